@@ -1,0 +1,188 @@
+using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Measures;
+
+namespace LayoutService.Engine.Ceilings;
+
+/// <summary>The units a caller reads and writes; also decides the trade sizes that defaults are taken from.</summary>
+public enum UnitSystem
+{
+    Imperial,
+    Metric,
+}
+
+/// <summary>How much work the cutting search may do. Both are deterministic: budgets are counted in steps.</summary>
+public enum Effort
+{
+    Quick,
+    Thorough,
+}
+
+/// <summary>A validated room with the wishes for its ceiling: all that the engine needs to plan it.</summary>
+public sealed record Survey
+{
+    public required UnitSystem Units { get; init; }
+
+    /// <summary>Ruleset id, for example <c>us-irc-2021</c>.</summary>
+    public required string Ruleset { get; init; }
+
+    public required Effort Effort { get; init; }
+
+    public required RoomSurvey Room { get; init; }
+
+    public required IReadOnlyList<JoistField> JoistFields { get; init; }
+
+    public required StrappingWish Strapping { get; init; }
+
+    public required SheetWish Sheets { get; init; }
+
+    public PriceList? Prices { get; init; }
+
+    /// <summary>Rule values set by the caller, by rule id, in the rule's own unit.</summary>
+    public IReadOnlyDictionary<string, decimal> RuleOverrides { get; init; } = new Dictionary<string, decimal>();
+}
+
+/// <summary>The room as measured. Rings are open here (the last corner is not repeated) and keep the caller's order.</summary>
+public sealed record RoomSurvey
+{
+    public required IReadOnlyList<Point> Outline { get; init; }
+
+    /// <summary>True when the tape was on finished wall faces, false when on framing.</summary>
+    public bool OutlineOnFinish { get; init; }
+
+    public IReadOnlyList<Opening> Openings { get; init; } = [];
+
+    /// <summary>Heights from the floor as it is now up to the underside of the joists.</summary>
+    public IReadOnlyList<HeightReading> Heights { get; init; } = [];
+
+    /// <summary>Thickness of floor still to come; null when it was not said.</summary>
+    public Length? FloorBuildUp { get; init; }
+
+    /// <summary>What the room is used for, as a height-table word (<c>habitable</c>, <c>bathroom</c>, ...); null when not said.</summary>
+    public string? Use { get; init; }
+}
+
+public enum OpeningKind
+{
+    Post,
+    Chimney,
+    Stair,
+    Other,
+}
+
+/// <summary>A hole in the ceiling: a post, chimney or stair that the sheets go round.</summary>
+public sealed record Opening(string Id, OpeningKind Kind, IReadOnlyList<Point> Outline, Length Clearance);
+
+public sealed record HeightReading(Point? At, Length FloorToJoist);
+
+public enum JoistKind
+{
+    Sawn,
+    IJoist,
+    OpenWebTruss,
+    Steel,
+}
+
+/// <summary>
+/// Joists as found. Positions are centre lines across the run, measured from the outline's lowest coordinate in that
+/// direction, in any order; or a spacing and the first centre.
+/// </summary>
+public sealed record JoistField
+{
+    public required string Id { get; init; }
+
+    /// <summary>Direction of the joists, degrees anticlockwise from +x, in [0, 180). 0 is along x, 90 along y.</summary>
+    public required decimal RunDegrees { get; init; }
+
+    public JoistKind Kind { get; init; } = JoistKind.Sawn;
+
+    public Length? Depth { get; init; }
+
+    /// <summary>Width of the nailing face.</summary>
+    public required Length Face { get; init; }
+
+    public IReadOnlyList<Length>? Positions { get; init; }
+
+    public Length? Spacing { get; init; }
+
+    public Length? First { get; init; }
+}
+
+/// <summary>How the joints of a row may be made.</summary>
+[Flags]
+public enum JointStyles
+{
+    OnJoist = 1,
+    SideLap = 2,
+    Scab = 4,
+    Block = 8,
+}
+
+public sealed record StrappingWish
+{
+    public string? SizeName { get; init; }
+
+    public required Length Thickness { get; init; }
+
+    public required Length Face { get; init; }
+
+    public required Length MaxSpacing { get; init; }
+
+    public required JointStyles JointsAllowed { get; init; }
+
+    public required Length MinPiece { get; init; }
+
+    public required IReadOnlyList<StickStock> Stock { get; init; }
+
+    public required Length Kerf { get; init; }
+
+    public required Length EndTrim { get; init; }
+
+    public required Length EndClearance { get; init; }
+
+    public Length? LongestHandled { get; init; }
+}
+
+/// <summary>A length of strap that can be bought. A pack is one length unless said.</summary>
+public sealed record StickStock(
+    string Id, Length Length, string? Sku = null, int PackSize = 1, decimal? PackPrice = null, int? Quantity = null);
+
+public sealed record SheetWish
+{
+    /// <summary>Board type as a trade word, for example <c>regular</c>.</summary>
+    public required string Type { get; init; }
+
+    public required Length Thickness { get; init; }
+
+    public int Layers { get; init; } = 1;
+
+    public required IReadOnlyList<SheetStock> Stock { get; init; }
+
+    /// <summary>How much shorter than the drawn space a piece is cut at each wall, so that it goes in without force.</summary>
+    public required Length CutAllowance { get; init; }
+
+    /// <summary>Least distance along the joists between butts of neighbouring courses; null means two row spaces.</summary>
+    public Length? MinStagger { get; init; }
+
+    /// <summary>Money that finishing one metre of butt joint is worth; zero means material only.</summary>
+    public decimal ButtCostPerMetre { get; init; }
+
+    /// <summary>Money that finishing one metre of tapered joint is worth.</summary>
+    public decimal TaperedCostPerMetre { get; init; }
+}
+
+public sealed record SheetStock(
+    string Id, Length Width, Length Length, string? Sku = null, int PackSize = 1, decimal? PackPrice = null, int? Quantity = null);
+
+/// <summary>The caller's price list. Stock prices given with the stock win over these.</summary>
+public sealed record PriceList
+{
+    /// <summary>ISO 4217 code.</summary>
+    public required string Currency { get; init; }
+
+    public IReadOnlyList<PricedItem> Items { get; init; } = [];
+
+    /// <summary>Waste by class as a fraction added to what is counted (counted × (1 + waste)).</summary>
+    public IReadOnlyDictionary<string, decimal> Waste { get; init; } = new Dictionary<string, decimal>();
+}
+
+public sealed record PricedItem(string Code, string? Id, string? Sku, decimal PackSize, decimal PackPrice);

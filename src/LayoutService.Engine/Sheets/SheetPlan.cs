@@ -1,0 +1,77 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Measures;
+
+namespace LayoutService.Engine.Sheets;
+
+/// <summary>The board as it will hang: courses along the joists, each a line of pieces whose ends meet on rows.</summary>
+public sealed record SheetPlan
+{
+    public required IReadOnlyList<Course> Courses { get; init; }
+
+    public required IReadOnlyList<BoardPiece> Pieces { get; init; }
+
+    public required IReadOnlyList<BoardJoint> Joints { get; init; }
+
+    public required Length ButtJointLength { get; init; }
+
+    public required Length TaperedJointLength { get; init; }
+
+    /// <summary>Length of cut-edge joints that run along the joists (no taper on at least one side).</summary>
+    public required Length CutEdgeJointLength { get; init; }
+
+    /// <summary>Length of edges at walls and openings.</summary>
+    public required Length PerimeterLength { get; init; }
+
+    public required IReadOnlyList<string> StartWalls { get; init; }
+}
+
+/// <summary>A strip of the ceiling between two course lines, across the joists from the outline's lowest coordinate.</summary>
+public sealed record Course(string Id, int Layer, Length From, Length To);
+
+/// <summary>One part cut from a sheet, drawn where it hangs; the ring is open, in the caller's coordinates.</summary>
+public sealed record BoardPiece
+{
+    public required string Id { get; init; }
+
+    public required string Course { get; init; }
+
+    public required int Layer { get; init; }
+
+    public required IReadOnlyList<Point> Outline { get; init; }
+
+    /// <summary>Extent across the joists.</summary>
+    public required Length Width { get; init; }
+
+    /// <summary>Extent along the joists.</summary>
+    public required Length Length { get; init; }
+
+    /// <summary>Area of the ring, m².</summary>
+    public required double AreaSquareMetres { get; init; }
+
+    public required string StockId { get; init; }
+
+    /// <summary>Butt ends of this piece; walls are not listed.</summary>
+    public required IReadOnlyList<ButtEnd> Ends { get; init; }
+
+    public required bool MeasureInPlace { get; init; }
+
+    /// <summary>What to keep when it is measured in place, and why.</summary>
+    public IReadOnlyList<Sentence> Notes { get; init; } = [];
+
+    /// <summary>Screws that fall on this piece.</summary>
+    public required int Screws { get; init; }
+}
+
+/// <summary>A butt end: its place along the joists from the outline's lowest coordinate, and the straps behind it.</summary>
+public sealed record ButtEnd(Length At, Length From, Length To, IReadOnlyList<string> Backing);
+
+public enum BoardJointKind
+{
+    Butt,
+    Tapered,
+    CutEdge,
+}
+
+/// <summary>A seam between two pieces, from one end to the other.</summary>
+public sealed record BoardJoint(BoardJointKind Kind, string PieceA, string PieceB, Point From, Point To, Length Length);

@@ -1,0 +1,131 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Measures;
+
+namespace LayoutService.Engine.Strapping;
+
+/// <summary>The straps as they will hang: rows square to the joists, each pieced from stock. Points are the caller's.</summary>
+public sealed record StrappingPlan
+{
+    public required IReadOnlyList<StrapRow> Rows { get; init; }
+
+    /// <summary>Lengths of wood that are not part of a row: ledgers along walls, nailers along oblique walls.</summary>
+    public required IReadOnlyList<Nailer> Nailers { get; init; }
+
+    /// <summary>The loose blocks to cut to the clear gap between straps, one for each different gap.</summary>
+    public required IReadOnlyList<Spacer> Spacers { get; init; }
+
+    /// <summary>Each place where a strap is fastened to a joist, ledger or nailer; a joint counts for both its ends.</summary>
+    public required IReadOnlyList<Crossing> Crossings { get; init; }
+
+    public required IReadOnlyList<Scab> Scabs { get; init; }
+
+    /// <summary>The fasteners and how many go where, in words.</summary>
+    public required IReadOnlyList<Sentence> Fastening { get; init; }
+
+    /// <summary>The widest distance between neighbouring rows, on centre, and the rows that show it.</summary>
+    public required Length WidestSpacing { get; init; }
+
+    public required IReadOnlyList<string> WidestSpacingRows { get; init; }
+}
+
+/// <summary>One line of strapping. <see cref="At"/> is its centre along the joists from the outline's lowest coordinate.</summary>
+public sealed record StrapRow
+{
+    public required string Id { get; init; }
+
+    public required Length At { get; init; }
+
+    /// <summary>True when the row does not cross the whole room at its place: it serves a butt, a wall's jog or an opening.</summary>
+    public required bool Short { get; init; }
+
+    public required IReadOnlyList<TapeMark> Marks { get; init; }
+
+    /// <summary>Distance on centre from the row before it that faces it; null for the first.</summary>
+    public required Length? SpacingBefore { get; init; }
+
+    public required IReadOnlyList<Reason> Reasons { get; init; }
+
+    public required IReadOnlyList<RowPiece> Pieces { get; init; }
+}
+
+/// <summary>
+/// A mark for one end of a row: the near edge of the strap from the outline's lowest coordinate along the joists, and
+/// on which side of the mark the strap lies (always the far side, so that one tape from one corner does for all).
+/// </summary>
+public sealed record TapeMark(string End, Point At, Length NearEdge, string Side);
+
+public enum JointKind
+{
+    Wall,
+    Joist,
+    Lap,
+    Scab,
+    Block,
+    Opening,
+    Bulkhead,
+    Fixture,
+}
+
+/// <summary>One length of strap in a row, drawn wall to joint or joint to joint along its centre line.</summary>
+public sealed record RowPiece
+{
+    public required string Id { get; init; }
+
+    public required Point From { get; init; }
+
+    public required Point To { get; init; }
+
+    /// <summary>Drawn length, from <see cref="From"/> to <see cref="To"/>.</summary>
+    public required Length Length { get; init; }
+
+    /// <summary>Length to cut: drawn length less the end clearance at each wall, plus what a bevel's long point adds.</summary>
+    public required Length CutLength { get; init; }
+
+    /// <summary>Id of the stock it is cut from.</summary>
+    public required string StockId { get; init; }
+
+    public required JointKind StartJoint { get; init; }
+
+    public required JointKind EndJoint { get; init; }
+
+    public Bevel? StartBevel { get; init; }
+
+    public Bevel? EndBevel { get; init; }
+}
+
+/// <summary>
+/// An end cut along an oblique wall: degrees off square, and how far the long point stands past the centre line.
+/// </summary>
+public sealed record Bevel(decimal Degrees, Length LongPoint, string LongEdge);
+
+public enum NailerRole
+{
+    /// <summary>Along a wall that runs with the joists, where the last joist is too far to carry the strap ends.</summary>
+    Ledger,
+
+    /// <summary>Along a wall that is neither square nor parallel to the joists, between rows.</summary>
+    WallNailer,
+
+    /// <summary>Between two joists, to carry the end of a short strap.</summary>
+    Block,
+}
+
+public sealed record Nailer(string Id, NailerRole Role, Point From, Point To, Length Length, string StockId, Length CutLength, IReadOnlyList<Reason> Reasons);
+
+public sealed record Spacer(Length Length, IReadOnlyList<string> Between);
+
+public enum CrossingKind
+{
+    /// <summary>A strap passes under or ends on a joist (two fasteners).</summary>
+    Plain,
+
+    /// <summary>Two strap ends meet on one support (four fasteners).</summary>
+    Joint,
+}
+
+/// <summary>One strap on one support. <see cref="SupportId"/> is a joist's or a nailer's id.</summary>
+public sealed record Crossing(string RowId, string SupportId, Point At, CrossingKind Kind, int Fasteners);
+
+/// <summary>A short length laminated over a joint between joists, from below.</summary>
+public sealed record Scab(string Id, string RowId, Point At, Length Length, string StockId);

@@ -33,6 +33,7 @@ public sealed class FramedRoom
         OpeningRings = [.. openings.Select(o => o.Item1)];
         Board = Region.Of(Outline, [.. openings.Select(o => (o.Item1, 0L))]);
         Straps = openings.All(o => o.Units == 0) ? Board : Region.Of(Outline, openings);
+        InsideCorners = [.. FindInsideCorners(Outline)];
         Joists = [.. JoistCentres(survey, frame)];
         Supports = Merge(Joists, Field.Face.Units);
         GridStep = survey.Units == UnitSystem.Imperial ? Length.PerSixteenth : Length.PerMillimetre;
@@ -55,6 +56,9 @@ public sealed class FramedRoom
 
     /// <summary>Where straps may lie: the outline less the openings with their clearances.</summary>
     public Region Straps { get; }
+
+    /// <summary>Corners of the outline where the room turns round a wall that stands into it.</summary>
+    public IReadOnlyList<Uv> InsideCorners { get; }
 
     /// <summary>Joist centre lines across the run, rising.</summary>
     public long[] Joists { get; }
@@ -95,6 +99,19 @@ public sealed class FramedRoom
         }
 
         return new FramedRoom(survey, best!);
+    }
+
+    private static IEnumerable<Uv> FindInsideCorners(IReadOnlyList<Uv> outline)
+    {
+        var sign = Rings.TwiceArea(outline) > 0 ? 1 : -1;
+        for (var i = 0; i < outline.Count; i++)
+        {
+            var turn = Rings.Turn(outline[i], outline[(i + 1) % outline.Count], outline[(i + 2) % outline.Count]);
+            if ((turn > 0 ? 1 : turn < 0 ? -1 : 0) == -sign)
+            {
+                yield return outline[(i + 1) % outline.Count];
+            }
+        }
     }
 
     private static long Modulo(long value, long step) => ((value % step) + step) % step;

@@ -45,6 +45,7 @@ public sealed class Region
         Shape = shape;
         Cells = cells;
         Edges = edges;
+        Holes = [.. HolesOf(shape)];
         foreach (var cell in cells)
         {
             LowU = Math.Min(LowU, cell.LowU);
@@ -60,6 +61,9 @@ public sealed class Region
     public Cell[] Cells { get; }
 
     public WallEdge[] Edges { get; }
+
+    /// <summary>Extents of the holes that lie wholly inside the region.</summary>
+    public IReadOnlyList<(Span Along, Span Across)> Holes { get; }
 
     public long LowU { get; } = long.MaxValue;
 
@@ -259,6 +263,21 @@ public sealed class Region
 
     private static double UAt(Coordinate low, Coordinate high, long v) =>
         low.X == high.X ? low.X : low.X + ((high.X - low.X) * (v - low.Y) / (high.Y - low.Y));
+
+    private static IEnumerable<(Span Along, Span Across)> HolesOf(Shapes shape)
+    {
+        for (var i = 0; i < shape.NumGeometries; i++)
+        {
+            if (shape.GetGeometryN(i) is Polygon { IsEmpty: false } polygon)
+            {
+                foreach (var hole in polygon.InteriorRings)
+                {
+                    var box = hole.EnvelopeInternal;
+                    yield return (new Span((long)box.MinX, (long)box.MaxX), new Span((long)box.MinY, (long)box.MaxY));
+                }
+            }
+        }
+    }
 
     private static IEnumerable<Coordinate[]> RingsOf(Shapes shape)
     {

@@ -69,6 +69,21 @@ internal sealed class StockKinds
     /// <summary>The least whole multiple of the costs' common divisor that is not less.</summary>
     public long RoundUp(long cost) => (cost + _divisor - 1) / _divisor * _divisor;
 
+    /// <summary>Cheapest kind that holds the length; −1 when none does.</summary>
+    public int Cheapest(long length)
+    {
+        int best = -1;
+        for (int kind = Count - 1; kind >= 0 && Usable[kind] >= length; kind--)
+        {
+            if (best < 0 || Cost[kind] <= Cost[best])
+            {
+                best = kind;
+            }
+        }
+
+        return best;
+    }
+
     /// <summary>Cheapest unlimited kind that holds the length; −1 when none does.</summary>
     public int CheapestUnlimited(long length)
     {

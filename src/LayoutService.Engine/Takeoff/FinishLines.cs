@@ -60,12 +60,13 @@ internal static class FinishLines
     private static Length FaceJoints(TakeoffFacts facts)
     {
         var plan = facts.Sheets;
-        if (FaceLayer(facts) == 1)
+        var layer = FaceLayer(facts);
+        if (layer == 1)
         {
             return plan.ButtJointLength + plan.TaperedJointLength + plan.CutEdgeJointLength;
         }
 
-        var face = plan.Pieces.Where(piece => piece.Layer == FaceLayer(facts)).Select(piece => piece.Id).ToHashSet();
+        var face = plan.Pieces.Where(piece => piece.Layer == layer).Select(piece => piece.Id).ToHashSet();
         return plan.Joints
             .Where(joint => face.Contains(joint.PieceA))
             .Aggregate(Length.Zero, (sum, joint) => sum + joint.Length);
@@ -74,7 +75,8 @@ internal static class FinishLines
     private static Need Compound(TakeoffFacts facts, PriceBook prices)
     {
         var imperial = facts.Units == UnitSystem.Imperial;
-        var face = facts.Sheets.Pieces.Where(piece => piece.Layer == FaceLayer(facts));
+        var layer = FaceLayer(facts);
+        var face = facts.Sheets.Pieces.Where(piece => piece.Layer == layer);
         var area = decimal.Round((decimal)face.Sum(piece => piece.AreaSquareMetres), 6);
         var pounds = area / SquareFoot * facts.Allowances.CompoundPoundsPerSquareFoot;
         return new Need

@@ -124,21 +124,17 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
         {
             var support = supports[i];
             var inside = support.Middle - JointBearing >= support.Lo && support.Middle + JointBearing <= support.Hi;
-            if (support.Index >= 0 && inside && support.Middle > stretch.Across.Lo && support.Middle < stretch.Across.Hi)
+            if ((_wish.JointsAllowed & JointStyles.OnJoist) != 0 && support.Index >= 0 && inside && support.Middle > stretch.Across.Lo && support.Middle < stretch.Across.Hi)
             {
                 nodes.Add(new RunNode(
                     support.Middle, support.Index, Grade(support.Middle, room.Supports[support.Index].Doubled ? 0 : 1, butts), JointKind.Joist));
             }
 
-            if (i + 1 < supports.Count && (_wish.JointsAllowed & (JointStyles.Scab | JointStyles.Block)) != 0)
+            if (i + 1 < supports.Count && (_wish.JointsAllowed & JointStyles.Scab) != 0
+                && new Span(support.Hi, supports[i + 1].Lo) is { Size: >= ScabLength } bay)
             {
-                var bay = new Span(support.Hi, supports[i + 1].Lo);
-                var scab = (_wish.JointsAllowed & JointStyles.Scab) != 0 && bay.Size >= ScabLength;
-                if (scab || (_wish.JointsAllowed & JointStyles.Block) != 0)
-                {
-                    nodes.Add(new RunNode(
-                        bay.Middle, room.Supports.Length + Math.Max(0, support.Index), Grade(bay.Middle, 2, butts), scab ? JointKind.Scab : JointKind.Block));
-                }
+                nodes.Add(new RunNode(
+                    bay.Middle, room.Supports.Length + Math.Max(0, support.Index), Grade(bay.Middle, 2, butts), JointKind.Scab));
             }
         }
 

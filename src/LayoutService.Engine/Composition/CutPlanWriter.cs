@@ -1,0 +1,98 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Cutting;
+using LayoutService.Engine.Measures;
+using LayoutService.Engine.Sheets;
+
+namespace LayoutService.Engine.Composition;
+
+/// <summary>The sheets as cut, for parts given by index.</summary>
+public sealed record CutBoard(IReadOnlyList<(SheetStock Stock, SheetUse Use)> Sheets, IReadOnlyDictionary<int, SheetStock> StockOf, CutResult Result);
+
+/// <summary>Cuts the board parts from sheets.</summary>
+public static class BoardCut
+{
+    public static (CutBoard? Cut, Finding? Obstacle) Of(FramedRoom room, SheetLayout layout, IReadOnlyList<BoardPart> parts)
+    {
+        var prices = new StockPrices(room.Survey.Sheets);
+        var pricing = new SheetPricing(room.Survey.Sheets, prices);
+        var width = layout.Division.SheetWidth;
+        var stock = pricing.Stock(width);
+        var plan = SheetCutter.Solve(
+            new SheetProblem
+            {
+                Wanted = [.. parts.Select(p => new SheetWanted(p.CutWidth, p.CutLength, (FactoryEdges)p.FactoryEdges))],
+                Stock = pricing.Kinds(width),
+            },
+            room.Survey.Effort == Effort.Quick ? SheetCutter.QuickSteps : SheetCutter.ThoroughSteps);
+        if (plan.Unplaced.Count > 0)
+        {
+            return (null, Findings.OutOfStock("sheets"));
+        }
+
+        var stockOf = new Dictionary<int, SheetStock>();
+        foreach (var sheet in plan.Sheets)
+        {
+            foreach (var cut in sheet.Cuts)
+            {
+                stockOf[cut.Piece] = stock[sheet.Kind];
+            }
+        }
+
+        var imperial = room.Survey.Units == UnitSystem.Imperial;
+        var perUnit = prices.Priced ? 10_000m : imperial ? 92_903.04m : 1_000_000m;
+        var result = new CutResult(
+            "sheets",
+            prices.Priced ? "cost" : "area",
+            plan.Cost / perUnit,
+            plan.LowerBound / perUnit,
+            decimal.Round((decimal)plan.Gap, 6),
+            plan.ProvedOptimal,
+            prices.Priced ? room.Survey.Prices?.Currency ?? string.Empty : imperial ? "ft2" : "m2");
+        return (new CutBoard([.. plan.Sheets.Select(s => (stock[s.Kind], s))], stockOf, result), null);
+    }
+}
+
+/// <summary>Writes the cut plan with the ids of the pieces.</summary>
+public static class CutPlanWriter
+{
+    public static CutPlan Write(FramedRoom room, CutLumber lumber, StrappingWriter straps, CutBoard board, SheetWriter sheets)
+    {
+        var wish = room.Survey.Strapping;
+        var sticks = lumber.StrapSticks.Concat(lumber.LedgerSticks).Select((s, i) => new Ceilings.Stick(
+            $"L{i + 1}",
+            s.Size,
+            s.Stock.Length,
+            s.Stock.Id,
+            [.. s.Cuts.Select(c => new StickCut(Name(c.Run, c.Piece), new Length(c.Length)))],
+            new Length(s.Offcut)));
+        var results = new List<CutResult> { lumber.StrapResult };
+        if (lumber.LedgerResult is not null)
+        {
+            results.Add(lumber.LedgerResult);
+        }
+
+        results.Add(board.Result);
+        return new CutPlan(
+            [.. sticks],
+            [.. board.Sheets.Select((s, i) => Sheet(s.Stock, s.Use, i))],
+            wish.Kerf,
+            wish.EndTrim,
+            results);
+
+        string Name(int run, int piece) => run switch
+        {
+            -1 => straps.NailerIds[piece],
+            -2 => StrappingWriter.ScabId(piece),
+            _ => straps.PieceIds[(run, lumber.Runs[run].Pieces[piece])],
+        };
+
+        CutSheet Sheet(SheetStock stock, SheetUse use, int index) => new(
+            $"B{index + 1}",
+            stock.Width,
+            stock.Length,
+            stock.Id,
+            [.. use.Cuts.Select(c => new SheetCut(
+                sheets.PieceIds[c.Piece], new Length(c.X), new Length(c.Y), new Length(c.Width), new Length(c.Length), c.Turned))],
+            [.. use.Offcuts.Select(o => new SheetOffcut(new Length(o.X), new Length(o.Y), new Length(o.Width), new Length(o.Length)))]);
+    }
+}

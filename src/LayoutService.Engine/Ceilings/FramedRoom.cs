@@ -83,6 +83,11 @@ public sealed class FramedRoom
 
     public long SnapNear(long along) => SnapDown(along + (GridStep / 2));
 
+    /// <summary>A distance as a person reads it off a tape, in the caller's units.</summary>
+    public string Say(long units) => Survey.Units == UnitSystem.Imperial
+        ? TapeText.Imperial(new Length(units), TapeRounding.Nearest)
+        : TapeText.Metric(new Length(units), TapeRounding.Nearest);
+
     public static FramedRoom Of(Survey survey)
     {
         var plain = PlanFrame.Of(survey.Room.Outline, survey.JoistFields[0].RunDegrees);

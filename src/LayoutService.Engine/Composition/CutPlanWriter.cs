@@ -59,7 +59,7 @@ public static class CutPlanWriter
     {
         var wish = room.Survey.Strapping;
         var sticks = lumber.StrapSticks.Concat(lumber.LedgerSticks).Select((s, i) => new Ceilings.Stick(
-            $"L{i + 1}",
+            $"K{i + 1}",
             s.Size,
             s.Stock.Length,
             s.Stock.Id,

@@ -63,7 +63,7 @@ public static class JoistWriter
         {
             if (to - at > 6 * Length.PerMillimetre)
             {
-                bays.Add(new JoistBay($"B{bays.Count + 1}", new Length(at), new Length(to), new Length(to - at)));
+                bays.Add(new JoistBay($"BAY{bays.Count + 1}", new Length(at), new Length(to), new Length(to - at)));
             }
         }
     }

@@ -119,6 +119,24 @@ public class TakeoffCounterTests
     }
 
     [Fact]
+    public void No_culls_are_ordered_when_the_caller_wants_none()
+    {
+        var none = Allowances.Usual with { OneByCulls = 0m };
+        var plan = TakeoffCounter.Count(SmallCeiling.Facts() with { Allowances = none });
+
+        Assert.DoesNotContain(plan.Lines, line => line.Code == TakeoffCodes.StrapCulls);
+        Assert.Contains(plan.Lines, line => line.Code == TakeoffCodes.NailerCulls);
+    }
+
+    [Fact]
+    public void Lines_come_in_the_order_of_the_published_codes_and_have_no_other()
+    {
+        var codes = TakeoffCounter.Count(SmallCeiling.Facts()).Lines.Select(line => line.Code).Distinct();
+
+        Assert.Equal(TakeoffCodes.All, codes);
+    }
+
+    [Fact]
     public void An_item_with_the_lines_id_wins_over_one_without()
     {
         var prices = SmallCeiling.Prices() with

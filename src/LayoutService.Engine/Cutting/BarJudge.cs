@@ -1,0 +1,85 @@
+namespace LayoutService.Engine.Cutting;
+
+/// <summary>Scores whole solutions, exactly.</summary>
+internal sealed class BarJudge(BarCase bars, int poorGrade)
+{
+    private readonly bool[] _used = new bool[bars.Lengths.Length];
+
+    public BarScore Of(BarSolution solution)
+    {
+        Array.Clear(_used);
+        long grades = 0;
+        long joints = 0;
+        long poor = 0;
+        long lengths = 0;
+        for (int r = 0; r < bars.Runs.Length; r++)
+        {
+            BarRun run = bars.Runs[r];
+            BarGraph graph = bars.Graphs[run.Graph];
+            foreach (int arc in solution.Arcs[r])
+            {
+                int node = graph.To[arc];
+                lengths += _used[graph.Length[arc]] ? 0 : 1;
+                _used[graph.Length[arc]] = true;
+                if (node < graph.Nodes - 1)
+                {
+                    joints++;
+                    grades += run.Nodes[node].Grade;
+                    poor += run.Nodes[node].Grade >= poorGrade ? 1 : 0;
+                }
+            }
+        }
+
+        return new BarScore(poor + Shared(solution), Cost(solution), joints, grades, lengths);
+    }
+
+    /// <summary>Each stick from the cheapest kind that holds it.</summary>
+    public long Cost(BarSolution solution)
+    {
+        long cost = 0;
+        foreach (long content in solution.Content)
+        {
+            if (content > 0)
+            {
+                cost += bars.Kinds.Cost[bars.Kinds.Cheapest(content)];
+            }
+        }
+
+        return cost;
+    }
+
+    /// <summary>Pairs of neighbours' breaks on one key.</summary>
+    public int Shared(BarSolution solution)
+    {
+        int shared = 0;
+        for (int r = 0; r < bars.Runs.Length; r++)
+        {
+            foreach (int near in bars.Runs[r].Near)
+            {
+                if (near > r)
+                {
+                    shared += Shared(solution, r, near);
+                }
+            }
+        }
+
+        return shared;
+    }
+
+    private int Shared(BarSolution solution, int a, int b)
+    {
+        int shared = 0;
+        int[] toA = bars.Graphs[bars.Runs[a].Graph].To;
+        int[] toB = bars.Graphs[bars.Runs[b].Graph].To;
+        for (int i = 0; i < solution.Arcs[a].Count - 1; i++)
+        {
+            int key = bars.Runs[a].Nodes[toA[solution.Arcs[a][i]]].Key;
+            for (int j = 0; j < solution.Arcs[b].Count - 1; j++)
+            {
+                shared += bars.Runs[b].Nodes[toB[solution.Arcs[b][j]]].Key == key ? 1 : 0;
+            }
+        }
+
+        return shared;
+    }
+}

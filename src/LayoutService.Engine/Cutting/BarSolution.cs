@@ -1,0 +1,65 @@
+namespace LayoutService.Engine.Cutting;
+
+/// <summary>A whole solution: each run's arcs and the stick each arc's piece is cut from; each stick's content.</summary>
+internal sealed class BarSolution(BarCase bars)
+{
+    /// <summary>For each run its arcs in order; empty while the run is not placed.</summary>
+    public List<int>[] Arcs { get; } = MakeLists(bars.Runs.Length);
+
+    /// <summary>For each run the stick of each arc.</summary>
+    public List<int>[] Sticks { get; } = MakeLists(bars.Runs.Length);
+
+    /// <summary>Total of the pieces (each with its kerf) on each stick; 0 for a stick given up.</summary>
+    public List<long> Content { get; } = [];
+
+    public void CopyFrom(BarSolution other)
+    {
+        for (int run = 0; run < Arcs.Length; run++)
+        {
+            Arcs[run].Clear();
+            Arcs[run].AddRange(other.Arcs[run]);
+            Sticks[run].Clear();
+            Sticks[run].AddRange(other.Sticks[run]);
+        }
+
+        Content.Clear();
+        Content.AddRange(other.Content);
+    }
+
+    /// <summary>Takes a run's pieces off their sticks.</summary>
+    public void Remove(int run)
+    {
+        BarGraph graph = bars.Graphs[bars.Runs[run].Graph];
+        for (int k = 0; k < Arcs[run].Count; k++)
+        {
+            Content[Sticks[run][k]] -= bars.Lengths[graph.Length[Arcs[run][k]]];
+        }
+
+        Arcs[run].Clear();
+        Sticks[run].Clear();
+    }
+
+    /// <summary>Appends a piece to a run; a stick index one past the last opens a new stick.</summary>
+    public void Append(int run, int arc, int stick)
+    {
+        while (stick >= Content.Count)
+        {
+            Content.Add(0);
+        }
+
+        Content[stick] += bars.Lengths[bars.Graphs[bars.Runs[run].Graph].Length[arc]];
+        Arcs[run].Add(arc);
+        Sticks[run].Add(stick);
+    }
+
+    private static List<int>[] MakeLists(int count)
+    {
+        var lists = new List<int>[count];
+        for (int k = 0; k < count; k++)
+        {
+            lists[k] = new List<int>(4);
+        }
+
+        return lists;
+    }
+}

@@ -35,7 +35,13 @@ internal static class LumberLines
             .Select(stock => Lengths(facts, prices, stock, strap, section))
             .ToList();
         var lines = needs.Select(need => Ordering.Order(need, prices.Currency)).ToList();
-        return lines.Append(Ordering.Order(Culls(facts, needs[0], lines[0], sticks.Count, strap, section), prices.Currency));
+        var fraction = section is { } cut && cut.Thickness >= OneBy ? facts.Allowances.TwoByCulls : facts.Allowances.OneByCulls;
+        if (fraction > 0m)
+        {
+            lines.Add(Ordering.Order(Culls(needs[0], lines[0], sticks.Count, fraction, strap), prices.Currency));
+        }
+
+        return lines;
     }
 
     private static Need Lengths(
@@ -69,11 +75,9 @@ internal static class LumberLines
     /// The culls' fraction of all sticks of a size, at least one, of the longest length bought, since that can stand in for
     /// any other. Sticks that its packs hold beyond the cut plan are spares already and are not bought again.
     /// </summary>
-    private static Need Culls(
-        TakeoffFacts facts, Need longest, TakeoffLine bought, int sticks, bool strap, (Length Thickness, Length Face)? section)
+    private static Need Culls(Need longest, TakeoffLine bought, int sticks, decimal fraction, bool strap)
     {
-        var fraction = section is { } cut && cut.Thickness >= OneBy ? facts.Allowances.TwoByCulls : facts.Allowances.OneByCulls;
-        var asked = fraction == 0m ? 0m : decimal.Ceiling(sticks * fraction);
+        var asked = decimal.Ceiling(sticks * fraction);
         var spare = Math.Min(asked, bought.Quantity - bought.Counted);
         var already = spare > 0m ? $"; {spare:0} already spare in the packs of {longest.Id}" : string.Empty;
         return longest with

@@ -5,15 +5,15 @@ namespace LayoutService.Engine.Takeoff;
 /// surplus, then the fewest packs. Usual name: unbounded covering knapsack. Method: dynamic programming over exact totals,
 /// O(table × packs). Sizes are first divided by their greatest common measure. In some best cover the packs other than
 /// the one of the least price per unit (size b) number fewer than b, because among any b of them some sum to a multiple of
-/// b and can be exchanged for it at no greater cost; so however large the need, the table stays within b × (largest + 1)
-/// and the rest is packs of size b. Exact while that table has at most <see cref="TableLimit"/> cells; beyond it (sizes with
-/// no common measure, in the thousands) the cheapest of the covers by one size, each alone or to top up packs of size b.
+/// b and can be exchanged for it at no greater cost; so however large the need, the table stays within b × (largest + 2)
+/// and the rest is packs of size b. Exact while table × packs is at most <see cref="WorkLimit"/>; beyond it (sizes in the
+/// hundreds with no common measure) the cheapest of the covers by one size, each alone or to top up packs of size b.
 /// Chosen over rounding up the best-value pack, which overbuys small needs.
 /// </summary>
 public static class PackCover
 {
-    /// <summary>Most cells of the table, about 5 MB.</summary>
-    public const int TableLimit = 200_000;
+    /// <summary>Most comparisons of the table (cells × packs); about 10 ms.</summary>
+    public const int WorkLimit = 500_000;
 
     /// <summary>How many of each pack to buy, in the order of <paramref name="packs"/>; sizes must be above zero.</summary>
     public static long[] Cheapest(decimal need, IReadOnlyList<Pack> packs)
@@ -37,30 +37,25 @@ public static class PackCover
         }
 
         // Totals are whole measures, so the need may be rounded up to one.
-        var whole = (long)decimal.Ceiling(need / measure);
-        var sizes = new long[packs.Count];
-        for (var i = 0; i < sizes.Length; i++)
+        var whole = decimal.Ceiling(need / measure);
+        var best = BestValue(packs);
+        var value = packs[best].Size / measure;
+        var largest = packs.Max(pack => pack.Size) / measure;
+        var kept = Math.Min(whole, value * (largest + 1));
+        if ((kept + value + largest) * packs.Count > WorkLimit)
         {
-            sizes[i] = (long)(packs[i].Size / measure);
+            return SimpleCover(need, packs, best);
         }
 
-        var best = BestValue(packs, sizes);
-        var largest = sizes.Max();
-        var kept = Math.Min((decimal)whole, (decimal)sizes[best] * (largest + 1));
-        if (kept + largest > TableLimit)
-        {
-            return SimpleCover(whole, packs, sizes, best);
-        }
-
-        var taken = (whole - (long)kept) / sizes[best];
-        counts = Exact((int)(whole - (taken * sizes[best])), packs, sizes);
-        counts[best] += taken;
+        var taken = decimal.Floor((whole - kept) / value);
+        counts = Exact((int)(whole - (taken * value)), packs, [.. packs.Select(pack => (int)(pack.Size / measure))]);
+        counts[best] += (long)taken;
         return counts;
     }
 
-    private static long[] Exact(int need, IReadOnlyList<Pack> packs, long[] sizes)
+    private static long[] Exact(int need, IReadOnlyList<Pack> packs, int[] sizes)
     {
-        var length = need + (int)sizes.Max();
+        var length = need + sizes.Max();
         var cost = new decimal[length];
         var number = new int[length];
         var last = new int[length];
@@ -97,29 +92,29 @@ public static class PackCover
         while (at > 0)
         {
             counts[last[at]]++;
-            at -= (int)sizes[last[at]];
+            at -= sizes[last[at]];
         }
 
         return counts;
     }
 
-    private static long[] SimpleCover(long need, IReadOnlyList<Pack> packs, long[] sizes, int best)
+    private static long[] SimpleCover(decimal need, IReadOnlyList<Pack> packs, int best)
     {
         long[]? chosen = null;
         var least = decimal.MaxValue;
-        foreach (var start in (long[])[0, need / sizes[best]])
+        foreach (var start in (decimal[])[0, decimal.Floor(need / packs[best].Size)])
         {
-            var rest = need - (start * sizes[best]);
-            for (var i = 0; i < sizes.Length; i++)
+            var rest = need - (start * packs[best].Size);
+            for (var i = 0; i < packs.Count; i++)
             {
-                var more = (rest / sizes[i]) + (rest % sizes[i] == 0 ? 0 : 1);
+                var more = decimal.Ceiling(rest / packs[i].Size);
                 var price = (start * Price(packs[best])) + (more * Price(packs[i]));
                 if (price < least)
                 {
                     least = price;
                     chosen = new long[packs.Count];
-                    chosen[best] += start;
-                    chosen[i] += more;
+                    chosen[best] += (long)start;
+                    chosen[i] += (long)more;
                 }
             }
         }
@@ -127,14 +122,14 @@ public static class PackCover
         return chosen!;
     }
 
-    private static int BestValue(IReadOnlyList<Pack> packs, long[] sizes)
+    private static int BestValue(IReadOnlyList<Pack> packs)
     {
         var best = 0;
-        for (var i = 1; i < sizes.Length; i++)
+        for (var i = 1; i < packs.Count; i++)
         {
-            var mine = Price(packs[i]) * sizes[best];
-            var held = Price(packs[best]) * sizes[i];
-            if (mine < held || (mine == held && sizes[i] > sizes[best]))
+            var mine = Price(packs[i]) * packs[best].Size;
+            var held = Price(packs[best]) * packs[i].Size;
+            if (mine < held || (mine == held && packs[i].Size > packs[best].Size))
             {
                 best = i;
             }

@@ -37,13 +37,13 @@ public static class ScrewLengths
     /// <summary>Wood screw through the strap that takes <paramref name="grip"/> in the joist.</summary>
     public static (string Name, Length Length) ForStrap(Length strap, Length grip) => Shortest(WoodScrews, strap + grip);
 
-    /// <summary>Longest wood screw that goes into a strap and its scab without standing out behind the scab.</summary>
+    /// <summary>Longest wood screw that stops 1/8 in or more inside the back of a scab on a strap of the same thickness.</summary>
     public static (string Name, Length Length) ForScab(Length strap)
     {
         var chosen = WoodScrews[0];
         foreach (var screw in WoodScrews)
         {
-            if (screw.Length <= strap + strap)
+            if (screw.Length <= strap + strap - Eighths(1))
             {
                 chosen = screw;
             }

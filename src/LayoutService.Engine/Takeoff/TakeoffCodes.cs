@@ -9,13 +9,13 @@ public static class TakeoffCodes
     /// <summary>Bought lengths of strap, one line for each stock id (C62). Counted from the cut plan; no waste.</summary>
     public const string Strap = "strap";
 
-    /// <summary>Spare straps for sticks too bowed or split to hang (C62); their own line, never inside waste.</summary>
+    /// <summary>Spare straps for sticks too bowed or split to hang (C62); their own line, never inside waste. Priced as the strap.</summary>
     public const string StrapCulls = "strap-culls";
 
     /// <summary>Bought lengths of another size for ledgers, nailers and blocks, by stock id (C62). No waste.</summary>
     public const string Nailer = "nailer";
 
-    /// <summary>Spare lengths of nailer stock (C62), one line for each size.</summary>
+    /// <summary>Spare lengths of nailer stock (C62), one line for each size. Priced as the nailer stock.</summary>
     public const string NailerCulls = "nailer-culls";
 
     /// <summary>Gypsum sheets, one line for each stock id (C62). Counted from the cut plan; no waste.</summary>
@@ -41,4 +41,11 @@ public static class TakeoffCodes
 
     /// <summary>Ready-mixed joint compound for the face layer (LBR or KGM).</summary>
     public const string JointCompound = "joint-compound";
+
+    /// <summary>Every code, in the order of the lines. A price list may name any of them but the culls, which are priced as their stock.</summary>
+    public static readonly IReadOnlyList<string> All =
+    [
+        Strap, StrapCulls, Nailer, NailerCulls, Sheet, StrapScrew, ScabScrew, NailerFastener, BoardScrew, ScabAdhesive, JointTape,
+        JointCompound,
+    ];
 }

@@ -4,13 +4,18 @@ namespace LayoutService.Engine.Cutting;
 /// Cuts wanted rectangles from sheets at least cost, with cuts that run from edge to edge of the panel being cut
 /// (two-dimensional guillotine cutting stock with several sheet sizes). Deterministic; knows no ceilings.
 /// </summary>
+/// <remarks>
+/// When every way to cut one sheet can be listed (a ceiling's board as a rule), the plan comes from the linear program
+/// over all of them and branch and bound, and is mostly proved best. Otherwise it comes from greedy filling, with a
+/// weaker bound. Budgets are counted in steps, so one problem has one answer.
+/// </remarks>
 public static class SheetCutter
 {
     /// <summary>Steps of the quick effort.</summary>
     public const int QuickSteps = 20_000;
 
     /// <summary>Steps of the thorough effort.</summary>
-    public const int ThoroughSteps = 5_000_000;
+    public const int ThoroughSteps = 2_000_000;
 
     /// <summary>
     /// Cost of a feasible plan by the greedy part alone, for a search that asks thousands of times;
@@ -32,74 +37,69 @@ public static class SheetCutter
     public static SheetSolution Solve(SheetProblem problem, int steps)
     {
         var types = new SheetTypes(problem);
-        var greedy = new SheetGreedy(types);
-        var worths = new double[types.Count];
-        List<SheetDesign>? best = null;
-        long bestCost = 0, bestLeft = 0;
-        int[] left = [];
-        foreach (var alone in (ReadOnlySpan<bool>)[true, false])
+        var unplaced = GiveUpMisfits(types);
+        if (Array.TrueForAll(types.Demand, d => d == 0))
         {
-            if (alone)
-            {
-                SheetWorths.CutAlone(types, worths);
-            }
-            else
-            {
-                SheetWorths.ByArea(types, worths);
-            }
+            return new SheetSolution { Sheets = [], Unplaced = unplaced, Cost = 0, LowerBound = 0 };
+        }
 
-            foreach (var firstCut in (ReadOnlySpan<SheetFirstCut>)[SheetFirstCut.LargerRest, SheetFirstCut.Rip, SheetFirstCut.Cross])
+        var patterns = new SheetPatterns(types, steps, Math.Clamp(steps / 10, 500, 20_000));
+        var bound = SheetBounds.Area(types);
+        if (patterns.Complete)
+        {
+            var relaxation = new SheetRelaxation(types, patterns, 200);
+            var search = new SheetSearch(types, patterns, relaxation);
+            search.Run(steps);
+            bound = Math.Max(bound, search.Bound);
+            if (search.BestCost < long.MaxValue)
             {
-                var designs = new List<SheetDesign>();
-                greedy.Run(worths, firstCut, designs);
-                var cost = designs.Sum(d => d.Times * types.KindCost[d.Kind]);
-                var missing = 0L;
-                foreach (var n in greedy.Left)
-                {
-                    missing += n;
-                }
-
-                if (best is null || missing < bestLeft || (missing == bestLeft && cost < bestCost))
-                {
-                    (best, bestCost, bestLeft) = (designs, cost, missing);
-                    left = greedy.Left.ToArray();
-                }
+                var designs = search.Best.ConvertAll(p => patterns.Lay(p.Pattern, p.Times));
+                return Solution(problem, types, designs, unplaced, search.BestCost, bound);
             }
         }
 
-        var unplaced = new List<int>();
+        var filling = SheetFilling.Best(types);
         for (var t = 0; t < types.Count; t++)
         {
-            for (var n = 0; n < left[t]; n++)
+            for (var n = 0; n < filling.Left[t]; n++)
             {
                 unplaced.Add(types.Order[types.First[t + 1] - 1 - n]);
             }
         }
 
-        var bound = unplaced.Count > 0 ? 0 : AreaBound(types);
-        return new SheetSolution
-        {
-            Sheets = SheetDrawing.Draw(problem, types, best!),
-            Unplaced = unplaced,
-            Cost = bestCost,
-            LowerBound = Math.Min(bound, bestCost),
-        };
+        bound = unplaced.Count > 0 ? 0 : bound;
+        return Solution(problem, types, filling.Designs, unplaced, filling.Cost, bound);
     }
 
-    private static long AreaBound(SheetTypes types)
+    private static SheetSolution Solution(
+        SheetProblem problem, SheetTypes types, List<SheetDesign> designs, List<int> unplaced, long cost, long bound) =>
+        new()
+        {
+            Sheets = SheetDrawing.Draw(problem, types, designs),
+            Unplaced = unplaced,
+            Cost = cost,
+            LowerBound = Math.Min(bound, cost),
+        };
+
+    /// <summary>Takes out the pieces that fit no kind of sheet; answers their indices.</summary>
+    private static List<int> GiveUpMisfits(SheetTypes types)
     {
-        var area = 0m;
+        var misfits = new List<int>();
         for (var t = 0; t < types.Count; t++)
         {
-            area += (decimal)types.Width[t] * types.Length[t] * types.Demand[t];
+            var fits = false;
+            for (var k = 0; k < types.Kinds; k++)
+            {
+                fits |= types.KindLimit[k] > 0 && types.Fits(t, types.KindWidth[k], types.KindLength[k]);
+            }
+
+            if (!fits)
+            {
+                types.Demand[t] = 0;
+                misfits.AddRange(types.Order.AsSpan(types.First[t], types.First[t + 1] - types.First[t]));
+            }
         }
 
-        var least = decimal.MaxValue;
-        for (var k = 0; k < types.Kinds; k++)
-        {
-            least = Math.Min(least, area * types.KindCost[k] / ((decimal)types.KindWidth[k] * types.KindLength[k]));
-        }
-
-        return (long)decimal.Ceiling(least - 0.000001m);
+        return misfits;
     }
 }

@@ -3,6 +3,7 @@ namespace LayoutService.Engine.Cutting;
 /// <summary>Scores whole solutions, exactly.</summary>
 internal sealed class BarJudge(BarCase bars, int poorGrade)
 {
+    private readonly BarStock _stock = new(bars.Kinds);
     private readonly bool[] _used = new bool[bars.Lengths.Length];
 
     public BarScore Of(BarSolution solution)
@@ -30,22 +31,7 @@ internal sealed class BarJudge(BarCase bars, int poorGrade)
             }
         }
 
-        return new BarScore(poor + Shared(solution), Cost(solution), joints, grades, lengths);
-    }
-
-    /// <summary>Each stick from the cheapest kind that holds it.</summary>
-    public long Cost(BarSolution solution)
-    {
-        long cost = 0;
-        foreach (long content in solution.Content)
-        {
-            if (content > 0)
-            {
-                cost += bars.Kinds.Cost[bars.Kinds.Cheapest(content)];
-            }
-        }
-
-        return cost;
+        return new BarScore(poor + Shared(solution), _stock.Assign(solution.Content), joints, grades, lengths);
     }
 
     /// <summary>Pairs of neighbours' breaks on one key.</summary>

@@ -9,11 +9,13 @@ namespace LayoutService.Engine.Cutting;
 internal sealed class BarPrices
 {
     private readonly StockKinds _kinds;
+    private readonly double[] _kindCost;
     private readonly int _shift;
     private readonly double[] _worth;
 
-    public BarPrices(BarCase bars, double[] price, int buckets)
+    public BarPrices(BarCase bars, double[] price, double[] kindCost, int buckets)
     {
+        _kindCost = kindCost;
         _kinds = bars.Kinds;
         Price = price;
         while (_kinds.Longest >> _shift > buckets)
@@ -56,15 +58,27 @@ internal sealed class BarPrices
     /// <summary>The shortest length there is.</summary>
     public long Shortest { get; }
 
+    /// <summary>Cost of each kind, with the charge added for each kind of which there are only so many.</summary>
+    public static double[] KindCosts(StockKinds kinds, Func<int, double> charge)
+    {
+        var cost = new double[kinds.Count];
+        for (int kind = 0; kind < cost.Length; kind++)
+        {
+            cost[kind] = kinds.Cost[kind] + (kinds.Quantity[kind] == int.MaxValue ? 0 : charge(kind));
+        }
+
+        return cost;
+    }
+
     /// <summary>Prices in proportion to length, at the best rate that any kind offers.</summary>
-    public static double[] ByRate(BarCase bars)
+    public static double[] ByRate(BarCase bars, double[] kindCost)
     {
         double rate = double.MaxValue;
         for (int kind = 0; kind < bars.Kinds.Count; kind++)
         {
             if (bars.Kinds.Usable[kind] > 0)
             {
-                rate = Math.Min(rate, bars.Kinds.Cost[kind] / (double)bars.Kinds.Usable[kind]);
+                rate = Math.Min(rate, kindCost[kind] / bars.Kinds.Usable[kind]);
             }
         }
 
@@ -87,7 +101,7 @@ internal sealed class BarPrices
         long[] usable = _kinds.Usable;
         for (int kind = usable.Length - 1; kind >= 0 && usable[kind] >= content; kind--)
         {
-            double price = _kinds.Cost[kind];
+            double price = _kindCost[kind];
             cost = Math.Min(cost, price);
             least = Math.Min(least, price - _worth[(int)((usable[kind] - content) >> _shift)]);
         }

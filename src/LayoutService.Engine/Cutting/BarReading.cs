@@ -54,6 +54,8 @@ internal static class BarReading
     private static List<BarStick> Sticks(BarProblem problem, BarCase bars, BarSolution solution, List<BarCut>[] cuts, List<BarCut> missing, out long cost)
     {
         var sticks = new List<BarStick>();
+        var kinds = new int[cuts.Length];
+        new BarStock(bars.Kinds).Assign(solution.Content, kinds);
         cost = 0;
         for (int s = 0; s < cuts.Length; s++)
         {
@@ -64,7 +66,7 @@ internal static class BarReading
 
             List<BarCut> cut = cuts[s];
             cut.Sort((a, b) => a.Length != b.Length ? b.Length.CompareTo(a.Length) : (a.Bar, a.Piece).CompareTo((b.Bar, b.Piece)));
-            int origin = bars.Kinds.Origin[bars.Kinds.Cheapest(solution.Content[s])];
+            int origin = bars.Kinds.Origin[kinds[s]];
             if (origin < 0)
             {
                 missing.AddRange(cut);

@@ -36,42 +36,72 @@ internal sealed class BarSearch
     /// <summary>One beam by rate; returns the bound by rate.</summary>
     public long Quick()
     {
-        var prices = new BarPrices(_bars, BarPrices.ByRate(_bars), QuickBuckets);
+        BarPrices prices = ByRate(0, QuickBuckets);
         var beam = new BarBeam(_bars, _weights, prices);
-        beam.Place(Best, _order, prices, QuickWidth, QuickShare);
-        Score = _judge.Of(Best);
+        Try(beam, prices, QuickWidth, QuickShare);
+        if (_bars.Kinds.Limited)
+        {
+            prices = ByRate(_bars.Kinds.LargestCost, QuickBuckets);
+            Try(beam, prices, QuickWidth, QuickShare);
+        }
+
         return BarBound.ByRate(_bars);
     }
 
+    /// <summary>Relaxation, beams, repair; returns the relaxation's bound.</summary>
     public long Thorough(long steps)
     {
         var relaxation = new LengthRelaxation(_bars.Lengths, _bars.Kinds, _bars.Graphs);
-        var bars = new int[_bars.Graphs.Length];
-        foreach (BarRun run in _bars.Runs)
+        long bound = Math.Max(BarBound.ByRate(_bars), relaxation.Solve(_bars, steps / 2));
+        BarPrices prices = ByRelaxation(relaxation);
+        BarPrices rate = ByRate(0, ThoroughBuckets);
+        BarPrices[] all = _bars.Kinds.Limited ? [prices, rate, ByRate(_bars.Kinds.LargestCost, ThoroughBuckets)] : [prices, prices, rate];
+        var beam = new BarBeam(_bars, _weights, prices);
+        foreach (int width in (int[])[4, 16, 64])
         {
-            bars[run.Graph]++;
+            foreach (double share in (double[])[0.1, 0.3, 0.6])
+            {
+                Try(beam, all[0], width, share);
+            }
         }
 
-        long bound = relaxation.Solve(new int[_bars.Lengths.Length], bars, _bars.Kinds.Quantity, false, long.MaxValue, steps / 2);
+        if (_bars.Kinds.Limited)
+        {
+            Try(beam, all[1], 16, QuickShare);
+            Try(beam, all[2], 16, QuickShare);
+        }
+
+        var repair = new BarRepair(_bars, _judge, beam);
+        Score = repair.Run(Best, Score, all, bound, RepairSteps);
+        return bound;
+    }
+
+    public static long RepairSteps { get; set; } = 40_000_000;
+
+    private const int ThoroughBuckets = 2000;
+
+    private BarPrices ByRelaxation(LengthRelaxation relaxation)
+    {
         var price = new double[_bars.Lengths.Length];
         for (int length = 0; length < price.Length; length++)
         {
             price[length] = relaxation.Prices[length] / (double)relaxation.Scale;
         }
 
-        var prices = new BarPrices(_bars, price, 2000);
-        var beam = new BarBeam(_bars, _weights, prices);
-        foreach (int width in (int[])[4, 16, 64])
-        {
-            foreach (double share in (double[])[0.1, 0.3, 0.6])
-            {
-                var trial = new BarSolution(_bars);
-                beam.Place(trial, _order, prices, width, share);
-                Keep(trial);
-            }
-        }
+        return new BarPrices(_bars, price, BarPrices.KindCosts(_bars.Kinds, relaxation.Charge), ThoroughBuckets);
+    }
 
-        return bound;
+    private BarPrices ByRate(double charge, int buckets)
+    {
+        double[] kindCost = BarPrices.KindCosts(_bars.Kinds, _ => charge);
+        return new BarPrices(_bars, BarPrices.ByRate(_bars, kindCost), kindCost, buckets);
+    }
+
+    private void Try(BarBeam beam, BarPrices prices, int width, double share)
+    {
+        var trial = new BarSolution(_bars);
+        beam.Place(trial, _order, prices, width, share);
+        Keep(trial);
     }
 
     private void Keep(BarSolution trial)

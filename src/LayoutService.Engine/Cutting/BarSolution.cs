@@ -52,6 +52,41 @@ internal sealed class BarSolution(BarCase bars)
         Sticks[run].Add(stick);
     }
 
+    /// <summary>Renumbers the sticks so that none is empty, when too many are.</summary>
+    public void Tidy()
+    {
+        int empty = 0;
+        foreach (long content in Content)
+        {
+            empty += content == 0 ? 1 : 0;
+        }
+
+        if (empty < 16)
+        {
+            return;
+        }
+
+        var number = new int[Content.Count];
+        int kept = 0;
+        for (int stick = 0; stick < number.Length; stick++)
+        {
+            number[stick] = kept;
+            if (Content[stick] > 0)
+            {
+                Content[kept++] = Content[stick];
+            }
+        }
+
+        Content.RemoveRange(kept, Content.Count - kept);
+        foreach (List<int> sticks in Sticks)
+        {
+            for (int k = 0; k < sticks.Count; k++)
+            {
+                sticks[k] = number[sticks[k]];
+            }
+        }
+    }
+
     private static List<int>[] MakeLists(int count)
     {
         var lists = new List<int>[count];

@@ -71,6 +71,9 @@ internal sealed class LengthRelaxation
     /// <summary>Factor from cost to whole-number price.</summary>
     public long Scale { get; }
 
+    /// <summary>What the relaxation would pay for one more of a limited kind; 0 for the others.</summary>
+    public double Charge(int kind) => _limitRow[kind] < 0 ? 0 : Math.Max(0, -Program.Dual[_limitRow[kind]]);
+
     /// <summary>Steps spent so far.</summary>
     public long Work => Program.Work + _knapsack.Work * 2;
 
@@ -94,6 +97,18 @@ internal sealed class LengthRelaxation
                 return bound;
             }
         }
+    }
+
+    /// <summary>Solves for all the runs of a case.</summary>
+    public long Solve(BarCase bars, long workLimit)
+    {
+        var count = new int[bars.Graphs.Length];
+        foreach (BarRun run in bars.Runs)
+        {
+            count[run.Graph]++;
+        }
+
+        return Solve(new int[_lengths.Length], count, _kinds.Quantity, false, long.MaxValue, workLimit);
     }
 
     private void AddUnits()

@@ -22,6 +22,7 @@ internal sealed class StockKinds
         }
 
         Array.Sort(order, (a, b) => (kinds[a].Length, kinds[a].Cost, a).CompareTo((kinds[b].Length, kinds[b].Cost, b)));
+        Limited = limited;
         Count = order.Length + (limited ? 1 : 0);
         Usable = new long[Count];
         Cost = new long[Count];
@@ -51,6 +52,9 @@ internal sealed class StockKinds
     }
 
     public int Count { get; }
+
+    /// <summary>Whether some kind can be had only so many times.</summary>
+    public bool Limited { get; }
 
     public long[] Usable { get; }
 

@@ -22,8 +22,10 @@ public static class TableReader
         return table.Id == id ? table : throw new JsonException($"Table '{id}' calls itself '{table.Id}'.");
     }
 
-    /// <summary>Reads a table from text; for the engine's own tables use <see cref="Read{TRow}"/>.</summary>
-    public static TableFile<TRow> Parse<TRow>(string text, JsonTypeInfo<TableFile<TRow>> shape)
+    /// <summary>Reads a furring table from text, as strictly as a built-in one.</summary>
+    public static TableFile<FurringRow> ParseFurring(string text) => Parse(text, TableShapes.Default.Furring);
+
+    private static TableFile<TRow> Parse<TRow>(string text, JsonTypeInfo<TableFile<TRow>> shape)
     {
         var table = JsonSerializer.Deserialize(text, shape) ?? throw new JsonException("A table may not be null.");
         return table.Rows.Count > 0 ? table : throw new JsonException($"Table '{table.Id}' has no rows.");

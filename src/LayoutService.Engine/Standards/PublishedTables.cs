@@ -40,6 +40,7 @@ public sealed class PublishedTables
         InsulationWeights = Take("insulation-weights", shapes.Loads);
         Batts = Take("batts", shapes.Batts);
         CompressedBatts = Take("compressed-batts", shapes.CompressedBatts);
+        JoistSpans = [Take("nbc-joist-spans-general", shapes.JoistSpans), Take("nbc-joist-spans-furred", shapes.JoistSpans)];
         Practice = Take("practice", shapes.Rules);
         Coverage = Take("coverage", shapes.Rules);
         Rules =
@@ -92,6 +93,9 @@ public sealed class PublishedTables
     public TableFile<BattRow> Batts { get; }
 
     public TableFile<CompressedBattRow> CompressedBatts { get; }
+
+    /// <summary>Clear spans of floor joists by what braces them: in general, and with a ceiling on wood furring.</summary>
+    public IReadOnlyList<TableFile<JoistSpanRow>> JoistSpans { get; }
 
     /// <summary>House practice and defaults, as rules.</summary>
     public TableFile<RuleRow> Practice { get; }

@@ -61,6 +61,13 @@ internal static class TableChecks
         Are("batts", Dimension.ThermalResistance, tables.Batts.Rows.Select(row => row.Resistance));
         Are("compressed-batts", Dimension.ThermalResistance, tables.CompressedBatts.Rows.Select(row => row.Resistance));
 
+        foreach (var table in tables.JoistSpans)
+        {
+            Known(table.Id, table.Rulesets);
+            Are(table.Id, Dimension.Length, table.Rows.SelectMany(row => new[] { row.Depth, row.Spacing, row.Span }));
+            Once(table.Id, table.Rows.Select(row => $"{row.Species} {row.Grade} {row.Depth} {row.Bracing} {row.Spacing}"));
+        }
+
         foreach (var table in tables.Rules)
         {
             Known(table.Id, table.Rulesets);

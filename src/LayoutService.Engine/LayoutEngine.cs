@@ -1,4 +1,5 @@
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Checks;
 using LayoutService.Engine.Composition;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Strapping;
@@ -65,6 +66,10 @@ public abstract record PlanOutcome
 public sealed record CeilingPlan
 {
     public required PlanSummary Summary { get; init; }
+
+    public required IReadOnlyList<Check> Checks { get; init; }
+
+    public required IReadOnlyList<Caution> Cautions { get; init; }
 
     public required IReadOnlyList<WallLine> Walls { get; init; }
 

@@ -1,5 +1,4 @@
 using LayoutService.Engine.Ceilings;
-using LayoutService.Engine.Cutting;
 using LayoutService.Engine.Geometry;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Strapping;

@@ -3,6 +3,8 @@ using LayoutService.Engine.Cutting;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
 
+using SheetLayout = LayoutService.Engine.Sheets.SheetLayout;
+
 namespace LayoutService.Engine.Composition;
 
 /// <summary>The sheets as cut, for parts given by index.</summary>

@@ -1,4 +1,5 @@
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Checks;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Steps;
@@ -35,9 +36,13 @@ public static class PlanWriter
             TapeText = say,
         };
         var takeoff = TakeoffCounter.Count(facts);
+        var summary = Summary(room, strapping, sheets, cutPlan, takeoff, facts.Masses);
+        var (checks, cautions) = CheckWriter.Write(room, strapping, sheets, cutPlan, joists, summary);
         return new CeilingPlan
         {
-            Summary = Summary(room, strapping, sheets, cutPlan, takeoff, facts.Masses),
+            Summary = summary with { ChecksFailed = checks.Count(c => c.Status == CheckStatus.Fail) },
+            Checks = checks,
+            Cautions = cautions,
             Walls = walls,
             Joists = joists,
             Strapping = strapping,

@@ -134,8 +134,8 @@ public sealed class SheetWriter
 /// <summary>Counts screws where they are driven: along every strap behind a piece, 300 mm apart at most, 10 mm in from its edges.</summary>
 public static class BoardScrews
 {
-    private const long Apart = 300 * Length.PerMillimetre;
-    private const long EdgeDistance = 10 * Length.PerMillimetre;
+    public const long Apart = 300 * Length.PerMillimetre;
+    public const long EdgeDistance = 10 * Length.PerMillimetre;
 
     public static int On(BoardPart part, IReadOnlyList<Strapping.StrapLine> lines)
     {

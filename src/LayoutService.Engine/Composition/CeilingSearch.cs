@@ -40,25 +40,35 @@ public sealed class CeilingSearch
             return (null, Findings.RowsDoNotFit());
         }
 
-        ChosenCeiling? best = null;
+        var found = new List<(ChosenCeiling Made, SheetSearch Search, int[] Choice)>();
         foreach (var division in CourseLines.Offer(_room, _budget.Divisions))
         {
             var runs = CourseRuns.Of(_room, division);
-            var wishes = Wishes(division, runs);
-            var search = new SheetSearch(_room, _pricing.Cost(division.SheetWidth), new SheetEffort(_budget.Patterns, _budget.Costings), _prices);
-            foreach (var rows in new RowLattices(_rules, skeleton).Offer(wishes, _budget.Lattices))
+            var costing = _pricing.Cost(division.SheetWidth);
+            foreach (var rows in new RowLattices(_rules, skeleton).Offer(Wishes(division, runs), _budget.Lattices))
             {
                 var lines = WithOpeningStraps(StrapLines.Lay(_room, _rules, rows, skeleton.Locals), runs);
-                if (search.Best(division, runs, [.. lines.Select(l => l.Bearing)]) is { } layout
-                    && new ChosenCeiling(_rules, wallRows, skeleton, lines, layout) is var made
-                    && (best is null || Key(made).CompareTo(Key(best)) < 0))
+                var search = SheetSearch.Over(
+                    _room, costing, _prices, division, runs, [.. lines.Select(l => l.Bearing)], _budget.Patterns);
+                if (search is not null)
                 {
-                    best = made;
+                    var (layout, choice) = search.Best();
+                    found.Add((new ChosenCeiling(_rules, wallRows, skeleton, lines, layout), search, choice));
                 }
             }
         }
 
-        return best is null ? (null, Findings.SheetsDoNotReach()) : (OnlyUsedShorts(best), null);
+        if (found.Count == 0)
+        {
+            return (null, Findings.SheetsDoNotReach());
+        }
+
+        var best = found
+            .OrderBy(f => Key(f.Made))
+            .Take(_budget.Improved)
+            .Select(f => f.Made with { Layout = f.Search.Improve(f.Made.Layout, f.Choice, _budget.Costings) })
+            .MinBy(Key)!;
+        return (OnlyUsedShorts(best), null);
     }
 
     private static (long, long, long, long, int, int) Key(ChosenCeiling made) => (

@@ -7,7 +7,7 @@ namespace LayoutService.Engine.Composition;
 /// <summary>Says what boards cost by asking the cutter, and remembers sets it was asked before.</summary>
 public sealed class SheetPricing(SheetWish wish, StockPrices prices)
 {
-    private readonly Dictionary<string, long> _known = [];
+    private readonly Dictionary<WantedSet, long> _known = [];
 
     public IReadOnlyList<SheetKind> Kinds(long width) =>
         [.. Stock(width).Select(s => new SheetKind(s.Width.Units, s.Length.Units, prices.Cost(s), s.Quantity))];
@@ -20,8 +20,14 @@ public sealed class SheetPricing(SheetWish wish, StockPrices prices)
         var kinds = Kinds(width);
         return boards =>
         {
-            var wanted = boards.Select(b => new SheetWanted(b.Width, b.Length, (FactoryEdges)b.FactoryEdges)).ToList();
-            var key = width + ":" + string.Join(';', wanted.Select(w => (w.Width, w.Length, w.Edges)).Order());
+            var wanted = new SheetWanted[boards.Count];
+            for (var i = 0; i < wanted.Length; i++)
+            {
+                wanted[i] = new SheetWanted(boards[i].Width, boards[i].Length, (FactoryEdges)boards[i].FactoryEdges);
+            }
+
+            Array.Sort(wanted, static (a, b) => (a.Length, a.Width).CompareTo((b.Length, b.Width)));
+            var key = new WantedSet(width, wanted);
             if (!_known.TryGetValue(key, out var cost))
             {
                 cost = SheetCutter.Estimate(new SheetProblem { Wanted = wanted, Stock = kinds }) ?? long.MaxValue / 4;
@@ -30,5 +36,22 @@ public sealed class SheetPricing(SheetWish wish, StockPrices prices)
 
             return cost;
         };
+    }
+
+    // a sorted set of wanted boards, compared piece by piece
+    private readonly record struct WantedSet(long SheetWidth, SheetWanted[] Boards)
+    {
+        public bool Equals(WantedSet other) => SheetWidth == other.SheetWidth && Boards.AsSpan().SequenceEqual(other.Boards);
+
+        public override int GetHashCode()
+        {
+            var hash = SheetWidth;
+            foreach (var board in Boards)
+            {
+                hash = unchecked((hash * 31) + board.Length + (board.Width * 17));
+            }
+
+            return hash.GetHashCode();
+        }
     }
 }

@@ -10,9 +10,6 @@ public readonly record struct WantedBoard(long Width, long Length, int FactoryEd
 /// <summary>What a set of wanted boards costs, in the smallest unit of the objective.</summary>
 public delegate long BoardCosting(IReadOnlyList<WantedBoard> boards);
 
-/// <summary>What the search may do: patterns kept for a run, and how many whole layouts are costed.</summary>
-public sealed record SheetEffort(int Patterns, int Costings);
-
 /// <summary>A whole layout of butts over given bearing lines.</summary>
 public sealed record SheetLayout(
     CourseDivision Division,
@@ -25,160 +22,82 @@ public sealed record SheetLayout(
 
 /// <summary>
 /// Problem: choose the butts of every course so that neighbouring courses are staggered and the sheets cost least.
-/// Method: dynamic programme over courses (Viterbi) on guessed prices of pieces, under several guesses; each result costed
-/// truly by the cutting that the root hands in, then improved one course at a time. Stagger is the first key, as a
-/// penalty; cost (sheets and joints) the second; butts the third. Not exact: the true cost couples courses by offcuts.
-/// Cost: courses × patterns² per guess, and a bounded number of costings.
+/// Method: dynamic programme over courses (Viterbi) on guessed prices of pieces, under two guesses; each result costed
+/// truly by the cutting that the root hands in, and improved one course at a time where the root asks. Stagger is the
+/// first key, as a penalty; cost (sheets and joints) the second; butts the third. Not exact: the true cost couples
+/// courses by offcuts. Cost: courses × patterns² per guess, and a bounded number of costings.
 /// </summary>
-public sealed class SheetSearch(FramedRoom room, BoardCosting costing, SheetEffort effort, StockPrices prices)
+public sealed class SheetSearch
 {
     private const long OneRow = 1_000_000;
     private const long NearRow = 10_000;
     private const long Corner = 100;
 
-    public SheetLayout? Best(CourseDivision division, IReadOnlyList<CourseRun> runs, IReadOnlyList<BearingLine> lines)
-    {
-        var lengths = prices.Lengths(division.SheetWidth);
-        SheetLayout? best = null;
-        var spent = 0;
-        for (var model = 0; model < 2; model++)
-        {
-            var options = Options(division, runs, lines, lengths, model);
-            if (options is null)
-            {
-                return null;
-            }
+    private readonly FramedRoom _room;
+    private readonly BoardCosting _costing;
+    private readonly StockPrices _prices;
+    private readonly CourseDivision _division;
+    private readonly IReadOnlyList<CourseRun> _runs;
+    private readonly IReadOnlyList<BearingLine> _lines;
+    private readonly int[] _rowNumber;
+    private readonly List<CourseOption>[] _options;
+    private readonly long[][,] _between;
 
-            var (choice, penalty) = Chain(division, options, lines);
-            var layout = Costed(division, runs, lines, options, choice, penalty, ref spent);
-            layout = Improve(division, runs, lines, options, choice, layout, ref spent);
-            if (best is null || Better(layout, best))
-            {
-                best = layout;
-            }
+    /// <summary>Sets the search up; null when some run cannot be divided on these lines.</summary>
+    public static SheetSearch? Over(
+        FramedRoom room, BoardCosting costing, StockPrices prices, CourseDivision division,
+        IReadOnlyList<CourseRun> runs, IReadOnlyList<BearingLine> lines, int patterns)
+    {
+        var options = new CourseOptions(room, prices, division, lines, patterns).Of(runs);
+        return options is null ? null : new SheetSearch(room, costing, prices, division, runs, lines, options);
+    }
+
+    private SheetSearch(
+        FramedRoom room, BoardCosting costing, StockPrices prices, CourseDivision division,
+        IReadOnlyList<CourseRun> runs, IReadOnlyList<BearingLine> lines, List<CourseOption>[] options)
+    {
+        (_room, _costing, _prices, _division, _runs, _lines, _options) = (room, costing, prices, division, runs, lines, options);
+        _rowNumber = new int[lines.Count];
+        for (int i = 0, row = 0; i < lines.Count; i++)
+        {
+            _rowNumber[i] = lines[i].Through ? ++row : row;
         }
 
-        return best;
+        _between = new long[options.Length][,];
+        for (var c = 0; c < options.Length; c++)
+        {
+            _between[c] = Penalties(c);
+        }
     }
 
     public static bool Better(SheetLayout a, SheetLayout b) =>
         (a.Penalty, a.Cost, a.ButtCount).CompareTo((b.Penalty, b.Cost, b.ButtCount)) < 0;
 
-    // for each course, combinations of its runs' patterns
-    private List<List<(int[][] Butts, long Guess)>>? Options(
-        CourseDivision division, IReadOnlyList<CourseRun> runs, IReadOnlyList<BearingLine> lines, long[] lengths, int model)
+    /// <summary>The better of the two guesses' layouts, costed truly.</summary>
+    public (SheetLayout Layout, int[] Choice) Best()
     {
-        var courses = new List<List<(int[][], long)>>();
-        for (var c = 0; c < division.Courses; c++)
+        var first = Chain(0);
+        var best = (Layout: Costed(first), Choice: first);
+        var second = Chain(1);
+        if (!second.AsSpan().SequenceEqual(first) && Costed(second) is var other && Better(other, best.Layout))
         {
-            var combined = new List<(int[][] Butts, long Guess)> { ([], 0) };
-            foreach (var run in runs.Where(r => r.Course == c))
-            {
-                var share = prices.Share(run.Across.Size, division.SheetWidth);
-                var patterns = new ButtPatterns(
-                    lines,
-                    lengths,
-                    l => (long)(prices.Guess(l, division.SheetWidth, model) * share),
-                    prices.ButtCost(run.Across.Size) + 1)
-                    .Of(run, i => Backs(room, run, lines[i]), effort.Patterns);
-                if (patterns.Count == 0)
-                {
-                    return null;
-                }
-
-                combined = [.. combined
-                    .SelectMany(head => patterns.Select(p => (Butts: (int[][])[.. head.Butts, p.Lines], Guess: head.Guess + p.Guess)))
-                    .OrderBy(x => x.Guess)
-                    .Take(effort.Patterns)];
-            }
-
-            courses.Add(combined);
+            best = (other, second);
         }
 
-        return courses;
+        return best;
     }
 
-    /// <summary>True when wood lies behind the whole width of a butt on this line in this run.</summary>
-    public static bool Backs(FramedRoom room, CourseRun run, BearingLine line)
-    {
-        if (!run.Along.Holds(line.At))
-        {
-            return false;
-        }
-
-        foreach (var span in room.Board.AcrossAt(line.At, 0))
-        {
-            var butt = span.Meet(run.Strip);
-            if (butt.Size > 0 && !line.Stretches.Any(s => s.Lo - Tolerance(room) <= butt.Lo && butt.Hi <= s.Hi + Tolerance(room)))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    // straps keep an opening's clearance; the board's edge runs on to the opening
-    private static long Tolerance(FramedRoom room) =>
-        2 + room.Survey.Room.Openings.Select(o => o.Clearance.Units).DefaultIfEmpty(0).Max();
-
-    private (int[] Choice, long Penalty) Chain(
-        CourseDivision division, List<List<(int[][] Butts, long Guess)>> options, IReadOnlyList<BearingLine> lines)
-    {
-        var count = options.Count;
-        var cost = new (long Penalty, long Guess)[count][];
-        var from = new int[count][];
-        for (var c = 0; c < count; c++)
-        {
-            cost[c] = new (long, long)[options[c].Count];
-            from[c] = new int[options[c].Count];
-            for (var o = 0; o < options[c].Count; o++)
-            {
-                var own = CornerPenalty(division.Course(c), options[c][o].Butts, lines);
-                if (c == 0)
-                {
-                    cost[c][o] = (own, options[c][o].Guess);
-                    continue;
-                }
-
-                var best = (Penalty: long.MaxValue, Guess: long.MaxValue);
-                for (var p = 0; p < options[c - 1].Count; p++)
-                {
-                    var penalty = cost[c - 1][p].Penalty + own + StaggerPenalty(options[c - 1][p].Butts, options[c][o].Butts, lines);
-                    var guess = cost[c - 1][p].Guess + options[c][o].Guess;
-                    if ((penalty, guess).CompareTo(best) < 0)
-                    {
-                        best = (penalty, guess);
-                        from[c][o] = p;
-                    }
-                }
-
-                cost[c][o] = best;
-            }
-        }
-
-        var choice = new int[count];
-        choice[^1] = Enumerable.Range(0, cost[^1].Length).MinBy(o => cost[^1][o]);
-        for (var c = count - 1; c > 0; c--)
-        {
-            choice[c - 1] = from[c][choice[c]];
-        }
-
-        return (choice, cost[^1][choice[^1]].Penalty);
-    }
-
-    private SheetLayout Improve(
-        CourseDivision division, IReadOnlyList<CourseRun> runs, IReadOnlyList<BearingLine> lines,
-        List<List<(int[][] Butts, long Guess)>> options, int[] choice, SheetLayout start, ref int spent)
+    /// <summary>Changes one course at a time, or two neighbours together, while that pays and the costings last.</summary>
+    public SheetLayout Improve(SheetLayout start, int[] choice, int costings)
     {
         var best = start;
-        for (var again = true; again && spent < effort.Costings;)
+        for (var again = true; again && costings > 0;)
         {
             again = false;
-            for (var c = 0; c < options.Count && spent < effort.Costings; c++)
+            for (var c = 0; c < choice.Length; c++)
             {
                 var kept = choice[c];
-                for (var o = 0; o < options[c].Count && spent < effort.Costings; o++)
+                for (var o = 0; o < _options[c].Count && costings > 0; o++)
                 {
                     if (o == kept)
                     {
@@ -186,16 +105,17 @@ public sealed class SheetSearch(FramedRoom room, BoardCosting costing, SheetEffo
                     }
 
                     choice[c] = o;
-                    var penalty = PenaltyOf(division, options, choice, lines);
-                    if (penalty <= best.Penalty)
+                    if (PenaltyOf(choice) > best.Penalty)
                     {
-                        var layout = Costed(division, runs, lines, options, choice, penalty, ref spent);
-                        if (Better(layout, best))
-                        {
-                            best = layout;
-                            kept = o;
-                            again = true;
-                        }
+                        continue;
+                    }
+
+                    costings--;
+                    if (Costed(choice) is var layout && Better(layout, best))
+                    {
+                        best = layout;
+                        kept = o;
+                        again = true;
                     }
                 }
 
@@ -206,34 +126,95 @@ public sealed class SheetSearch(FramedRoom room, BoardCosting costing, SheetEffo
         return best;
     }
 
-    private long PenaltyOf(CourseDivision division, List<List<(int[][] Butts, long Guess)>> options, int[] choice, IReadOnlyList<BearingLine> lines)
+    private int[] Chain(int model)
+    {
+        var count = _options.Length;
+        var from = new int[count][];
+        var before = new (long Penalty, long Guess)[1];
+        for (var c = 0; c < count; c++)
+        {
+            var options = _options[c];
+            var here = new (long Penalty, long Guess)[options.Count];
+            from[c] = new int[options.Count];
+            for (var o = 0; o < options.Count; o++)
+            {
+                var best = (Penalty: long.MaxValue, Guess: long.MaxValue);
+                for (var p = 0; p < before.Length; p++)
+                {
+                    var penalty = before[p].Penalty + _between[c][p, o];
+                    var guess = before[p].Guess + options[o].Guess(model);
+                    if (penalty < best.Penalty || (penalty == best.Penalty && guess < best.Guess))
+                    {
+                        best = (penalty, guess);
+                        from[c][o] = p;
+                    }
+                }
+
+                here[o] = best;
+            }
+
+            before = here;
+        }
+
+        var choice = new int[count];
+        for (var o = 1; o < before.Length; o++)
+        {
+            if (before[o].CompareTo(before[choice[^1]]) < 0)
+            {
+                choice[^1] = o;
+            }
+        }
+
+        for (var c = count - 1; c > 0; c--)
+        {
+            choice[c - 1] = from[c][choice[c]];
+        }
+
+        return choice;
+    }
+
+    private long PenaltyOf(int[] choice)
     {
         long penalty = 0;
         for (var c = 0; c < choice.Length; c++)
         {
-            penalty += CornerPenalty(division.Course(c), options[c][choice[c]].Butts, lines);
-            if (c > 0)
-            {
-                penalty += StaggerPenalty(options[c - 1][choice[c - 1]].Butts, options[c][choice[c]].Butts, lines);
-            }
+            penalty += _between[c][c == 0 ? 0 : choice[c - 1], choice[c]];
         }
 
         return penalty;
     }
 
-    private long StaggerPenalty(int[][] before, int[][] here, IReadOnlyList<BearingLine> lines)
+    // penalty of each option of a course after each option of the course before, its own corners included
+    private long[,] Penalties(int course)
+    {
+        var here = _options[course];
+        var before = course == 0 ? null : _options[course - 1];
+        var table = new long[before?.Count ?? 1, here.Count];
+        for (var o = 0; o < here.Count; o++)
+        {
+            var own = CornerPenalty(_division.Course(course), here[o].All);
+            for (var p = 0; p < table.GetLength(0); p++)
+            {
+                table[p, o] = own + (before is null ? 0 : StaggerPenalty(before[p].All, here[o].All));
+            }
+        }
+
+        return table;
+    }
+
+    private long StaggerPenalty(int[] before, int[] here)
     {
         long penalty = 0;
-        foreach (var a in before.SelectMany(x => x))
+        foreach (var a in before)
         {
-            foreach (var b in here.SelectMany(x => x))
+            foreach (var b in here)
             {
-                var apart = Math.Abs(lines[a].At - lines[b].At);
-                if (a == b || apart == 0)
+                var apart = Math.Abs(_lines[a].At - _lines[b].At);
+                if (apart == 0)
                 {
                     penalty += OneRow;
                 }
-                else if (room.Survey.Sheets.MinStagger is { } least ? apart < least.Units : RowsApart(a, b, lines) < 2)
+                else if (_room.Survey.Sheets.MinStagger is { } least ? apart < least.Units : RowsApart(a, b) < 2)
                 {
                     penalty += NearRow;
                 }
@@ -243,27 +224,22 @@ public sealed class SheetSearch(FramedRoom room, BoardCosting costing, SheetEffo
         return penalty;
     }
 
-    // counted in row spaces of the rows that run through
-    private static int RowsApart(int a, int b, IReadOnlyList<BearingLine> lines)
+    // counted in row spaces of the rows that run through; a short strap lies part of a space from either
+    private int RowsApart(int a, int b)
     {
-        var rows = 1;
-        for (var i = Math.Min(a, b) + 1; i < Math.Max(a, b); i++)
-        {
-            rows += lines[i].Through ? 1 : 0;
-        }
-
-        return rows;
+        var (low, high) = a < b ? (a, b) : (b, a);
+        return _rowNumber[high] - _rowNumber[low] + (_lines[high].Through ? 0 : 1) - (_lines[low].Through ? 0 : 1);
     }
 
     // butts stay 300 mm off the line of an inside corner when there is a choice (common practice, no source)
-    private long CornerPenalty(Span strip, int[][] butts, IReadOnlyList<BearingLine> lines)
+    private long CornerPenalty(Span strip, int[] butts)
     {
         long penalty = 0;
-        foreach (var line in butts.SelectMany(b => b))
+        foreach (var line in butts)
         {
-            foreach (var corner in room.InsideCorners)
+            foreach (var corner in _room.InsideCorners)
             {
-                if (Math.Abs(lines[line].At - corner.U) < 300 * Length.PerMillimetre && strip.Lo <= corner.V && corner.V <= strip.Hi)
+                if (Math.Abs(_lines[line].At - corner.U) < 300 * Length.PerMillimetre && strip.Holds(corner.V))
                 {
                     penalty += Corner;
                 }
@@ -273,43 +249,40 @@ public sealed class SheetSearch(FramedRoom room, BoardCosting costing, SheetEffo
         return penalty;
     }
 
-    private SheetLayout Costed(
-        CourseDivision division, IReadOnlyList<CourseRun> runs, IReadOnlyList<BearingLine> lines,
-        List<List<(int[][] Butts, long Guess)>> options, int[] choice, long penalty, ref int spent)
+    private SheetLayout Costed(int[] choice)
     {
-        spent++;
-        var butts = new List<int[]>(runs.Count);
+        var butts = new List<int[]>(_runs.Count);
         for (var c = 0; c < choice.Length; c++)
         {
-            butts.AddRange(options[c][choice[c]].Butts);
+            butts.AddRange(_options[c][choice[c]].Butts);
         }
 
-        var wanted = Wanted(room, division, runs, butts, lines);
         long joints = 0;
         var count = 0;
-        for (var r = 0; r < runs.Count; r++)
+        for (var r = 0; r < _runs.Count; r++)
         {
-            joints += prices.ButtCost(runs[r].Across.Size) * butts[r].Length;
+            joints += _prices.ButtCost(_runs[r].Across.Size) * butts[r].Length;
             count += butts[r].Length;
         }
 
-        return new SheetLayout(division, runs, butts, lines, penalty, costing(wanted) + joints, count);
+        return new SheetLayout(_division, _runs, butts, _lines, PenaltyOf(choice), _costing(Wanted(butts)) + joints, count);
     }
 
-    /// <summary>The rectangles of board that a layout needs, run by run and piece by piece.</summary>
-    public static List<WantedBoard> Wanted(
-        FramedRoom room, CourseDivision division, IReadOnlyList<CourseRun> runs, IReadOnlyList<int[]> butts, IReadOnlyList<BearingLine> lines)
+    private List<WantedBoard> Wanted(List<int[]> butts)
     {
-        var wanted = new List<WantedBoard>();
-        for (var r = 0; r < runs.Count; r++)
+        var wanted = new List<WantedBoard>(4 * _runs.Count);
+        for (var r = 0; r < _runs.Count; r++)
         {
-            var run = runs[r];
+            var run = _runs[r];
+            var edges = FactoryEdges(_room, _division, run, run.Across);
             var at = run.Along.Lo;
-            foreach (var end in butts[r].Select(b => lines[b].At).Append(run.Along.Hi))
+            foreach (var line in butts[r])
             {
-                wanted.Add(new WantedBoard(run.Across.Size, end - at, FactoryEdges(room, division, run, run.Across)));
-                at = end;
+                wanted.Add(new WantedBoard(run.Across.Size, _lines[line].At - at, edges));
+                at = _lines[line].At;
             }
+
+            wanted.Add(new WantedBoard(run.Across.Size, run.Along.Hi - at, edges));
         }
 
         return wanted;

@@ -95,7 +95,7 @@ internal static class BoardChecks
         if (row is null)
         {
             return bench.NotChecked(
-                rule.Id, CheckComparison.AtLeast, bench.Book.Cite(null, table.Source), null, [],
+                rule.Id, CheckComparison.AtLeast, GridRules.ListedAssembly, null, [],
                 Sentence.Of("rated_by_listed_assembly", "A fire rating comes from a tested assembly: build that assembly as it is listed."));
         }
 

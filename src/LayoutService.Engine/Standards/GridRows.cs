@@ -47,6 +47,11 @@ internal static class GridRows
         }
 
         var penetration = book.Tables.BoardPenetration;
+        if (!penetration.SpeaksFor(book.Ruleset))
+        {
+            yield return Say(GridRules.RatedPenetration, "any rating", null, GridRules.ListedAssembly);
+        }
+
         foreach (var row in penetration.Rows.Where(row => row.Rating != "none" && penetration.SpeaksFor(book.Ruleset)))
         {
             yield return Say(GridRules.RatedPenetration, $"rating of {row.Rating}", row.Screws, book.Cite(row.Source, penetration.Source));

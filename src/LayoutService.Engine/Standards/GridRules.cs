@@ -30,6 +30,13 @@ public static class GridRules
 
     public static readonly GridRule RatedPenetration = new("rated-ceiling-penetration", "Board fastener into wood, fire-rated ceiling", "at-least", "mm", "in");
 
+    /// <summary>Source of a fire rating where the code gives no figure: the assembly that was tested.</summary>
+    public static Citation ListedAssembly { get; } = new()
+    {
+        Document = "The tested assembly's own listing", Basis = Basis.CommonPractice, Confidence = Confidence.Low,
+        Note = "The code gives no figure: the rating belongs to the assembly as it was tested.",
+    };
+
     public static IReadOnlyList<GridRule> All { get; } =
     [
         StrapThickness, StrapFace, StrapSupports, RowSpacing, Headroom, HeadroomOverArea, HeadroomUnder, InsulationLoad, RatedPenetration,

@@ -45,20 +45,21 @@ public static class SheetCutter
 
         var patterns = new SheetPatterns(types, steps, Math.Clamp(steps / 10, 500, 20_000));
         var bound = SheetBounds.Area(types);
-        if (patterns.Complete)
+        var relaxation = new SheetRelaxation(types, patterns, 200);
+        var search = new SheetSearch(types, patterns, relaxation);
+        search.Run(steps);
+        bound = patterns.Complete ? Math.Max(bound, search.Bound) : bound;
+        if (patterns.Complete && search.BestCost < long.MaxValue)
         {
-            var relaxation = new SheetRelaxation(types, patterns, 200);
-            var search = new SheetSearch(types, patterns, relaxation);
-            search.Run(steps);
-            bound = Math.Max(bound, search.Bound);
-            if (search.BestCost < long.MaxValue)
-            {
-                var designs = search.Best.ConvertAll(p => patterns.Lay(p.Pattern, p.Times));
-                return Solution(problem, types, designs, unplaced, search.BestCost, bound);
-            }
+            return Solution(problem, types, search.Designs, unplaced, search.BestCost, bound);
         }
 
-        var filling = SheetFilling.Best(types);
+        var filling = SheetFilling.Best(types, relaxation.Prices);
+        if (search.BestCost < long.MaxValue && (filling.Missing > 0 || search.BestCost <= filling.Cost))
+        {
+            return Solution(problem, types, search.Designs, unplaced, search.BestCost, bound);
+        }
+
         for (var t = 0; t < types.Count; t++)
         {
             for (var n = 0; n < filling.Left[t]; n++)

@@ -3,15 +3,21 @@ namespace LayoutService.Engine.Cutting;
 /// <summary>The best of several greedy plans, and what each type lacks in it.</summary>
 internal sealed record SheetFilling(List<SheetDesign> Designs, long Cost, int[] Left)
 {
-    public static SheetFilling Best(SheetTypes types)
+    public static SheetFilling Best(SheetTypes types, double[] prices)
     {
         var greedy = new SheetGreedy(types);
         var alone = new double[types.Count];
         var area = new double[types.Count];
         SheetWorths.CutAlone(types, alone);
         SheetWorths.ByArea(types, area);
+        var priced = new double[types.Count];
+        for (var t = 0; t < types.Count; t++)
+        {
+            priced[t] = prices[t] + alone[t] * 1e-4;
+        }
+
         SheetFilling? best = null;
-        foreach (var worths in new[] { alone, area })
+        foreach (var worths in new[] { priced, alone, area })
         {
             foreach (var firstCut in new[] { SheetFirstCut.LargerRest, SheetFirstCut.Rip, SheetFirstCut.Cross })
             {
@@ -34,7 +40,8 @@ internal sealed record SheetFilling(List<SheetDesign> Designs, long Cost, int[] 
         return best!;
     }
 
-    private int Missing
+    /// <summary>Pieces left over.</summary>
+    public int Missing
     {
         get
         {

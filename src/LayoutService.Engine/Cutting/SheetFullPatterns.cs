@@ -15,61 +15,57 @@ internal sealed class SheetFullPatterns
     public readonly long[] Length;
 
     /// <summary>No set that fits was left out.</summary>
-    public readonly bool Complete;
+    public readonly bool Complete = true;
 
     public SheetFullPatterns(SheetTypes types, int[] fullTypes, long longest, int limit)
     {
         FullTypes = fullTypes;
         var n = fullTypes.Length;
         var found = new List<long> { 0 };
+        var last = new List<int> { 0 };
         var counts = new List<int>();
         var current = new int[n];
         counts.AddRange(current);
-        Complete = Extend(0, 0);
-        Sets = found.Count;
-        Length = [.. found];
-        var order = new int[Sets];
-        for (var i = 0; i < Sets; i++)
-        {
-            order[i] = i;
-        }
 
-        // Ties keep the order of finding: Array.Sort is not stable, so the key pairs length with place.
-        Array.Sort(order, (a, b) => found[a] != found[b] ? found[a].CompareTo(found[b]) : a.CompareTo(b));
-        Counts = new int[Sets * n];
-        for (var i = 0; i < Sets; i++)
+        // By number of pieces, so that cutting the work short leaves out the large sets only.
+        for (var from = 0; from < found.Count && Complete; from++)
         {
-            Length[i] = found[order[i]];
-            counts.CopyTo(order[i] * n, Counts, i * n, n);
-        }
-
-        bool Extend(int from, long used)
-        {
-            for (var j = from; j < n; j++)
+            for (var j = last[from]; j < n; j++)
             {
                 var t = fullTypes[j];
-                if (current[j] >= types.Demand[t] || used + types.Length[t] > longest)
+                if (counts[from * n + j] >= types.Demand[t] || found[from] + types.Length[t] > longest)
                 {
                     continue;
                 }
 
                 if (found.Count >= limit)
                 {
-                    return false;
+                    Complete = false;
+                    break;
                 }
 
+                counts.CopyTo(from * n, current, 0, n);
                 current[j]++;
-                found.Add(used + types.Length[t]);
+                found.Add(found[from] + types.Length[t]);
+                last.Add(j);
                 counts.AddRange(current);
-                if (!Extend(j, used + types.Length[t]))
-                {
-                    return false;
-                }
-
-                current[j]--;
             }
+        }
 
-            return true;
+        Sets = found.Count;
+        Length = new long[Sets];
+        var order = new int[Sets];
+        for (var i = 0; i < Sets; i++)
+        {
+            order[i] = i;
+        }
+
+        Array.Sort(order, (a, b) => found[a] != found[b] ? found[a].CompareTo(found[b]) : a.CompareTo(b));
+        Counts = new int[Sets * n];
+        for (var i = 0; i < Sets; i++)
+        {
+            Length[i] = found[order[i]];
+            counts.CopyTo(order[i] * n, Counts, i * n, n);
         }
     }
 }

@@ -32,173 +32,201 @@ internal sealed class SheetRipTable
     public readonly int[] ShortestBox;
 
     /// <summary>Every set of rips that fits a sheet is here; otherwise the table leaves sets out.</summary>
-    public readonly bool Complete = true;
+    public readonly bool Complete;
 
     /// <summary>Steps spent.</summary>
     public readonly int Steps;
 
     private readonly List<Box> boxes = [];
+    private readonly List<Box> front = [];
+    private readonly List<int> start = [];
+    private readonly List<long> codes = [];
+    private readonly List<int> setCounts = [];
+    private readonly SheetTypes types;
+    private readonly long width;
+    private readonly long length;
+    private readonly SheetSetIndex index;
 
     public Box this[int box] => boxes[box];
 
     public SheetRipTable(SheetTypes types, int[] ripTypes, long width, long length, int stepLimit, int setLimit)
     {
-        RipTypes = ripTypes;
+        (this.types, this.width, this.length, RipTypes) = (types, width, length, ripTypes);
         var n = ripTypes.Length;
         var cap = new int[n];
         for (var j = 0; j < n; j++)
         {
-            var t = ripTypes[j];
-            var most = (double)width * length / ((double)types.Width[t] * types.Length[t]);
-            if (types.Need[t] == 1)
-            {
-                most = Math.Min(most, 2 * (length / types.Length[t]));
-            }
-
-            cap[j] = (int)Math.Min(types.Demand[t], Math.Floor(most + 1e-9));
+            cap[j] = (int)Math.Min(types.Demand[ripTypes[j]], MostInASheet(ripTypes[j]));
         }
 
-        var stride = new int[n];
-        long total = 1;
-        for (var j = 0; j < n; j++)
+        index = new SheetSetIndex(cap, setLimit);
+        Complete = index.Whole;
+        Steps = Grow(cap, stepLimit, setLimit, out var complete);
+        Complete &= complete;
+
+        var order = new int[codes.Count];
+        var best = new int[codes.Count];
+        best[0] = -1;
+        for (var s = 0; s < order.Length; s++)
         {
-            while (total * (cap[j] + 1) > setLimit && cap[j] > 0)
+            order[s] = s;
+            for (var b = start[s]; s > 0 && b < start[s + 1]; b++)
             {
-                cap[j]--;
-                Complete = false;
-            }
-
-            stride[j] = (int)total;
-            total *= cap[j] + 1;
-        }
-
-        var sets = (int)total;
-        var start = new int[sets + 1];
-        var front = new List<Box>();
-        var s = new int[n];
-        var a = new int[n];
-        var found = new List<(long Stretch, int Set, int Box)> { (0, 0, -1) };
-        var area = (double)width * length * (1 + 1e-12);
-        for (var set = 1; set < sets; set++)
-        {
-            start[set] = boxes.Count;
-            Increment(s, cap);
-            if (Steps > stepLimit)
-            {
-                Complete = false;
-                break;
-            }
-
-            var setArea = 0.0;
-            var pieces = 0;
-            var some = 0;
-            var possible = true;
-            for (var j = 0; j < n; j++)
-            {
-                if (s[j] > 0)
-                {
-                    setArea += (double)s[j] * types.Width[ripTypes[j]] * types.Length[ripTypes[j]];
-                    pieces += s[j];
-                    some = j;
-                    var without = set - stride[j];
-                    possible &= without == 0 || start[without] < start[without + 1];
-                }
-            }
-
-            if (!possible || setArea > area)
-            {
-                start[set + 1] = boxes.Count;
-                continue;
-            }
-
-            front.Clear();
-            if (pieces == 1)
-            {
-                var t = ripTypes[some];
-                if (types.LiesStraight(t, width) && types.Length[t] <= length)
-                {
-                    Keep(front, new Box(types.Width[t], types.Length[t], types.Need[t], Join.Piece, t, 0));
-                }
-
-                if (types.Turn[t] && types.Length[t] <= width && types.Width[t] <= length)
-                {
-                    Keep(front, new Box(types.Length[t], types.Width[t], 0, Join.TurnedPiece, t, 0));
-                }
-            }
-            else
-            {
-                Array.Clear(a);
-                for (var first = NextPart(a, s, stride, 0); first > 0 && first <= set - first; first = NextPart(a, s, stride, first))
-                {
-                    Steps += JoinAll(front, start, first, set - first, width, length);
-                }
-            }
-
-            boxes.AddRange(front);
-            start[set + 1] = boxes.Count;
-            var best = -1;
-            for (var b = start[set]; b < boxes.Count; b++)
-            {
-                best = best < 0 || boxes[b].Length < boxes[best].Length ? b : best;
-            }
-
-            if (best >= 0)
-            {
-                found.Add((boxes[best].Length, set, best));
+                best[s] = b == start[s] || boxes[b].Length < boxes[best[s]].Length ? b : best[s];
             }
         }
 
-        found.Sort((x, y) => x.Stretch != y.Stretch ? x.Stretch.CompareTo(y.Stretch) : x.Set.CompareTo(y.Set));
-        Sets = found.Count;
+        long StretchOf(int s) => best[s] < 0 ? 0 : boxes[best[s]].Length;
+        Array.Sort(order, (x, y) => StretchOf(x) != StretchOf(y) ? StretchOf(x).CompareTo(StretchOf(y)) : x.CompareTo(y));
+        Sets = order.Length;
         Counts = new int[Sets * n];
         Stretch = new long[Sets];
         ShortestBox = new int[Sets];
         for (var i = 0; i < Sets; i++)
         {
-            var (stretch, set, box) = found[i];
-            (Stretch[i], ShortestBox[i]) = (stretch, box);
-            for (var j = n - 1; j >= 0; j--)
-            {
-                Counts[i * n + j] = set / stride[j];
-                set %= stride[j];
-            }
+            Stretch[i] = StretchOf(order[i]);
+            ShortestBox[i] = best[order[i]];
+            setCounts.CopyTo(order[i] * n, Counts, i * n, n);
         }
     }
 
-    /// <summary>Counts in mixed radix, the first the fastest: their order is the order of set numbers.</summary>
-    private static void Increment(int[] counts, int[] cap)
+    private double MostInASheet(int type)
     {
-        for (var j = 0; j < counts.Length; j++)
+        var most = Math.Floor((double)width * length / ((double)types.Width[type] * types.Length[type]) + 1e-9);
+        return types.Need[type] == 1 ? Math.Min(most, 2 * (length / types.Length[type])) : most;
+    }
+
+    /// <summary>
+    /// Sets by their number of pieces, each grown from the set without its last piece, so that cutting the work short
+    /// leaves out the large sets only. Answers the steps spent.
+    /// </summary>
+    private int Grow(int[] cap, int stepLimit, int setLimit, out bool complete)
+    {
+        var n = cap.Length;
+        var steps = 0;
+        var area = (double)width * length * (1 + 1e-12);
+        var s = new int[n];
+        var part = new int[n];
+        AddSet(0, s);
+        complete = true;
+        for (var from = 0; from < codes.Count; from++)
         {
-            if (counts[j] < cap[j])
+            var last = Math.Max(0, n - 1);
+            while (last > 0 && setCounts[from * n + last] == 0)
             {
-                counts[j]++;
-                return;
+                last--;
             }
 
-            counts[j] = 0;
+            for (var j = last; j < n; j++)
+            {
+                setCounts.CopyTo(from * n, s, 0, n);
+                if (s[j] >= cap[j])
+                {
+                    continue;
+                }
+
+                s[j]++;
+                var code = codes[from] + index.Stride[j];
+                if (!MayFit(s, code, area))
+                {
+                    continue;
+                }
+
+                if (steps > stepLimit || codes.Count >= setLimit)
+                {
+                    complete = false;
+                    return steps;
+                }
+
+                front.Clear();
+                if (from == 0)
+                {
+                    KeepPiece(RipTypes[j]);
+                }
+                else
+                {
+                    Array.Clear(part);
+                    for (var first = NextPart(part, s, 0); first > 0 && first <= code - first; first = NextPart(part, s, first))
+                    {
+                        steps += JoinAll(index[first], index[code - first]);
+                    }
+                }
+
+                if (front.Count > 0)
+                {
+                    AddSet(code, s);
+                }
+            }
+        }
+
+        return steps;
+    }
+
+    private void AddSet(long code, int[] s)
+    {
+        index.Add(code, codes.Count);
+        codes.Add(code);
+        setCounts.AddRange(s);
+        if (start.Count == 0)
+        {
+            start.Add(0);
+        }
+
+        boxes.AddRange(front);
+        start.Add(boxes.Count);
+    }
+
+    /// <summary>Small enough, and fits whichever piece is taken away.</summary>
+    private bool MayFit(int[] s, long code, double area)
+    {
+        var sum = 0.0;
+        for (var j = 0; j < s.Length; j++)
+        {
+            if (s[j] > 0)
+            {
+                sum += (double)s[j] * types.Width[RipTypes[j]] * types.Length[RipTypes[j]];
+                if (sum > area || index[code - index.Stride[j]] < 0)
+                {
+                    return false;
+                }
+            }
+        }
+
+        return true;
+    }
+
+    private void KeepPiece(int t)
+    {
+        if (types.LiesStraight(t, width) && types.Length[t] <= length)
+        {
+            Keep(new Box(types.Width[t], types.Length[t], types.Need[t], Join.Piece, t, 0));
+        }
+
+        if (types.Turn[t] && types.Length[t] <= width && types.Width[t] <= length)
+        {
+            Keep(new Box(types.Length[t], types.Width[t], 0, Join.TurnedPiece, t, 0));
         }
     }
 
-    /// <summary>The next subset of s after the one numbered <paramref name="part"/>; its number, ascending.</summary>
-    private static int NextPart(int[] a, int[] s, int[] stride, int part)
+    /// <summary>The code of the next subset of s, in ascending order; 0 after the last.</summary>
+    private long NextPart(int[] part, int[] s, long code)
     {
-        for (var j = 0; j < a.Length; j++)
+        for (var j = 0; j < part.Length; j++)
         {
-            if (a[j] < s[j])
+            if (part[j] < s[j])
             {
-                a[j]++;
-                return part + stride[j];
+                part[j]++;
+                return code + index.Stride[j];
             }
 
-            part -= a[j] * stride[j];
-            a[j] = 0;
+            code -= part[j] * index.Stride[j];
+            part[j] = 0;
         }
 
         return 0;
     }
 
-    private int JoinAll(List<Box> front, int[] start, int first, int second, long width, long length)
+    private int JoinAll(int first, int second)
     {
         var steps = 1;
         for (var i = start[first]; i < start[first + 1]; i++)
@@ -211,14 +239,14 @@ internal sealed class SheetRipTable
                 var along = a.Length + b.Length;
                 if (along <= length)
                 {
-                    Keep(front, new Box(Math.Max(a.Width, b.Width), along, Math.Max(a.Edges, b.Edges), Join.Along, i, j));
+                    Keep(new Box(Math.Max(a.Width, b.Width), along, Math.Max(a.Edges, b.Edges), Join.Along, i, j));
                 }
 
                 var beside = a.Width + b.Width;
                 if (beside <= width && a.Edges < 2 && b.Edges < 2)
                 {
                     var edges = (byte)(a.Edges + b.Edges);
-                    Keep(front, new Box(edges == 2 ? width : beside, Math.Max(a.Length, b.Length), edges, Join.Beside, i, j));
+                    Keep(new Box(edges == 2 ? width : beside, Math.Max(a.Length, b.Length), edges, Join.Beside, i, j));
                 }
             }
         }
@@ -226,7 +254,7 @@ internal sealed class SheetRipTable
         return steps;
     }
 
-    private static void Keep(List<Box> front, Box box)
+    private void Keep(Box box)
     {
         for (var i = front.Count - 1; i >= 0; i--)
         {

@@ -54,6 +54,9 @@ internal sealed class SheetSearch
 
     private static long Divisor(long a, long b) => b == 0 ? a : Divisor(b, a % b);
 
+    /// <summary>The best plan, laid out.</summary>
+    public List<SheetDesign> Designs => Best.ConvertAll(p => patterns.Lay(p.Pattern, p.Times));
+
     public void Run(int steps)
     {
         var remaining = (int[])types.Demand.Clone();

@@ -11,15 +11,18 @@ internal static class SheetScenes
     private static readonly int[] StockFeet = [8, 9, 10, 12, 14, 16];
 
     /// <summary>Courses of 48 in board over a room, joints on a 16 in grid, a rip at one or both walls.</summary>
-    public static SheetProblem Ceiling(int seed)
+    /// <param name="seed">Of the scene.</param>
+    /// <param name="longestFeet">The room's sides are between 9 ft and this.</param>
+    /// <param name="mixedWidths">54 in sheets can be had as well.</param>
+    public static SheetProblem Ceiling(int seed, int longestFeet = 28, bool mixedWidths = false)
     {
         var random = new Random(seed);
-        var sixteenths = random.Next(9 * 192, 28 * 192);
-        var run = sixteenths * Length.PerSixteenth;
-        var across = random.Next(9 * 192, 24 * 192) * Length.PerSixteenth;
+        var run = random.Next(9 * 192, longestFeet * 192) * Length.PerSixteenth;
+        var across = random.Next(9 * 192, longestFeet * 192) * Length.PerSixteenth;
         var kinds = StockFeet.Where(_ => random.Next(3) > 0).DefaultIfEmpty(12).ToArray();
         var longest = kinds.Max() * 12 * Inch;
         var stock = kinds.Select(f => new SheetKind(48 * Inch, f * 12 * Inch, f * 100 + random.Next(-20, 60))).ToList();
+        stock.AddRange(mixedWidths ? kinds.Select(f => new SheetKind(54 * Inch, f * 12 * Inch, f * 113 + random.Next(-20, 60))) : []);
         var wanted = new List<SheetWanted>();
         var full = across / (48 * Inch);
         var rest = across - full * 48 * Inch;

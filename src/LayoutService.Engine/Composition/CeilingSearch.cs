@@ -48,13 +48,21 @@ public sealed class CeilingSearch
             foreach (var rows in new RowLattices(_rules, skeleton).Offer(Wishes(division, runs), _budget.Lattices))
             {
                 var lines = WithOpeningStraps(StrapLines.Lay(_room, _rules, rows, skeleton.Locals), runs);
-                var search = SheetSearch.Over(
-                    _room, costing, _prices, division, runs, [.. lines.Select(l => l.Bearing)], _budget.Patterns);
+                var search = Over(lines);
+                if (search is null && found.Count == 0)
+                {
+                    lines = WithShortStraps(lines, runs);
+                    search = Over(lines);
+                }
+
                 if (search is not null)
                 {
                     var (layout, choice) = search.Best();
                     found.Add((new ChosenCeiling(_rules, wallRows, skeleton, lines, layout), search, choice));
                 }
+
+                SheetSearch? Over(List<StrapLine> over) => SheetSearch.Over(
+                    _room, costing, _prices, division, runs, [.. over.Select(l => l.Bearing)], _budget.Patterns);
             }
         }
 
@@ -149,6 +157,32 @@ public sealed class CeilingSearch
 
         lines.Sort(static (a, b) => a.At.CompareTo(b.At));
         return lines;
+    }
+
+    // where no row can carry a butt, short straps midway between rows may
+    private List<StrapLine> WithShortStraps(List<StrapLine> lines, IReadOnlyList<CourseRun> runs)
+    {
+        var through = lines.Select(l => l.At).Distinct().Order().ToList();
+        var added = new List<StrapLine>(lines);
+        for (var i = 0; i + 1 < through.Count; i++)
+        {
+            var middle = _room.SnapNear((through[i] + through[i + 1]) / 2);
+            if (middle - through[i] < _rules.MinGap || through[i + 1] - middle < _rules.MinGap)
+            {
+                continue;
+            }
+
+            foreach (var run in runs.Where(r => r.Along.Lo < middle && middle < r.Along.Hi))
+            {
+                if (StrapLines.Short(_room, _rules, middle, [run.Strip]) is { Count: > 0 } stretches)
+                {
+                    added.Add(new StrapLine(middle, false, stretches, null));
+                }
+            }
+        }
+
+        added.Sort(static (a, b) => a.At != b.At ? a.At.CompareTo(b.At) : a.Stretches[0].Across.Lo.CompareTo(b.Stretches[0].Across.Lo));
+        return added;
     }
 
     private static ChosenCeiling OnlyUsedShorts(ChosenCeiling made)

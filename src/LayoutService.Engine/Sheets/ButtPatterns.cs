@@ -23,8 +23,12 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
     /// <summary>No piece of board is shorter than this where there is a choice: 400 mm. Common practice, no source.</summary>
     public const long LeastPiece = 400 * Length.PerMillimetre;
 
+    // beside an opening that stands near a wall there is no choice
+    private const long LeastBesideOpening = 50 * Length.PerMillimetre;
+
     private readonly long[] _lengths = prices.Lengths(width);
     private readonly List<int> _eligible = new(lines.Count);
+    private readonly List<int> _atOpenings = new(lines.Count);
     private readonly List<int> _butts = new(8);
 
     /// <summary>Patterns of a run; <paramref name="backed"/> tells of each line whether wood lies behind a butt on it there.</summary>
@@ -32,11 +36,18 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
     {
         var (low, high) = (run.Along.Lo, run.Along.Hi);
         _eligible.Clear();
+        _atOpenings.Clear();
         for (var i = 0; i < lines.Count; i++)
         {
-            if (backed[i] && lines[i].At - low >= LeastPiece && high - lines[i].At >= LeastPiece)
+            var nearest = Math.Min(lines[i].At - low, high - lines[i].At);
+            if (backed[i] && nearest >= LeastPiece)
             {
                 _eligible.Add(i);
+            }
+
+            if (backed[i] && nearest >= LeastBesideOpening)
+            {
+                _atOpenings.Add(i);
             }
         }
 
@@ -216,7 +227,7 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
         foreach (var opening in run.Enclosed)
         {
             var chosen = -1;
-            foreach (var line in _eligible)
+            foreach (var line in _atOpenings)
             {
                 if (Inside(line, opening) && (chosen < 0 || Math.Abs(lines[line].At - opening.Middle) < Math.Abs(lines[chosen].At - opening.Middle)))
                 {

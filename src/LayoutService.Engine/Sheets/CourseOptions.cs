@@ -16,8 +16,11 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, CourseDiv
     private readonly List<Span>[] _board = [.. lines.Select(l => room.Board.AcrossAt(l.At, 0))];
     private readonly ButtPatterns _patterns = new(lines, prices, division.SheetWidth);
 
-    // straps keep an opening's clearance; the board's edge runs on to the opening
-    private readonly long _tolerance = 2 + room.Survey.Room.Openings.Select(o => o.Clearance.Units).DefaultIfEmpty(0).Max();
+    // straps keep an opening's clearance, and end square where it lies askew; the board's edge runs on to the opening
+    private readonly long _tolerance = 2 + room.OpeningRings
+        .Select((ring, i) => Askew(ring) ? (2 * room.Survey.Room.Openings[i].Clearance.Units) + room.Survey.Strapping.Face.Units : room.Survey.Room.Openings[i].Clearance.Units)
+        .DefaultIfEmpty(0)
+        .Max();
 
     /// <summary>Options of each course in order; null when some run cannot be divided.</summary>
     public List<CourseOption>[]? Of(IReadOnlyList<CourseRun> runs)
@@ -85,6 +88,9 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, CourseDiv
         _known.Add((run, backed, found));
         return found;
     }
+
+    private static bool Askew(IReadOnlyList<Uv> ring) =>
+        ring.Where((corner, i) => corner.U != ring[(i + 1) % ring.Count].U && corner.V != ring[(i + 1) % ring.Count].V).Any();
 
     /// <summary>True when wood lies behind the whole width of a butt on this line in this run.</summary>
     private bool Backs(CourseRun run, int line)

@@ -30,6 +30,7 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
     private IEnumerable<NailerLine> Ledgers(IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs)
     {
         var ends = new Dictionary<WallEdge, List<int>>();
+        var blocks = new List<NailerLine>();
         foreach (var run in runs)
         {
             var stretch = lines[run.Line].Stretches[run.Stretch];
@@ -46,10 +47,17 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
 
         return ends
             .OrderBy(e => (e.Key.From.U, e.Key.From.V, e.Key.To.U, e.Key.To.V))
-            .Select(e => new NailerLine(e.Key.Source >= 0 ? NailerRole.Ledger : NailerRole.Block, e.Key.From, e.Key.To, e.Key.Source, e.Value));
+            .Select(e => new NailerLine(NailerRole.Ledger, e.Key.From, e.Key.To, e.Key.Source, e.Value))
+            .Concat(blocks);
 
         void Note(int source, Uv place, int line)
         {
+            if (source < 0 && BayAt(place.V) is { } bay)
+            {
+                blocks.Add(new NailerLine(NailerRole.Block, place with { V = bay.Lo }, place with { V = bay.Hi }, source, [line]));
+                return;
+            }
+
             var edge = room.Straps.Edges
                 .OrderBy(e => Rings.Distance(place, e.From, e.To) + (e.Source == source ? 0 : Measures.Length.PerMillimetre))
                 .First();
@@ -63,6 +71,20 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
                 served.Add(line);
             }
         }
+    }
+
+    // the clear bay that a strap's end hangs in: a block across it, joist to joist, carries the end
+    private Span? BayAt(long v)
+    {
+        for (var i = 0; i + 1 < room.Supports.Length; i++)
+        {
+            if (room.Supports[i].Hi <= v && v <= room.Supports[i + 1].Lo)
+            {
+                return new Span(room.Supports[i].Hi, room.Supports[i + 1].Lo);
+            }
+        }
+
+        return null;
     }
 
     private IEnumerable<NailerLine> WallNailers(IReadOnlyList<StrapLine> lines)

@@ -36,11 +36,11 @@ public sealed record StrapLine(long At, bool Through, IReadOnlyList<Stretch> Str
 
 /// <summary>
 /// Lays rows between the walls. A row goes wherever its whole face fits; at an oblique wall its end is bevelled to the
-/// wall, up to 60 degrees off square (common practice, no source); a steeper end is cut square where the face still fits.
+/// wall, up to 75 degrees off square (common practice, no source); a steeper end is cut square where the face still fits.
 /// </summary>
 public static class StrapLines
 {
-    private const double SteepestBevel = 60;
+    private const double SteepestBevel = 75;
     private const long SupportSpread = 300 * Length.PerMillimetre;
 
     public static List<StrapLine> Lay(FramedRoom room, RowRules rules, IReadOnlyList<long> through, IReadOnlyList<WallRow> locals)

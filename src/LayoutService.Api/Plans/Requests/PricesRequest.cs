@@ -12,8 +12,8 @@ public sealed record PricesRequest
     /// <summary>Waste by class, as a fraction added to what is counted.</summary>
     public WasteRequest? Waste { get; init; }
 
-    /// <summary>Spare sticks by class, as a fraction. Not planned yet.</summary>
-    public WasteRequest? Culls { get; init; }
+    /// <summary>Spare sticks. Not planned yet.</summary>
+    public CullsRequest? Culls { get; init; }
 
     /// <summary>Price of labour. Not planned yet.</summary>
     public LabourRequest? Labour { get; init; }
@@ -38,20 +38,30 @@ public sealed record PricedItemRequest
     public decimal? PackPrice { get; init; }
 }
 
-/// <summary>A fraction for each class of material, 0 when left out.</summary>
+/// <summary>A fraction for each class of material; the usual one when left out.</summary>
 public sealed record WasteRequest
 {
-    /// <summary>Of lumber.</summary>
-    public decimal? Lumber { get; init; }
-
-    /// <summary>Of sheets.</summary>
-    public decimal? Sheets { get; init; }
-
     /// <summary>Of screws and nails.</summary>
     public decimal? Fasteners { get; init; }
 
-    /// <summary>Of tape, compound and bead.</summary>
-    public decimal? Finishing { get; init; }
+    /// <summary>Of joint tape.</summary>
+    public decimal? Tape { get; init; }
+
+    /// <summary>Of joint compound.</summary>
+    public decimal? Compound { get; init; }
+
+    /// <summary>Of wood adhesive.</summary>
+    public decimal? Adhesive { get; init; }
+}
+
+/// <summary>Spare sticks for those too bowed or split to hang, as a fraction.</summary>
+public sealed record CullsRequest
+{
+    /// <summary>Of 1x wood.</summary>
+    public decimal? Boards { get; init; }
+
+    /// <summary>Of 2x wood.</summary>
+    public decimal? Dimension { get; init; }
 }
 
 /// <summary>Price of labour.</summary>

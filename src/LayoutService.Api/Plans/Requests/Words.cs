@@ -61,9 +61,11 @@ public enum WallWord
 public enum RoomUseWord
 {
     Habitable,
+    Bedroom,
     Hallway,
     Bathroom,
     Laundry,
+    Basement,
     UnfinishedBasement,
 }
 
@@ -124,11 +126,11 @@ public enum StrapSizeWord
     TwoByFour,
 }
 
-/// <summary>Kind of gypsum board: plain, stiffened ceiling board, type X for fire resistance, or moisture-resistant.</summary>
+/// <summary>Kind of gypsum board: plain, light, stiffened ceiling board, or type X for fire resistance.</summary>
 public enum BoardWord
 {
     Regular,
-    Ceiling,
+    Lightweight,
+    CeilingBoard,
     TypeX,
-    MoistureResistant,
 }

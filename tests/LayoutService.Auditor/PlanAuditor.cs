@@ -12,9 +12,9 @@ public static class PlanAuditor
 {
     private static readonly Action<GivenPlan, AuditReport>[] Checks =
     [
-        SheetTiling.Check, SheetSizes.Check, ButtBacking.Check, ButtStagger.Check,
+        SheetTiling.Check, SheetSizes.Check, ButtBacking.Check, ButtStagger.Check, JointLengths.Check,
         RowSpacing.Check, RowClearance.Check, RowPositions.Check,
-        PieceRuns.Check, PieceBearing.Check, PieceJoints.Check,
+        PieceRuns.Check, PieceBearing.Check, PieceJoints.Check, Crossings.Check,
         LumberCuts.Check, LumberCost.Check, SheetCuts.Check, SheetCost.Check,
         TakeoffLines.Check, TakeoffMoney.Check, SummaryFigures.Check, NumberForm.Check, Identity.Check,
     ];

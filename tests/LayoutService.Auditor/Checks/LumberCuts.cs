@@ -50,9 +50,18 @@ internal static class LumberCuts
             }
         }
 
-        foreach (var id in cut.Where(c => c.Value > 1 && plan.Nailers.Any(n => n.Id == c.Key)).Select(c => c.Key))
+        var strapping = plan.Json.Member("strapping");
+        foreach (var (list, member) in new[] { ("nailers", "cutLength"), ("scabs", "length") })
         {
-            report.Note("cuts.once", id, $"a nailer cut in {cut[id]} lengths");
+            foreach (var wood in strapping.Member(list).Items())
+            {
+                var id = wood.Member("id").Text() ?? list;
+                var total = plan.Sticks.SelectMany(s => s.Cuts).Where(c => c.PieceId == id).Sum(c => c.Length);
+                if (wood.Member(member).Length(plan.Room.Unit) is { } due && Math.Abs(total - due) > Exact)
+                {
+                    report.Fault("cuts.once", id, $"is {due:F2} mm long, {total:F2} mm of it are cut");
+                }
+            }
         }
 
         if (plan.Kerf is { } kerf && Math.Abs(kerf - Kerf(plan)) > Exact)
@@ -78,6 +87,11 @@ internal static class LumberCuts
             var bevels = ends.Sum(e => e.Wall is { IsAlong: false } w ? plan.Room.Strapping.Face / 2 * w.Slant : 0);
             var least = piece.Length - ((walls + openings) * clearance) - (bevels > 0 ? clearance * 2 : 0);
             var most = piece.Length - (bevels > 0 ? 0 : walls * clearance) + bevels;
+            if (piece.CutLength is { } said && Math.Abs(said - length) > Exact)
+            {
+                report.Fault("cuts.length", id, $"cut {length:F3}, its own cut length is {said:F3} mm");
+            }
+
             if (length < least - Exact || length > most + Exact)
             {
                 report.Fault("cuts.length", id, $"cut {length:F3}, due {least:F3} to {most:F3} mm");

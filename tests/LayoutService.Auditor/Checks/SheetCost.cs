@@ -45,14 +45,15 @@ internal static class SheetCost
         return materials.SelectMany(m => joints.Select(j => m + j));
     }
 
-    /// <summary>No joint price, or joint length × its price per foot or metre.</summary>
+    /// <summary>No joint price, or joint length × its price per foot or metre, a cut edge being priced as a butt.</summary>
     private static IEnumerable<double> JointCosts(GivenPlan plan)
     {
         yield return 0;
         var sheets = plan.Json.Member("sheets");
         var unit = plan.Room.Imperial ? 304.8 : 1000;
         var butt = sheets.Member("buttJointLength").Length(plan.Room.Unit) ?? 0;
+        var cut = sheets.Member("cutEdgeJointLength").Length(plan.Room.Unit) ?? 0;
         var tapered = sheets.Member("taperedJointLength").Length(plan.Room.Unit) ?? 0;
-        yield return (butt / unit * (double)(plan.Room.Sheets.ButtCost ?? 0)) + (tapered / unit * (double)(plan.Room.Sheets.TaperedCost ?? 0));
+        yield return ((butt + cut) / unit * (double)(plan.Room.Sheets.ButtCost ?? 0)) + (tapered / unit * (double)(plan.Room.Sheets.TaperedCost ?? 0));
     }
 }

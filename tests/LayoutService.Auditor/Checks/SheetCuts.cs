@@ -5,7 +5,7 @@ namespace LayoutService.Auditor.Checks;
 /// <summary>
 /// The sheet cut plan can be cut with a knife and a T-square: every board once, inside its sheet, none overlapping,
 /// every sheet separable by edge-to-edge cuts, no part smaller than its board less what is cut off at walls, offcuts
-/// apart from the cuts. The contract does not say which way x runs, so the first reading that fits all sheets is taken.
+/// apart from the cuts. On a sheet x and length run along it, y and width across.
 /// </summary>
 internal static class SheetCuts
 {
@@ -19,15 +19,7 @@ internal static class SheetCuts
         }
 
         Once(plan, report);
-        var readings = new Func<GivenCut, Box>[]
-        {
-            c => new(c.X, c.Y, c.Length, c.Width),
-            c => new(c.Y, c.X, c.Length, c.Width),
-            c => c.Turned ? new(c.X, c.Y, c.Width, c.Length) : new(c.X, c.Y, c.Length, c.Width),
-            c => c.Turned ? new(c.Y, c.X, c.Width, c.Length) : new(c.Y, c.X, c.Length, c.Width),
-        };
-        var found = readings.Select(r => Faults(plan, r).ToList()).MinBy(f => f.Count)!;
-        foreach (var fault in found)
+        foreach (var fault in plan.CutSheets.SelectMany(Faults))
         {
             report.Fault(fault.Rule, fault.Where, $"{fault.Text}");
         }
@@ -62,33 +54,31 @@ internal static class SheetCuts
         }
     }
 
-    private static IEnumerable<Fault> Faults(GivenPlan plan, Func<GivenCut, Box> read)
+    private static IEnumerable<Fault> Faults(GivenCutSheet sheet)
     {
-        foreach (var sheet in plan.CutSheets)
+        static Box Read(GivenCut c) => new(c.X, c.Y, c.Length, c.Width);
+        var cuts = sheet.Cuts.Select(Read).ToList();
+        var all = cuts.Concat(sheet.Offcuts.Select(Read)).ToList();
+        for (var i = 0; i < all.Count; i++)
         {
-            var cuts = sheet.Cuts.Select(read).ToList();
-            var all = cuts.Concat(sheet.Offcuts.Select(read)).ToList();
-            for (var i = 0; i < all.Count; i++)
+            var name = i < cuts.Count ? sheet.Cuts[i].PieceId : "an offcut";
+            if (all[i].X < -Exact || all[i].Y < -Exact || all[i].Right > sheet.Length + Exact || all[i].Top > sheet.Width + Exact)
             {
-                var name = i < cuts.Count ? sheet.Cuts[i].PieceId : "an offcut";
-                if (all[i].X < -Exact || all[i].Y < -Exact || all[i].Right > sheet.Length + Exact || all[i].Top > sheet.Width + Exact)
-                {
-                    yield return new Fault(i < cuts.Count ? "sheetcuts.inside" : "sheetcuts.offcuts", sheet.Id, $"{name} leaves the sheet");
-                }
-
-                for (var j = 0; j < i; j++)
-                {
-                    if (all[i].Overlaps(all[j], Exact))
-                    {
-                        yield return new Fault(i < cuts.Count ? "sheetcuts.overlap" : "sheetcuts.offcuts", sheet.Id, $"{name} overlaps another part");
-                    }
-                }
+                yield return new Fault(i < cuts.Count ? "sheetcuts.inside" : "sheetcuts.offcuts", sheet.Id, $"{name} leaves the sheet");
             }
 
-            if (!Separable(cuts))
+            for (var j = 0; j < i; j++)
             {
-                yield return new Fault("sheetcuts.guillotine", sheet.Id, "the cuts do not run from edge to edge");
+                if (all[i].Overlaps(all[j], Exact))
+                {
+                    yield return new Fault(i < cuts.Count ? "sheetcuts.overlap" : "sheetcuts.offcuts", sheet.Id, $"{name} overlaps another part");
+                }
             }
+        }
+
+        if (!Separable(cuts))
+        {
+            yield return new Fault("sheetcuts.guillotine", sheet.Id, "the cuts do not run from edge to edge");
         }
     }
 

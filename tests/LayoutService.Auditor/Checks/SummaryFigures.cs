@@ -3,7 +3,7 @@ using LayoutService.Auditor.Reading;
 
 namespace LayoutService.Auditor.Checks;
 
-/// <summary>The summary and the joint lengths say what the details show.</summary>
+/// <summary>The summary says what the details show; the joists and bays are those of the request.</summary>
 internal static class SummaryFigures
 {
     public static void Check(GivenPlan plan, AuditReport report)
@@ -25,7 +25,12 @@ internal static class SummaryFigures
             report.Fault("summary", "cost", $"{cost} stated, the takeoff comes to {total}");
         }
 
-        Joints(plan, summary, report);
+        if (summary.Member("buttJointLength").Length(plan.Room.Unit) is { } butts && Math.Abs(butts
+            - (plan.Json.Member("sheets").Member("buttJointLength").Length(plan.Room.Unit) ?? butts)) > 0.01)
+        {
+            report.Fault("summary", "buttJointLength", $"{butts:F2} mm in the summary, another with the sheets");
+        }
+
         Joists(plan, report);
     }
 
@@ -42,42 +47,6 @@ internal static class SummaryFigures
         if (summary.Member(name).Decimal() is { } stated && stated != due && stated != orElse)
         {
             report.Fault("summary", name, $"{stated} stated, {due} in the details");
-        }
-    }
-
-    /// <summary>
-    /// Every seam is one board's edge and its neighbour's, so its length is half the sum. A cut edge along the joists may
-    /// be counted with the butts: only the sum and the least of butts are fixed.
-    /// </summary>
-    private static void Joints(GivenPlan plan, JsonElement? summary, AuditReport report)
-    {
-        var sheets = plan.Json.Member("sheets");
-        if (plan.Room.Sheets.Layers != 1 || sheets.Member("buttJointLength").Length(plan.Room.Unit) is not { } butt)
-        {
-            return;
-        }
-
-        if (summary.Member("buttJointLength").Length(plan.Room.Unit) is { } said && Math.Abs(said - butt) > 0.01)
-        {
-            report.Fault("summary", "buttJointLength", $"{said:F2} in the summary, {butt:F2} mm with the sheets");
-        }
-
-        var across = plan.Seams.Where(s => s.Run == SeamRun.Butt).Sum(s => s.Stretch.Length) / 2;
-        var all = plan.Seams.Sum(s => s.Stretch.Length) / 2;
-        if (butt < across - 1)
-        {
-            report.Fault("sheets.joints", "buttJointLength", $"{butt:F1} stated, {across:F1} mm of butts drawn");
-        }
-
-        if (sheets.Member("taperedJointLength").Length(plan.Room.Unit) is { } tapered && Math.Abs(butt + tapered - all) > 1)
-        {
-            report.Fault("sheets.joints", "taperedJointLength", $"{butt + tapered:F1} mm of joints stated, {all:F1} drawn");
-        }
-
-        var perimeter = plan.Room.Border.Walls.Sum(w => Math.Sqrt(Math.Pow(w.Us.Length, 2) + Math.Pow(w.Vs.Length, 2)));
-        if (sheets.Member("perimeterLength").Length(plan.Room.Unit) is { } stated && Math.Abs(stated - perimeter) > 1)
-        {
-            report.Fault("sheets.joints", "perimeterLength", $"{stated:F1} stated, {perimeter:F1} mm drawn");
         }
     }
 
@@ -100,6 +69,15 @@ internal static class SummaryFigures
         foreach (var at in plan.Room.Joists.Centres.Where(c => c > 0 && c < extent && !given.Any(g => Math.Abs(c - g) < 0.01)))
         {
             report.Fault("joists", "members", $"the joist at {at:F3} mm is missing");
+        }
+
+        foreach (var bay in plan.Json.Member("joists").Member("bays").Items())
+        {
+            var (from, to) = (bay.Member("from").Length(plan.Room.Unit) ?? 0, bay.Member("to").Length(plan.Room.Unit) ?? 0);
+            if (to <= from || plan.Room.Joists.Supports.Any(s => Math.Min(to, s.To) - Math.Max(from, s.From) > 0.1))
+            {
+                report.Fault("joists", bay.Member("id").Text() ?? "bay", $"the bay from {from:F2} to {to:F2} mm is not clear");
+            }
         }
     }
 }

@@ -9,6 +9,8 @@ namespace LayoutService.Auditor.Checks;
 /// </summary>
 internal static class TakeoffLines
 {
+    private static readonly string[] Fastening = ["fastener", "screw", "nail"];
+
     public static void Check(GivenPlan plan, AuditReport report)
     {
         var lines = plan.Json.Member("takeoff").Member("lines").Items().ToList();
@@ -33,43 +35,24 @@ internal static class TakeoffLines
         foreach (var asked in stock)
         {
             var due = used.GetValueOrDefault(asked.Id);
-            var packs = lines.SelectMany(l => l.Member("packs").Items()).Where(p => p.Member("id").Text() == asked.Id).ToList();
-            var ordered = packs.Sum(p => (p.Member("count").Decimal() ?? 0) * (p.Member("packSize").Decimal() ?? 1));
-            if (ordered < due || (due == 0 && ordered > 0))
+            var own = lines.Where(l => l.Member("id").Text() == asked.Id).ToList();
+            var counted = own.Sum(l => l.Member("counted").Decimal() ?? 0);
+            var ordered = own.Sum(l => l.Member("quantity").Decimal() ?? 0);
+            if (counted != due || ordered < due)
             {
-                report.Fault("takeoff.stock", asked.Id, $"{ordered} ordered, the cut plan uses {due}");
-            }
-
-            var counted = lines.Where(l => l.Member("packs").Items().Any(p => p.Member("id").Text() == asked.Id)).ToList();
-            if (counted.Count == 1 && counted[0].Member("packs").Items().Count() == 1 && counted[0].Member("counted").Decimal() is { } count && count != due)
-            {
-                report.Fault("takeoff.stock", asked.Id, $"{count} counted, the cut plan uses {due}");
+                report.Fault("takeoff.stock", asked.Id, $"{counted} counted and {ordered} ordered, the cut plan uses {due}");
             }
         }
     }
 
     private static void Fasteners(List<JsonElement> lines, GivenPlan plan, AuditReport report)
     {
-        var joints = plan.Rows.Sum(r => r.Pieces.Skip(1).Zip(r.Pieces).Count(p => Math.Abs(p.First.Low.V - p.Second.High.V) < 0.05));
-        var supports = plan.Room.Joists;
-        double least = 0, most = 0;
-        foreach (var piece in plan.Pieces)
+        var due = plan.Json.Member("strapping").Member("crossings").Items().Sum(c => c.Member("fasteners").Decimal() ?? 0);
+        var counted = lines.Where(l => l.Member("code").Text() is { } code && code.Contains("strap", StringComparison.OrdinalIgnoreCase)
+            && Fastening.Any(w => code.Contains(w, StringComparison.OrdinalIgnoreCase))).Select(l => l.Member("counted").Decimal() ?? 0).ToList();
+        if (counted.Count > 0 && !counted.Contains(due) && counted.Sum() != due)
         {
-            least += PieceBearing.Supports(piece, plan.Room).Count();
-            most += supports.Centres.Count(c => c + (supports.Face / 2) > piece.Low.V && c - (supports.Face / 2) < piece.High.V);
-            most += plan.Nailers.Count(n => n.Holds(piece.Low) || n.Holds(piece.High));
-        }
-
-        var counted = With(lines, "strap", "fastener").Concat(With(lines, "strap", "screw")).Concat(With(lines, "strap", "nail"))
-            .DistinctBy(l => l.Member("code").Text()).Sum(l => l.Member("counted").Double() ?? 0);
-        if (counted > 0 && (counted < (2 * least) - 0.5 || counted > (2 * most) + (4 * joints) + 0.5))
-        {
-            report.Fault("takeoff.fasteners", "strap fasteners", $"{counted} counted, {2 * least} to {(2 * most) + (4 * joints)} due at the crossings and joints drawn");
-        }
-
-        if (plan.Json.Member("strapping").Member("crossings").Double() is { } crossings && (crossings < least - joints - 0.5 || crossings > most + 0.5))
-        {
-            report.Fault("takeoff.crossings", "strapping", $"{crossings} crossings stated, {least - joints} to {most} drawn");
+            report.Fault("takeoff.fasteners", "strap fasteners", $"{counted.Sum()} counted, the crossings hold {due}");
         }
     }
 

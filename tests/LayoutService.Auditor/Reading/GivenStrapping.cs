@@ -16,6 +16,7 @@ public sealed class GivenPiece
         Turned = from.V > to.V;
         (Low, High) = Turned ? (to, from) : (from, to);
         Length = LengthText.Millimetres(piece.GetProperty("length"), room.Unit);
+        CutLength = piece.Member("cutLength").Length(room.Unit);
         StockId = piece.Member("stockId").Text();
         var (start, end) = (piece.Member("startJoint").Text() ?? "", piece.Member("endJoint").Text() ?? "");
         (LowJoint, HighJoint) = Turned ? (end, start) : (start, end);
@@ -31,6 +32,7 @@ public sealed class GivenPiece
     public Uv High { get; }
     public double U => (Low.U + High.U) / 2;
     public double Length { get; }
+    public double? CutLength { get; }
     public string? StockId { get; }
     public string LowJoint { get; }
     public string HighJoint { get; }

@@ -12,7 +12,6 @@ internal static class ButtBacking
 
     public static void Check(GivenPlan plan, AuditReport report)
     {
-        var rows = plan.Rows.ToDictionary(r => r.Id, r => r.Pieces);
         foreach (var butt in plan.Seams.Where(s => s.Run == SeamRun.Butt))
         {
             var covers = Behind(plan, butt.At).ToList();
@@ -22,7 +21,7 @@ internal static class ButtBacking
                     $"butt at along {butt.At:F2}, across {butt.Stretch.From:F1} to {butt.Stretch.To:F1}, has no strap behind all of it");
             }
 
-            Listed(plan, butt, covers, rows, report);
+            Listed(plan, butt, covers, report);
         }
     }
 
@@ -42,7 +41,7 @@ internal static class ButtBacking
     }
 
     private static void Listed(GivenPlan plan, BoardSeam butt, List<(string[] Ids, Stretch Reach)> covers,
-        Dictionary<string, IReadOnlyList<GivenPiece>> rows, AuditReport report)
+        AuditReport report)
     {
         var ends = butt.Board.Ends.Where(e => Math.Abs(e.At - butt.At) <= Close).ToList();
         if (ends.Count == 0)

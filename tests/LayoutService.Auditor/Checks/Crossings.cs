@@ -17,7 +17,7 @@ internal static class Crossings
             return;
         }
 
-        var rows = plan.Rows.ToDictionary(r => r.Id);
+        var rows = plan.Rows.ById(r => r.Id);
         var at = new Dictionary<string, List<double>>();
         var seen = new HashSet<(string, string?, long)>();
         foreach (var crossing in list.EnumerateArray())

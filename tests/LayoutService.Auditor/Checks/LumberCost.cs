@@ -22,7 +22,7 @@ internal static class LumberCost
         }
 
         Optimality.Check("cost.strapping", result, report);
-        var stock = plan.Room.Strapping.Stock.ToDictionary(s => s.Id);
+        var stock = plan.Room.Strapping.Stock.ById(s => s.Id);
         if (stock.Count == 0 || plan.Sticks.Any(s => !stock.ContainsKey(s.StockId ?? "")) || result.Member("cost").Decimal() is not { } cost)
         {
             return;
@@ -45,7 +45,7 @@ internal static class LumberCost
     /// <summary>The ways in which a count of each stock may be priced; the plan's own way is the first that agrees.</summary>
     private static List<Func<Dictionary<string, int>, double>> Pricings(IReadOnlyList<AskedStock> stock)
     {
-        var of = stock.ToDictionary(s => s.Id);
+        var of = stock.ById(s => s.Id);
         if (stock.All(s => s.PackPrice is not null))
         {
             return

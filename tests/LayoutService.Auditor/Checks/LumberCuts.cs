@@ -72,7 +72,7 @@ internal static class LumberCuts
 
     private static void Lengths(GivenPlan plan, AuditReport report)
     {
-        var pieces = plan.Pieces.ToDictionary(p => p.Id);
+        var pieces = plan.Pieces.ById(p => p.Id);
         var clearance = plan.Room.Strapping.EndClearance ?? (plan.Room.Imperial ? 6.35 : 6);
         foreach (var (id, length) in plan.Sticks.SelectMany(s => s.Cuts))
         {
@@ -115,7 +115,7 @@ internal static class LumberCuts
 
     private static void Stock(GivenPlan plan, AuditReport report)
     {
-        var stock = plan.Room.Strapping.Stock.ToDictionary(s => s.Id);
+        var stock = plan.Room.Strapping.Stock.ById(s => s.Id);
         foreach (var group in plan.Sticks.Where(_ => stock.Count > 0).GroupBy(s => s.StockId ?? ""))
         {
             if (!stock.TryGetValue(group.Key, out var asked))

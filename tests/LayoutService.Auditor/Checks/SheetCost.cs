@@ -21,7 +21,7 @@ internal static class SheetCost
         }
 
         Optimality.Check("cost.sheets", result, report);
-        var stock = plan.Room.Sheets.Stock.ToDictionary(s => s.Id);
+        var stock = plan.Room.Sheets.Stock.ById(s => s.Id);
         if (stock.Count == 0 || plan.CutSheets.Any(s => !stock.ContainsKey(s.StockId ?? "")) || result.Member("cost").Double() is not { } cost)
         {
             return;

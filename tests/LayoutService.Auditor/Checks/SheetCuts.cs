@@ -35,7 +35,7 @@ internal static class SheetCuts
             report.Fault("sheetcuts.once", board.Id, $"is cut {times.GetValueOrDefault(board.Id)} times");
         }
 
-        var stock = plan.Room.Sheets.Stock.ToDictionary(s => s.Id);
+        var stock = plan.Room.Sheets.Stock.ById(s => s.Id);
         foreach (var sheet in plan.CutSheets.Where(_ => stock.Count > 0))
         {
             if (!stock.TryGetValue(sheet.StockId ?? "", out var asked))
@@ -112,7 +112,7 @@ internal static class SheetCuts
 
     private static void Sizes(GivenPlan plan, AuditReport report)
     {
-        var boards = plan.Boards.ToDictionary(b => b.Id);
+        var boards = plan.Boards.ById(b => b.Id);
         foreach (var cut in plan.CutSheets.SelectMany(s => s.Cuts).Where(c => boards.ContainsKey(c.PieceId)))
         {
             var board = boards[cut.PieceId];

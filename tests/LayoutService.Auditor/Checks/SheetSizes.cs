@@ -12,7 +12,7 @@ internal static class SheetSizes
 
     public static void Check(GivenPlan plan, AuditReport report)
     {
-        var stock = plan.Room.Sheets.Stock.ToDictionary(s => s.Id);
+        var stock = plan.Room.Sheets.Stock.ById(s => s.Id);
         foreach (var board in plan.Boards)
         {
             if (Math.Abs(board.Length - board.Us.Length) > Exact || Math.Abs(board.Width - board.Vs.Length) > Exact)

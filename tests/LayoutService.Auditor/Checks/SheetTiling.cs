@@ -27,15 +27,19 @@ internal static class SheetTiling
                 report.Fault("sheets.tiling", $"layer {layer}", $"boards cover {covered:F0} mm², the ceiling is {area:F0} mm²");
             }
 
+            boards.RemoveAll(b => !IsSimple(b));
             Overlaps(boards, report);
             Outside(boards, plan.Room, report);
         }
 
-        foreach (var board in plan.Boards.Where(b => !b.IsBox && new IsValidOp(PolygonOf([b.Ring])).ValidationError is not null))
+        foreach (var board in plan.Boards.Where(b => !IsSimple(b)))
         {
             report.Fault("sheets.ring", board.Id, $"outline is not one simple ring");
         }
     }
+
+    private static bool IsSimple(GivenBoard board) =>
+        board.Area > 0 && (board.IsBox || new IsValidOp(PolygonOf([board.Ring])).ValidationError is null);
 
     private static void Overlaps(List<GivenBoard> boards, AuditReport report)
     {

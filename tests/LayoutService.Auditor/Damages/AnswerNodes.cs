@@ -24,7 +24,7 @@ internal static class AnswerNodes
     public static decimal Number(this JsonNode node, string name) =>
         decimal.Parse(node[name]!.ToJsonString(), NumberStyles.Float, CultureInfo.InvariantCulture);
 
-    public static void Add(this JsonNode node, string name, decimal by) => node[name] = JsonValue.Create(node.Number(name) + by);
+    public static void Raise(this JsonNode node, string name, decimal by) => node[name] = JsonValue.Create(node.Number(name) + by);
 
     /// <summary>Millimetres as a number in the answer's units.</summary>
     public static decimal Units(this JsonNode answer, decimal millimetres) =>
@@ -58,7 +58,7 @@ internal static class AnswerNodes
             return false;
         }
 
-        row.Add("at", by);
+        row.Raise("at", by);
         foreach (var piece in row.List("pieces"))
         {
             piece["from"]!.Move(along, by);
@@ -69,7 +69,7 @@ internal static class AnswerNodes
         {
             if (mark["nearEdge"] is not null)
             {
-                mark.Add("nearEdge", by);
+                mark.Raise("nearEdge", by);
             }
 
             mark.Remove("nearEdgeText");
@@ -103,7 +103,7 @@ internal static class AnswerNodes
 
             foreach (var end in board.List("ends").Where(e => Math.Abs(e.Number("at") - at) < 0.001m))
             {
-                end.Add("at", by);
+                end.Raise("at", by);
             }
 
             var alongs = board["outline"]!.AsArray().Select(p => p!.Coordinate(along)).ToList();

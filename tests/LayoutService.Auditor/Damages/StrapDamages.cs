@@ -13,7 +13,7 @@ internal static class StrapDamages
         new("shift the first row 40 mm into the room", "rows.tight", a => a.Rows().Count > 0 && a.Shift(a.Rows()[0], a.Units(40))),
         new("shift the row with the widest spaces by 200 mm", "rows.spacing", a => Widest(a) is { } row && a.Shift(row, a.Units(200))),
         new("shift a row by a third of a millimetre", "rows.step", a => Free(a) is { } row && a.Shift(row, a.Units(0.3m))),
-        new("push the row after a butt against it", "rows.clear-gap", Crowd),
+        new("push two rows together so that a butt falls near the gap", "rows.clear-gap", Crowd),
         new("lay a second strap over a row", "rows.overlap", Double),
         new("stretch a piece 100 mm past its end", "rows.inside", a => End(a, 100, "wall")),
         new("stop a piece 80 mm before the wall", "pieces.end", a => End(a, -80, "wall")),
@@ -38,7 +38,7 @@ internal static class StrapDamages
 
     public static bool Add(JsonObject node, string name, decimal by)
     {
-        node.Add(name, by);
+        node.Raise(name, by);
         return true;
     }
 
@@ -76,7 +76,7 @@ internal static class StrapDamages
 
         var rows = answer.Rows();
         var at = rows.FindIndex(r => Math.Abs(r.Number("at") - end.Number("at")) < half);
-        return at >= 0 && at + 1 < rows.Count
+        return at >= 0 && at + 1 < rows.Count && answer.Shift(rows[at], answer.Units(-10))
             && answer.Shift(rows[at + 1], rows[at].Number("at") + (2 * half) + answer.Units(5) - rows[at + 1].Number("at"));
     }
 
@@ -113,7 +113,7 @@ internal static class StrapDamages
         var axis = 1 - along;
         var sign = Math.Sign(piece["to"]!.Coordinate(axis) - piece["from"]!.Coordinate(axis));
         piece["to"]!.Move(axis, answer.Units(millimetres) * sign);
-        piece.Add("length", answer.Units(millimetres));
+        piece.Raise("length", answer.Units(millimetres));
         return true;
     }
 
@@ -127,7 +127,7 @@ internal static class StrapDamages
 
         if (mark["nearEdge"] is not null)
         {
-            mark.Add("nearEdge", answer.Units(32));
+            mark.Raise("nearEdge", answer.Units(32));
         }
 
         mark["nearEdgeText"] = "9999 mm";
@@ -176,8 +176,8 @@ internal static class StrapDamages
         var sign = Math.Sign(low["to"]!.Coordinate(axis) - low["from"]!.Coordinate(axis));
         low["to"]!.Move(axis, by * sign);
         high["from"]!.Move(axis, by * sign);
-        low.Add("length", by);
-        high.Add("length", -by);
+        low.Raise("length", by);
+        high.Raise("length", -by);
         return true;
     }
 
@@ -196,7 +196,7 @@ internal static class StrapDamages
         var by = answer.Units(250) - piece.Number("length");
         var sign = Math.Sign(piece["to"]!.Coordinate(axis) - piece["from"]!.Coordinate(axis));
         piece["to"]!.Move(axis, by * sign);
-        piece.Add("length", by);
+        piece.Raise("length", by);
         return true;
     }
 }

@@ -35,6 +35,18 @@ internal static class JsonReading
     public static (double X, double Y) Point(this JsonElement point, double unit) =>
         (LengthText.Millimetres(point[0], unit), LengthText.Millimetres(point[1], unit));
 
+    /// <summary>Things by id; where an id is used twice the first has it.</summary>
+    public static Dictionary<string, T> ById<T>(this IEnumerable<T> things, Func<T, string> id)
+    {
+        var byId = new Dictionary<string, T>();
+        foreach (var thing in things)
+        {
+            byId.TryAdd(id(thing), thing);
+        }
+
+        return byId;
+    }
+
     /// <summary>A ring without its closing point, in mm, in the caller's own coordinates.</summary>
     public static List<(double X, double Y)> Ring(this JsonElement ring, double unit)
     {

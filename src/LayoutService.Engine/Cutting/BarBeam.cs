@@ -16,6 +16,7 @@ internal sealed class BarBeam
     private BarPrices _prices;
     private int _width;
     private double _share;
+    private double _violation;
 
     // Candidates and live states, by node × width + rank.
     private int[] _counts = [];
@@ -52,10 +53,11 @@ internal sealed class BarBeam
     /// <summary>
     /// Pieces the runs in this order on top of the solution (whose other runs stay) and writes the best end into it.
     /// </summary>
-    public void Place(BarSolution solution, ReadOnlySpan<int> order, BarPrices prices, int width, double share)
+    public void Place(BarSolution solution, ReadOnlySpan<int> order, BarPrices prices, int width, double share, double violation)
     {
         _prices = prices;
         _share = share;
+        _violation = violation;
         Reserve(width);
         _history.Clear();
         Seed(solution);
@@ -226,7 +228,7 @@ internal sealed class BarBeam
                     Realise(graph, state);
                 }
 
-                Expand(graph, toEnd, nodeCost, state, node);
+                Expand(graph, toEnd, nodeCost, _weights.Poor[run], state, node);
             }
         }
 
@@ -276,7 +278,7 @@ internal sealed class BarBeam
 
     private int NextStick(int label) => label < 0 ? _nextStick : _history[label].NextStick;
 
-    private void Expand(BarGraph graph, double[] toEnd, double[] nodeCost, int state, int node)
+    private void Expand(BarGraph graph, double[] toEnd, double[] nodeCost, bool[] poor, int state, int node)
     {
         double loss = _loss[state] - toEnd[node];
         double closing = _closing[state];
@@ -290,9 +292,14 @@ internal sealed class BarBeam
             int length = graph.Length[a];
             double price = _prices.Price[length];
             double lost = loss + price + toEnd[to] + nodeCost[to];
+            if (poor[to])
+            {
+                lost += _violation;
+            }
+
             if ((_forbidden[mask + (to >> 6)] >> (to & 63) & 1) != 0)
             {
-                lost += _weights.Violation;
+                lost += _violation;
             }
 
             int full = to * _width + _width - 1;

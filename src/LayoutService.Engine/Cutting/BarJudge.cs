@@ -3,6 +3,7 @@ namespace LayoutService.Engine.Cutting;
 /// <summary>Scores whole solutions, exactly.</summary>
 internal sealed class BarJudge(BarCase bars, int poorGrade)
 {
+    private readonly BarStagger _stagger = new(bars, poorGrade);
     private readonly BarStock _stock = new(bars.Kinds);
     private readonly bool[] _used = new bool[bars.Lengths.Length];
 
@@ -42,27 +43,7 @@ internal sealed class BarJudge(BarCase bars, int poorGrade)
         {
             foreach (int near in bars.Runs[r].Near)
             {
-                if (near > r)
-                {
-                    shared += Shared(solution, r, near);
-                }
-            }
-        }
-
-        return shared;
-    }
-
-    private int Shared(BarSolution solution, int a, int b)
-    {
-        int shared = 0;
-        int[] toA = bars.Graphs[bars.Runs[a].Graph].To;
-        int[] toB = bars.Graphs[bars.Runs[b].Graph].To;
-        for (int i = 0; i < solution.Arcs[a].Count - 1; i++)
-        {
-            int key = bars.Runs[a].Nodes[toA[solution.Arcs[a][i]]].Key;
-            for (int j = 0; j < solution.Arcs[b].Count - 1; j++)
-            {
-                shared += bars.Runs[b].Nodes[toB[solution.Arcs[b][j]]].Key == key ? 1 : 0;
+                shared += near > r ? _stagger.Shared(solution, r, near) : 0;
             }
         }
 

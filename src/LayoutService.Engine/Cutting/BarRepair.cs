@@ -6,11 +6,9 @@ namespace LayoutService.Engine.Cutting;
 /// worse (simulated annealing). The sequence of choices is a fixed arithmetic one, so the answer is the same every time.
 /// Cost: steps bound it. Why this one: a room's loss hides in groups of two to five runs that exchange offcuts.
 /// </summary>
-internal sealed class BarRepair(BarCase bars, BarJudge judge, BarBeam beam)
+internal sealed class BarRepair(BarCase bars, BarJudge judge, BarBeam beam, BarStagger stagger, BarWeights weights)
 {
     private readonly List<int> _chosen = [];
-    private readonly List<(int Arc, int Stick)>[] _saved = [[], [], [], [], [], [], [], []];
-    private readonly List<long> _content = [];
     private readonly List<int> _near = [];
     private ulong _state = 0x9E3779B97F4A7C15UL;
 
@@ -18,20 +16,21 @@ internal sealed class BarRepair(BarCase bars, BarJudge judge, BarBeam beam)
 
     public static int Width { get; set; } = 6;
 
-    public static double Heat { get; set; } = 0.004;
+    public static double Heat { get; set; } = 0.1;
 
     /// <summary>Improves until the steps are spent or the bound is reached; best ends with the best solution seen.</summary>
     public BarScore Run(BarSolution best, BarScore bestScore, BarPrices[] prices, long bound, long steps)
     {
         var now = new BarSolution(bars);
         now.CopyFrom(best);
+        var before = new BarSolution(bars);
         BarScore score = bestScore;
         long begin = beam.Work;
         while (beam.Work - begin < steps && (bestScore.Violations > 0 || bestScore.Cost > bound))
         {
             double spent = (beam.Work - begin) / (double)steps;
             Choose(now);
-            Save(now);
+            before.CopyFrom(now);
             foreach (int run in _chosen)
             {
                 now.Remove(run);
@@ -39,11 +38,12 @@ internal sealed class BarRepair(BarCase bars, BarJudge judge, BarBeam beam)
 
             BarPrices by = prices[Next(prices.Length)];
             double share = (Next(4) + 0.5) / 4;
-            beam.Place(now, System.Runtime.InteropServices.CollectionsMarshal.AsSpan(_chosen), by, Width, share);
+            beam.Place(now, System.Runtime.InteropServices.CollectionsMarshal.AsSpan(_chosen), by, Width, share, Soft(spent));
+            stagger.Settle(now);
             BarScore after = judge.Of(now);
             if (!Accept(score, after, spent))
             {
-                Restore(now);
+                (now, before) = (before, now);
                 continue;
             }
 
@@ -66,15 +66,15 @@ internal sealed class BarRepair(BarCase bars, BarJudge judge, BarBeam beam)
             return true;
         }
 
-        if (after.Violations > before.Violations)
-        {
-            return false;
-        }
-
-        double heat = Heat * before.Cost * (1 - spent) * (1 - spent);
-        double worse = after.Cost - before.Cost;
+        double heat = Heat * bars.Kinds.LargestCost * (1 - spent) * (1 - spent);
+        double worse = after.Cost - before.Cost + (after.Violations - before.Violations) * Soft(spent);
         return heat > 0 && worse < -heat * Math.Log((Next(1 << 20) + 1) / (double)(1 << 20));
     }
+
+    /// <summary>What a violation weighs: little early on, so that the search can pass through one, more than any gain later.</summary>
+    private double Soft(double spent) => spent > 0.8 ? weights.Violation : weights.Violation * 0.01 * SoftFactor;
+
+    public static double SoftFactor { get; set; } = 0.3;
 
     private void Choose(BarSolution now)
     {
@@ -127,36 +127,6 @@ internal sealed class BarRepair(BarCase bars, BarJudge judge, BarBeam beam)
         }
 
         return false;
-    }
-
-    private void Save(BarSolution now)
-    {
-        _content.Clear();
-        _content.AddRange(now.Content);
-        for (int k = 0; k < _chosen.Count; k++)
-        {
-            _saved[k].Clear();
-            for (int p = 0; p < now.Arcs[_chosen[k]].Count; p++)
-            {
-                _saved[k].Add((now.Arcs[_chosen[k]][p], now.Sticks[_chosen[k]][p]));
-            }
-        }
-    }
-
-    private void Restore(BarSolution now)
-    {
-        now.Content.Clear();
-        now.Content.AddRange(_content);
-        for (int k = 0; k < _chosen.Count; k++)
-        {
-            now.Arcs[_chosen[k]].Clear();
-            now.Sticks[_chosen[k]].Clear();
-            foreach ((int arc, int stick) in _saved[k])
-            {
-                now.Arcs[_chosen[k]].Add(arc);
-                now.Sticks[_chosen[k]].Add(stick);
-            }
-        }
     }
 
     /// <summary>The next of a fixed sequence (xorshift), from 0 to below − 1.</summary>

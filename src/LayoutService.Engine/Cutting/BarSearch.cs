@@ -5,6 +5,7 @@ internal sealed class BarSearch
 {
     private readonly BarCase _bars;
     private readonly BarWeights _weights;
+    private readonly BarStagger _stagger;
     private readonly BarJudge _judge;
     private readonly int[] _order;
 
@@ -12,6 +13,7 @@ internal sealed class BarSearch
     {
         _bars = bars;
         _weights = new BarWeights(bars, poorGrade);
+        _stagger = new BarStagger(bars, poorGrade);
         _judge = new BarJudge(bars, poorGrade);
         Best = new BarSolution(bars);
         _order = new int[bars.Runs.Length];
@@ -71,7 +73,7 @@ internal sealed class BarSearch
             Try(beam, all[2], 16, QuickShare);
         }
 
-        var repair = new BarRepair(_bars, _judge, beam);
+        var repair = new BarRepair(_bars, _judge, beam, _stagger, _weights);
         Score = repair.Run(Best, Score, all, bound, RepairSteps);
         return bound;
     }
@@ -100,7 +102,7 @@ internal sealed class BarSearch
     private void Try(BarBeam beam, BarPrices prices, int width, double share)
     {
         var trial = new BarSolution(_bars);
-        beam.Place(trial, _order, prices, width, share);
+        beam.Place(trial, _order, prices, width, share, _weights.Violation);
         Keep(trial);
     }
 

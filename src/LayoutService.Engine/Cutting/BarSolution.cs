@@ -39,6 +39,13 @@ internal sealed class BarSolution(BarCase bars)
         Sticks[run].Clear();
     }
 
+    /// <summary>Two runs of the same graph take each other's way, with the sticks it is cut from.</summary>
+    public void Exchange(int a, int b)
+    {
+        (Arcs[a], Arcs[b]) = (Arcs[b], Arcs[a]);
+        (Sticks[a], Sticks[b]) = (Sticks[b], Sticks[a]);
+    }
+
     /// <summary>Appends a piece to a run; a stick index one past the last opens a new stick.</summary>
     public void Append(int run, int arc, int stick)
     {

@@ -2,7 +2,8 @@ namespace LayoutService.Engine.Cutting;
 
 /// <summary>
 /// Problem: the linear relaxation of cutting, and a lower bound that is exact. Rows: each length's demand, each bar
-/// graph's number of bars, each limited kind's quantity; columns: fillings of a stick, ways to break a bar. Method:
+/// graph's number of bars, each limited kind's quantity; columns: fillings of a stick, ways to break a bar, and, where
+/// there are bars, the use of a longer piece's room for the next shorter (dual cuts, Valério de Carvalho 2005). Method:
 /// column generation (Gilmore and Gomory 1961) with a knapsack for fillings and a shortest path for ways to break; the
 /// bound is Farley's (1990), recomputed in whole numbers from rounded-down prices, so no floating-point figure enters it.
 /// Cost: a few hundred pivots and knapsacks. Why this one: the bound of the cutting-stock relaxation is within one stick
@@ -118,6 +119,11 @@ internal sealed class LengthRelaxation
             int kind = _kinds.CheapestUnlimited(_lengths[i]);
             _unit[i] = Program.Add(_kinds.Cost[kind], [i], [1]);
             _surplus[i] = Program.Add(0, [i], [-1]);
+        }
+
+        for (int i = 1; i < _lengths.Length && _graphs.Length > 0; i++)
+        {
+            Program.Add(0, [i - 1, i], [1, -1]);
         }
 
         for (int g = 0; g < _graphs.Length; g++)

@@ -38,6 +38,27 @@ public static class Rings
     public static Int128 Turn(Uv a, Uv b, Uv c) =>
         ((Int128)(b.U - a.U) * (c.V - b.V)) - ((Int128)(b.V - a.V) * (c.U - b.U));
 
+    /// <summary>A place inside a simple ring: midway along the widest crossing of the level halfway between two corners' levels.</summary>
+    public static Uv PlaceInside(IReadOnlyList<Uv> ring)
+    {
+        var levels = ring.Select(c => c.V).Distinct().Order().ToList();
+        var step = Enumerable.Range(0, levels.Count - 1).MaxBy(i => levels[i + 1] - levels[i]);
+        var v = (levels[step] + levels[step + 1]) / 2;
+        var cuts = new List<double>();
+        for (var i = 0; i < ring.Count; i++)
+        {
+            var (a, b) = (ring[i], ring[(i + 1) % ring.Count]);
+            if (a.V <= v != b.V <= v)
+            {
+                cuts.Add(a.U + ((double)(b.U - a.U) * (v - a.V) / (b.V - a.V)));
+            }
+        }
+
+        cuts.Sort();
+        var widest = Enumerable.Range(0, cuts.Count / 2).MaxBy(i => cuts[(2 * i) + 1] - cuts[2 * i]);
+        return new Uv((long)((cuts[2 * widest] + cuts[(2 * widest) + 1]) / 2), v);
+    }
+
     /// <summary>Distance from a place to a straight edge, in units.</summary>
     public static double Distance(Uv place, Uv from, Uv to)
     {

@@ -274,7 +274,7 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
 
             if (!_butts.Exists(b => Inside(b, opening)))
             {
-                _butts.RemoveAll(b => Math.Abs(lines[b].At - lines[chosen].At) < LeastPiece);
+                _butts.RemoveAll(b => Math.Abs(lines[b].At - lines[chosen].At) < LeastPiece && !run.Enclosed.Any(o => Inside(b, o)));
                 _butts.Add(chosen);
                 _butts.Sort();
             }

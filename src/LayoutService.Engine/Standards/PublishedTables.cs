@@ -47,7 +47,7 @@ public sealed class PublishedTables
         [
             Take("nbc-board-fastening", shapes.Rules), Take("irc-board-fastening", shapes.Rules),
             Take("strap-fastening", shapes.Rules), Take("fire-separation", shapes.Rules), Take("cables", shapes.Rules),
-            Take("plane", shapes.Rules), Practice, Coverage,
+            Take("plane", shapes.Rules), Take("joist-restraint", shapes.Rules), Take("joist-cutting", shapes.Rules), Practice, Coverage,
         ];
 
         var unread = TableReader.Ids().FirstOrDefault(id => !read.Contains(id));
@@ -58,6 +58,7 @@ public sealed class PublishedTables
 
         RulesVersion = Edition + "-" + TableReader.Fingerprint();
         TableChecks.Require(this);
+        InForce = Rulesets.Rows.ToDictionary(row => row.Id, row => new RulesInForce(this, row), StringComparer.Ordinal);
     }
 
     /// <summary>The tables of this build. The first use loads them.</summary>
@@ -67,6 +68,9 @@ public sealed class PublishedTables
     public string RulesVersion { get; }
 
     public TableFile<RulesetRow> Rulesets { get; }
+
+    /// <summary>The single rules of each ruleset, by ruleset id, cited as that ruleset cites them.</summary>
+    internal IReadOnlyDictionary<string, RulesInForce> InForce { get; }
 
     public IReadOnlyList<TableFile<FurringRow>> Furring { get; }
 

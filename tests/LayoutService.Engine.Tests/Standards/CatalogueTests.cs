@@ -44,6 +44,11 @@ public class CatalogueTests
         Assert.Equal(4, Assert.Single(Catalogue.Find("kerf")!.Values).Rulesets.Count);
 
     [Fact]
+    public void A_rule_says_the_same_thing_in_every_ruleset() => Assert.All(
+        PublishedTables.Current.Rules.SelectMany(table => table.Rows).GroupBy(row => row.Rule),
+        rows => Assert.Single(rows.Select(row => (row.Title, row.Comparison, row.Value.Unit.Dimension)).Distinct()));
+
+    [Fact]
     public void Every_material_has_a_figure_and_a_source()
     {
         var materials = MaterialCatalogue.Of(PublishedTables.Current);

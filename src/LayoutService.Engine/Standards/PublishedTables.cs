@@ -36,6 +36,7 @@ public sealed class PublishedTables
         LumberWeights = Take("lumber-weights", shapes.LumberWeights);
         Boards = Take("boards", shapes.Boards);
         SheetSizes = Take("sheet-sizes", shapes.SheetSizes);
+        StickLengths = Take("stick-lengths", shapes.StickLengths);
         DeadLoads = Take("dead-loads", shapes.Loads);
         InsulationWeights = Take("insulation-weights", shapes.Loads);
         Batts = Take("batts", shapes.Batts);
@@ -89,6 +90,8 @@ public sealed class PublishedTables
     public TableFile<BoardRow> Boards { get; }
 
     public TableFile<SheetSizeRow> SheetSizes { get; }
+
+    public TableFile<StickLengthRow> StickLengths { get; }
 
     public TableFile<LoadRow> DeadLoads { get; }
 

@@ -2,10 +2,13 @@ namespace LayoutService.Engine.Standards;
 
 /// <summary>
 /// The rules that hold for one request: one ruleset's tables, with the values that the caller set by rule id in place of
-/// the tables' own. Throws <see cref="ArgumentException"/> for a ruleset or rule that does not exist.
+/// the tables' own. Throws <see cref="ArgumentException"/> for a ruleset or rule that does not exist, or a value out of bounds.
 /// </summary>
 public sealed class RuleBook
 {
+    /// <summary>The greatest value that a caller may set a rule to, in the rule's own unit; the least is zero.</summary>
+    public const decimal MostOverride = 1_000_000m;
+
     private static readonly Citation CallersOwn = new()
     {
         Document = "The request", Basis = Basis.SetByCaller, Confidence = Confidence.High,
@@ -22,8 +25,13 @@ public sealed class RuleBook
         rules = tables.InForce.TryGetValue(ruleset, out var found)
             ? found
             : throw new ArgumentException($"There is no ruleset '{ruleset}'.", nameof(ruleset));
-        foreach (var id in overrides.Keys)
+        foreach (var (id, value) in overrides)
         {
+            if (value is < 0 or > MostOverride)
+            {
+                throw new ArgumentException($"A rule may be set to 0 to {MostOverride}, and '{id}' is {value}.", nameof(overrides));
+            }
+
             if (!rules.Has(id) && !GridRules.Ids.Contains(id))
             {
                 throw new ArgumentException($"There is no rule '{id}' in {ruleset}.", nameof(overrides));

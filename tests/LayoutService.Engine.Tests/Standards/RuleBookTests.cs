@@ -14,6 +14,23 @@ public class RuleBookTests
     }
 
     [Fact]
+    public void A_value_set_by_a_caller_is_taken_at_its_bounds_and_refused_past_them()
+    {
+        foreach (var rule in RuleCatalogue.Current.Rules.Where(rule => RuleCatalogue.Current.Has("us-irc-2024", rule.Id)))
+        {
+            Assert.Throws<ArgumentException>(() => PlainRoom.Book("us-irc-2024", (rule.Id, -0.000001m)));
+            Assert.Throws<ArgumentException>(() => PlainRoom.Book("us-irc-2024", (rule.Id, RuleBook.MostOverride + 1)));
+            foreach (var value in new[] { 0m, RuleBook.MostOverride })
+            {
+                var book = PlainRoom.Book("us-irc-2024", (rule.Id, value));
+                Assert.NotEmpty(LayoutService.Engine.Checks.CeilingChecks.Of(book, PlainRoom.Everything()));
+                Assert.NotEmpty(LayoutService.Engine.Checks.CeilingCautions.Of(book, PlainRoom.Everything()));
+                Assert.NotNull(new Practice(book, imperial: false));
+            }
+        }
+    }
+
+    [Fact]
     public void Ontario_cites_its_own_code_for_figures_that_it_shares()
     {
         var source = PlainRoom.Book("ca-on-2024").Limit("board-screw-spacing").Source;

@@ -1,0 +1,80 @@
+using LayoutService.Auditor.Reading;
+
+namespace LayoutService.Auditor.Checks;
+
+/// <summary>
+/// Pieces lie on their row's line, are as long as drawn, and run from wall to wall without a hole: an end is at a wall,
+/// at the next piece, or free, which only a short strap of one piece may be. None is shorter than minPiece unless it
+/// fills its whole segment.
+/// </summary>
+internal static class PieceRuns
+{
+    private const double Close = 0.05;
+
+    public static void Check(GivenPlan plan, AuditReport report)
+    {
+        foreach (var row in plan.Rows)
+        {
+            for (var i = 0; i < row.Pieces.Count; i++)
+            {
+                var piece = row.Pieces[i];
+                var before = i > 0 ? row.Pieces[i - 1] : null;
+                var after = i + 1 < row.Pieces.Count ? row.Pieces[i + 1] : null;
+                Drawn(piece, report);
+                var lowFree = End(piece, piece.LowEnd, piece.LowJoint, before is not null && Meets(before, piece), report);
+                var highFree = End(piece, piece.HighEnd, piece.HighJoint, after is not null && Meets(piece, after), report);
+                var whole = !Joined(before, piece) && !Joined(piece, after);
+                if ((lowFree || highFree) && !whole)
+                {
+                    report.Fault("pieces.run", piece.Id, $"a pieced run of {row.Id} stops at across {(lowFree ? piece.Low.V : piece.High.V):F1}, at no wall");
+                }
+
+                if (piece.Length < plan.Room.Strapping.MinPiece - Close && !whole)
+                {
+                    report.Fault("pieces.shortest", piece.Id, $"{piece.Length:F1} mm long, at least {plan.Room.Strapping.MinPiece:F1}");
+                }
+            }
+        }
+    }
+
+    private static bool Joined(GivenPiece? a, GivenPiece? b) => a is not null && b is not null && Meets(a, b);
+
+    /// <summary>End on end, or lapped side by side.</summary>
+    private static bool Meets(GivenPiece low, GivenPiece high) => Math.Abs(high.Low.V - low.High.V) <= Close
+        || (low.HighJoint == "lap" && high.LowJoint == "lap" && high.Low.V < low.High.V);
+
+    private static void Drawn(GivenPiece piece, AuditReport report)
+    {
+        var drawn = piece.High.V - piece.Low.V;
+        if (Math.Abs(piece.High.U - piece.Low.U) > Close || (Math.Abs(piece.U - piece.RowAt) > Close && piece.LowJoint != "lap" && piece.HighJoint != "lap"))
+        {
+            report.Fault("pieces.line", piece.Id, $"is off the line of {piece.RowId}");
+        }
+
+        if (Math.Abs(drawn - piece.Length) > 0.02)
+        {
+            report.Fault("pieces.length", piece.Id, $"says {piece.Length:F3}, drawn {drawn:F3} mm");
+        }
+    }
+
+    /// <summary>Compares an end's word with what is there; true when nothing is.</summary>
+    private static bool End(GivenPiece piece, StrapEnd end, string joint, bool meets, AuditReport report)
+    {
+        var atWall = end.Wall is { Ring: 0 };
+        var atOpening = end.Wall is { Ring: > 0 };
+        var agrees = joint switch
+        {
+            "wall" => atWall,
+            "opening" => atOpening,
+            "lap" or "scab" => meets,
+            "joist" or "block" => true,
+            _ => true,
+        };
+        if (!agrees || (meets && joint is "wall" or "opening"))
+        {
+            report.Fault("pieces.end", piece.Id, $"says {joint}, stands at {(atWall ? "a wall" : atOpening ? "an opening" : meets ? "a piece" : "nothing")}");
+        }
+
+        return !meets && !atWall && !atOpening;
+    }
+}

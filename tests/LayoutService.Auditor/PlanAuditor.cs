@@ -1,0 +1,37 @@
+using System.Text.Json;
+using LayoutService.Auditor.Checks;
+using LayoutService.Auditor.Reading;
+
+namespace LayoutService.Auditor;
+
+/// <summary>
+/// Recomputes a plan's promises from the request and the answer's geometry alone. It shares no code with the service:
+/// its own reading of lengths, its own geometry, its own arithmetic.
+/// </summary>
+public static class PlanAuditor
+{
+    private static readonly Action<GivenPlan, AuditReport>[] Checks =
+    [
+        SheetTiling.Check, SheetSizes.Check, ButtBacking.Check, ButtStagger.Check, JointLengths.Check,
+        RowSpacing.Check, RowClearance.Check, RowPositions.Check,
+        PieceRuns.Check, PieceBearing.Check, PieceJoints.Check, Crossings.Check,
+        LumberCuts.Check, LumberCost.Check, SheetCuts.Check, SheetCost.Check,
+        TakeoffLines.Check, TakeoffMoney.Check, SummaryFigures.Check, NumberForm.Check, Identity.Check,
+    ];
+
+    /// <summary>Every broken rule; empty for a sound plan.</summary>
+    public static IReadOnlyList<Fault> Audit(JsonElement request, JsonElement answer) => Look(request, answer).Faults;
+
+    /// <summary>Broken rules, and beside them the preferences that were not met.</summary>
+    public static AuditReport Look(JsonElement request, JsonElement answer)
+    {
+        var plan = new GivenPlan(answer, new AskedRoom(request));
+        var report = new AuditReport(plan.DeclaredFailures);
+        foreach (var check in Checks)
+        {
+            check(plan, report);
+        }
+
+        return report;
+    }
+}

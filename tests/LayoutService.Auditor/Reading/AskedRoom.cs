@@ -1,0 +1,80 @@
+using System.Text.Json;
+
+namespace LayoutService.Auditor.Reading;
+
+/// <summary>A length or sheet that may be bought: mm, and money as given. Width is zero for a strap.</summary>
+public sealed record AskedStock(
+    string Id, double Length, double Width, int PackSize, decimal? PackPrice, int? Quantity, double Unit);
+
+/// <summary>An opening in the ceiling; Ring is its index in the border.</summary>
+public sealed record AskedOpening(int Ring, string Kind, Stretch Us, Stretch Vs);
+
+/// <summary>
+/// A plan request as the auditor reads it, in mm and in the frame of the joists. Defaults are those that the design
+/// states (common practice, no source): strap 19 × 64 mm at 400 mm or 16 in, pieces 600 mm or 24 in, 6 mm at walls.
+/// </summary>
+public sealed class AskedRoom
+{
+    public AskedRoom(JsonElement request)
+    {
+        Imperial = request.GetProperty("units").GetString() == "imperial";
+        Unit = Imperial ? 25.4 : 1;
+        var room = request.GetProperty("room");
+        var field = request.GetProperty("joistFields")[0];
+        Outline = room.GetProperty("outline").Ring(Unit);
+        Frame = new Frame(DegreesOf(field), Outline);
+        var rings = new List<IReadOnlyList<Uv>> { InFrame(Outline) };
+        var openings = new List<AskedOpening>();
+        foreach (var opening in room.Member("openings").Items())
+        {
+            var ring = InFrame(opening.GetProperty("outline").Ring(Unit));
+            openings.Add(new AskedOpening(rings.Count, opening.Member("kind").Text() ?? "other",
+                new(ring.Min(p => p.U), ring.Max(p => p.U)), new(ring.Min(p => p.V), ring.Max(p => p.V))));
+            rings.Add(ring);
+        }
+
+        Rings = rings;
+        Openings = openings;
+        Border = new Border(rings);
+        Area = Math.Abs(Border.SignedArea(rings[0])) - rings.Skip(1).Sum(r => Math.Abs(Border.SignedArea(r)));
+        Joists = new AskedJoists(field, Unit, rings[0].Max(p => p.V));
+        Strapping = new AskedStrapping(request.Member("strapping"), Imperial);
+        Sheets = new AskedSheets(request.Member("sheets"), Unit);
+        Currency = request.Member("prices").Member("currency").Text();
+    }
+
+    public bool Imperial { get; }
+
+    /// <summary>Millimetres in one unit of the request's numbers.</summary>
+    public double Unit { get; }
+
+    public IReadOnlyList<(double X, double Y)> Outline { get; }
+    public Frame Frame { get; }
+    public IReadOnlyList<IReadOnlyList<Uv>> Rings { get; }
+    public IReadOnlyList<AskedOpening> Openings { get; }
+    public Border Border { get; }
+
+    /// <summary>Outline less openings, mm².</summary>
+    public double Area { get; }
+
+    public AskedJoists Joists { get; }
+    public AskedStrapping Strapping { get; }
+    public AskedSheets Sheets { get; }
+    public string? Currency { get; }
+
+    /// <summary>The step of chosen positions: a sixteenth of an inch, or a millimetre.</summary>
+    public double Step => Imperial ? 25.4 / 16 : 1;
+
+    /// <summary>A post narrower than the row spacing needs no rows of its own.</summary>
+    public bool NeedsNoRow(int ring) => ring > 0 && Openings[ring - 1] is { Kind: "post" } post
+        && post.Vs.Length < Strapping.MaxSpacing && post.Us.Length < Strapping.MaxSpacing;
+
+    private List<Uv> InFrame(IEnumerable<(double X, double Y)> ring) => ring.Select(p => Frame.At(p.X, p.Y)).ToList();
+
+    private static double DegreesOf(JsonElement field) => field.Member("run").Text() switch
+    {
+        "x" => 0,
+        "y" => 90,
+        _ => field.Member("runDegrees").Double() ?? 0,
+    };
+}

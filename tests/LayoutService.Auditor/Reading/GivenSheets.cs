@@ -1,0 +1,41 @@
+using System.Text.Json;
+
+namespace LayoutService.Auditor.Reading;
+
+/// <summary>One end as the plan lists it: where along, and the ids behind it.</summary>
+public sealed record GivenEnd(double At, IReadOnlyList<string> Backing);
+
+/// <summary>One board piece as drawn, mm in the frame of the joists.</summary>
+public sealed class GivenBoard
+{
+    public GivenBoard(JsonElement piece, AskedRoom room)
+    {
+        Id = piece.GetProperty("id").GetString()!;
+        Course = piece.Member("course").Text();
+        Layer = (int)(piece.Member("layer").Decimal() ?? 1);
+        Ring = piece.GetProperty("outline").Ring(room.Unit).Select(p => room.Frame.At(p.X, p.Y)).ToList();
+        Us = new(Ring.Min(p => p.U), Ring.Max(p => p.U));
+        Vs = new(Ring.Min(p => p.V), Ring.Max(p => p.V));
+        Area = Math.Abs(Border.SignedArea(Ring));
+        IsBox = Math.Abs(Area - (Us.Length * Vs.Length)) <= 0.01 * (Us.Length + Vs.Length);
+        Width = LengthText.Millimetres(piece.GetProperty("width"), room.Unit);
+        Length = LengthText.Millimetres(piece.GetProperty("length"), room.Unit);
+        StockId = piece.Member("stockId").Text();
+        Ends = piece.Member("ends").Items().Select(e => new GivenEnd(
+            LengthText.Millimetres(e.GetProperty("at"), room.Unit),
+            e.Member("backing").Items().Select(b => b.GetString()!).ToList())).ToList();
+    }
+
+    public string Id { get; }
+    public string? Course { get; }
+    public int Layer { get; }
+    public IReadOnlyList<Uv> Ring { get; }
+    public Stretch Us { get; }
+    public Stretch Vs { get; }
+    public double Area { get; }
+    public bool IsBox { get; }
+    public double Width { get; }
+    public double Length { get; }
+    public string? StockId { get; }
+    public IReadOnlyList<GivenEnd> Ends { get; }
+}

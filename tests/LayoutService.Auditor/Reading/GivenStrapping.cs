@@ -1,0 +1,101 @@
+using System.Text.Json;
+
+namespace LayoutService.Auditor.Reading;
+
+/// <summary>One length in a row, as drawn: mm in the frame of the joists, Low and High across.</summary>
+public sealed class GivenPiece
+{
+    public GivenPiece(JsonElement piece, string rowId, double rowAt, AskedRoom room)
+    {
+        Id = piece.GetProperty("id").GetString()!;
+        RowId = rowId;
+        RowAt = rowAt;
+        var (fx, fy) = piece.GetProperty("from").Point(room.Unit);
+        var (tx, ty) = piece.GetProperty("to").Point(room.Unit);
+        var (from, to) = (room.Frame.At(fx, fy), room.Frame.At(tx, ty));
+        Turned = from.V > to.V;
+        (Low, High) = Turned ? (to, from) : (from, to);
+        Length = LengthText.Millimetres(piece.GetProperty("length"), room.Unit);
+        CutLength = piece.Member("cutLength").Length(room.Unit);
+        StockId = piece.Member("stockId").Text();
+        var (start, end) = (piece.Member("startJoint").Text() ?? "", piece.Member("endJoint").Text() ?? "");
+        (LowJoint, HighJoint) = Turned ? (end, start) : (start, end);
+        LowEnd = StrapEnd.Of(room, U, Low.V);
+        HighEnd = StrapEnd.Of(room, U, High.V);
+    }
+
+    public string Id { get; }
+    public string RowId { get; }
+    public double RowAt { get; }
+    public bool Turned { get; }
+    public Uv Low { get; }
+    public Uv High { get; }
+    public double U => (Low.U + High.U) / 2;
+    public double Length { get; }
+    public double? CutLength { get; }
+    public string? StockId { get; }
+    public string LowJoint { get; }
+    public string HighJoint { get; }
+
+    /// <summary>The walls that the ends stop at, where they do.</summary>
+    public StrapEnd LowEnd { get; }
+    public StrapEnd HighEnd { get; }
+
+    /// <summary>The stretch across that the piece serves: to the wall where it ends at one.</summary>
+    public Stretch Reach => new(LowEnd.Wall is null ? Low.V : LowEnd.WallAt, HighEnd.Wall is null ? High.V : HighEnd.WallAt);
+}
+
+/// <summary>
+/// Where a strap's end stands to the border: the wall that it stops at, and where the strap's centre line meets it.
+/// At an oblique wall a square-cut end may stop short by half a face times the wall's slant.
+/// </summary>
+public readonly record struct StrapEnd(Wall? Wall, double WallAt)
+{
+    private const double Near = 0.05;
+
+    public static StrapEnd Of(AskedRoom room, double u, double v)
+    {
+        foreach (var wall in room.Border.Walls)
+        {
+            if (wall.IsSquare || u < wall.Us.From - Near || u > wall.Us.To + Near)
+            {
+                continue;
+            }
+
+            var at = wall.VAt(u);
+            var clearance = wall.IsAlong ? 0 : (room.Strapping.Face / 2 * wall.Slant) + (room.Strapping.EndClearance ?? 6.35);
+            if (Math.Abs(v - at) <= clearance + Near)
+            {
+                return new StrapEnd(wall, at);
+            }
+        }
+
+        return default;
+    }
+}
+
+/// <summary>One row of strapping; At is its centre line, along, mm.</summary>
+public sealed class GivenRow
+{
+    public GivenRow(JsonElement row, AskedRoom room)
+    {
+        Json = row;
+        Id = row.GetProperty("id").GetString()!;
+        At = LengthText.Millimetres(row.GetProperty("at"), room.Unit);
+        Pieces = row.Member("pieces").Items().Select(p => new GivenPiece(p, Id, At, room)).OrderBy(p => p.Low.V).ToList();
+    }
+
+    public JsonElement Json { get; }
+    public string Id { get; }
+    public double At { get; }
+    public IReadOnlyList<GivenPiece> Pieces { get; }
+}
+
+/// <summary>A nailer or ledger: a line, mm.</summary>
+public sealed record GivenNailer(string Id, Uv From, Uv To, double Length)
+{
+    private Wall Line => new(0, From, To);
+
+    /// <summary>A nailer holds a strap end when it passes within this of it, mm (its own half width and a gap).</summary>
+    public bool Holds(Uv end) => Line.Distance(end) <= 100;
+}

@@ -139,25 +139,5 @@ public class PublishedCasesTests
         Assert.Equal(0.66m, decimal.Round(mass, 2));
     }
 
-    // Army Engineer School EN5155 p. 1-28 (public domain): 14 pieces of 1x4, 8 ft: 37-1/3 board feet.
-    // Building Trades Pocketbook, about 1905 (public domain): 26 ft of 2x6 is 26; 2x10x18 is 30; 3x10x20 is 50 board feet.
-    // Griffith, Carpentry, 1916, ch. 77 (public domain): 6x8x16 is 64 board feet.
-    [Theory]
-    [InlineData(14, 1, 4, 8, "37.333")]
-    [InlineData(1, 2, 6, 26, "26")]
-    [InlineData(1, 2, 10, 18, "30")]
-    [InlineData(1, 3, 10, 20, "50")]
-    [InlineData(1, 6, 8, 16, "64")]
-    public void Board_feet_are_nominal_inches_by_feet_over_twelve(int pieces, int thick, int wide, int feet, string boardFeet)
-    {
-        var result = LumberMeasure.BoardFeet(thick, wide, Length.FromInches(12m * feet) * pieces);
-        Assert.Equal(boardFeet, decimal.Round(result, 3).ToString("0.###", System.Globalization.CultureInfo.InvariantCulture));
-    }
-
-    // Wood Design Manual 2021: S-P-F at 19 % is 4.6 kN/m3; a 1x3 (19 x 64 mm) is then 0.57 kg/m.
-    [Fact]
-    public void A_metre_of_one_by_three_weighs_570_grams() =>
-        Assert.Equal(0.570m, decimal.Round(LumberMeasure.KilogramsPerMetre(PublishedTables.Current, Mm(19), Mm(64)), 3));
-
     private static Length Mm(decimal millimetres) => Length.FromMillimetres(millimetres);
 }

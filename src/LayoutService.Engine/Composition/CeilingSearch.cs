@@ -137,12 +137,13 @@ public sealed class CeilingSearch
         {
             foreach (var opening in run.Enclosed)
             {
-                if (lines.Any(l => opening.Lo < l.At && l.At < opening.Hi))
+                var beside = lines.Where(l => l.Stretches.Any(s => s.Across.Overlaps(run.Strip))).ToList();
+                if (beside.Any(l => opening.Lo < l.At && l.At < opening.Hi))
                 {
                     continue;
                 }
 
-                var near = lines.Where(l => Math.Abs(l.At - opening.Middle) < opening.Size + _rules.MinGap).Select(l => l.At).ToList();
+                var near = beside.Where(l => Math.Abs(l.At - opening.Middle) < opening.Size + _rules.MinGap).Select(l => l.At).ToList();
                 var place = new[] { opening.Middle, opening.Lo + 1, opening.Hi - 1 }
                     .Select((at, i) => i == 1 ? _room.SnapUp(at) : _room.SnapDown(at))
                     .Where(at => opening.Lo < at && at < opening.Hi && near.All(n => Math.Abs(n - at) >= _rules.MinGap))

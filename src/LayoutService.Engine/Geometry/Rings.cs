@@ -16,7 +16,10 @@ public static class Rings
         return sum;
     }
 
-    /// <summary>Drops repeated corners and corners on a straight line between their neighbours.</summary>
+    /// <summary>
+    /// Drops repeated corners and corners on a straight line between their neighbours: nearer to it than two units, which
+    /// is what rounding a crossing to whole units leaves.
+    /// </summary>
     public static Uv[] WithoutStraightCorners(IReadOnlyList<Uv> ring)
     {
         var kept = new List<Uv>(ring.Count);
@@ -25,7 +28,7 @@ public static class Rings
             var before = kept.Count > 0 ? kept[^1] : ring[^1];
             var here = ring[i];
             var after = ring[(i + 1) % ring.Count];
-            if (here != before && Turn(before, here, after) != 0)
+            if (here != before && !Straight(before, here, after))
             {
                 kept.Add(here);
             }
@@ -33,6 +36,13 @@ public static class Rings
 
         return [.. kept];
     }
+
+    private static bool Straight(Uv before, Uv here, Uv after) =>
+        Turn(before, here, after) == 0
+        || (Math.Abs((double)Turn(before, here, after)) < 2 * DistanceBetween(before, after) && Between(before, here, after));
+
+    private static bool Between(Uv before, Uv here, Uv after) =>
+        (((double)here.U - before.U) * ((double)after.U - here.U)) + (((double)here.V - before.V) * ((double)after.V - here.V)) > 0;
 
     /// <summary>Twice the area of the triangle; positive for a left turn at the middle corner.</summary>
     public static Int128 Turn(Uv a, Uv b, Uv c) =>

@@ -33,7 +33,14 @@ public sealed class StockPrices
 
     /// <summary>Stock lengths of one width, longest first.</summary>
     public long[] Lengths(long width) =>
-        [.. _wish.Stock.Where(s => s.Width.Units == width).Select(s => s.Length.Units).Distinct().OrderDescending()];
+        [.. Plentiful(width).Select(s => s.Length.Units).Distinct().OrderDescending()];
+
+    // lengths of which there are only a few do not lead the search; the cutter still uses them where they fit
+    private IEnumerable<SheetStock> Plentiful(long width)
+    {
+        var all = _wish.Stock.Where(s => s.Width.Units == width).ToList();
+        return all.Exists(s => s.Quantity is null) ? all.Where(s => s.Quantity is null) : all;
+    }
 
     /// <summary>What finishing one butt of this length is worth.</summary>
     public long ButtCost(long length) => Priced

@@ -114,11 +114,6 @@ internal sealed class SheetPatterns
             SetWorths(group, prices, remaining);
             var full = group.FullWorth;
             var best = group.BestFull;
-            for (var f = 1; f < best.Length; f++)
-            {
-                best[f] = full[f] > full[best[f - 1]] ? f : best[f - 1];
-            }
-
             for (var i = 0; i < group.Kinds.Length; i++)
             {
                 var kind = group.Kinds[i];
@@ -148,6 +143,12 @@ internal sealed class SheetPatterns
     {
         SetWorths(group.FullWorth, group.Full.FullTypes, group.Full.Counts, prices, remaining);
         SetWorths(group.RipWorth, group.Rips.RipTypes, group.Rips.Counts, prices, remaining);
+        var full = group.FullWorth;
+        var best = group.BestFull;
+        for (var f = 1; f < best.Length; f++)
+        {
+            best[f] = full[f] > full[best[f - 1]] ? f : best[f - 1];
+        }
     }
 
     /// <summary>Worth of each set; minus infinity for one that wants more than remains.</summary>
@@ -175,7 +176,7 @@ internal sealed class SheetPatterns
 
     /// <summary>Adds every pattern whose cost exceeds its worth by at most <paramref name="slack"/>; false when there are too many.</summary>
     public bool Within(
-        ReadOnlySpan<double> prices, ReadOnlySpan<int> remaining, ReadOnlySpan<double> kindCost, double slack, int limit, List<SheetPattern> found)
+        ReadOnlySpan<double> prices, ReadOnlySpan<int> remaining, ReadOnlySpan<double> kindCost, double slack, int limit, ref int steps, List<SheetPattern> found)
     {
         for (var g = 0; g < groups.Count; g++)
         {
@@ -188,6 +189,22 @@ internal sealed class SheetPatterns
                 {
                     var reach = group.Reach[i * group.RipWorth.Length + r];
                     var least = kindCost[kind] - slack - group.RipWorth[r];
+                    if (reach == 0)
+                    {
+                        break;
+                    }
+
+                    if (group.FullWorth[group.BestFull[reach - 1]] < least)
+                    {
+                        continue;
+                    }
+
+                    steps -= reach;
+                    if (steps < 0)
+                    {
+                        return false;
+                    }
+
                     for (var f = r == 0 ? 1 : 0; f < reach; f++)
                     {
                         if (group.FullWorth[f] >= least)

@@ -4,7 +4,7 @@ namespace LayoutService.Engine.Cutting;
 /// Whole plans from priced patterns. First greedy ones: from nothing, and after the whole part of the fractional plan.
 /// Then, while a better cost may exist, depth-first branch and bound: the dearest type still wanted is served by each
 /// pattern that holds it, cheapest first; what remains costs at least its worth in prices, so only patterns whose cost
-/// exceeds their worth by less than the gap can matter ("reduced cost fixing"). A step is one node. Finishing within the
+/// exceeds their worth by less than the gap can matter ("reduced cost fixing"). A step is one pattern tried. Finishing within the
 /// budget proves the plan best among complete patterns.
 /// </summary>
 internal sealed class SheetSearch

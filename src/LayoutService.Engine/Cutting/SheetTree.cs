@@ -60,8 +60,9 @@ internal sealed class SheetTree
         steps = stepLimit;
         var slack = known - unit - relaxation.Bound + known * 1e-9;
         var found = new List<SheetPattern>();
-        var whole = patterns.Within(relaxation.Prices, types.Demand, relaxation.KindCost, slack, CandidateLimit, found);
+        var whole = patterns.Within(relaxation.Prices, types.Demand, relaxation.KindCost, slack, CandidateLimit, ref steps, found);
         Prepare(found);
+        steps = Math.Max(steps, stepLimit / 2);
         var remaining = (int[])types.Demand.Clone();
         var worth = relaxation.Bound;
         Branch(remaining, 0, worth, bound);
@@ -148,6 +149,7 @@ internal sealed class SheetTree
         var n = types.Count;
         foreach (var i in byType[type])
         {
+            steps--;
             var next = least + excess[i];
             if (next > BestCost - unit + BestCost * 1e-9)
             {

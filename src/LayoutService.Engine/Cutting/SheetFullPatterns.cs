@@ -14,6 +14,10 @@ internal sealed class SheetFullPatterns
 
     public readonly long[] Length;
 
+    /// <summary>Set s is set <c>Parent[s]</c> (before it) with one more piece, number <c>Added[s]</c> of the types.</summary>
+    public readonly int[] Parent;
+    public readonly int[] Added;
+
     /// <summary>No set that fits was left out.</summary>
     public readonly bool Complete = true;
 
@@ -23,6 +27,7 @@ internal sealed class SheetFullPatterns
         var n = fullTypes.Length;
         var found = new List<long> { 0 };
         var last = new List<int> { 0 };
+        var parents = new List<int> { 0 };
         var counts = new List<int>();
         var current = new int[n];
         counts.AddRange(current);
@@ -48,12 +53,16 @@ internal sealed class SheetFullPatterns
                 current[j]++;
                 found.Add(found[from] + types.Length[t]);
                 last.Add(j);
+                parents.Add(from);
                 counts.AddRange(current);
             }
         }
 
         Sets = found.Count;
         Length = new long[Sets];
+        Parent = new int[Sets];
+        Added = new int[Sets];
+        var place = new int[Sets];
         var order = new int[Sets];
         for (var i = 0; i < Sets; i++)
         {
@@ -65,6 +74,9 @@ internal sealed class SheetFullPatterns
         for (var i = 0; i < Sets; i++)
         {
             Length[i] = found[order[i]];
+            place[order[i]] = i;
+            Added[i] = last[order[i]];
+            Parent[i] = place[parents[order[i]]];
             counts.CopyTo(order[i] * n, Counts, i * n, n);
         }
     }

@@ -32,6 +32,8 @@ internal sealed class SheetPatterns
 
     public bool Complete { get; } = true;
 
+    public string Size => string.Join(" ", groups.ConvertAll(g => $"F{g.Full.FullTypes.Length}:{g.Full.Sets} R{g.Rips.RipTypes.Length}:{g.Rips.Sets} steps {g.Rips.Steps}"));
+
     public SheetPatterns(SheetTypes types, int stepLimit, int setLimit)
     {
         this.types = types;
@@ -141,36 +143,27 @@ internal sealed class SheetPatterns
 
     private static void SetWorths(Group group, ReadOnlySpan<double> prices, ReadOnlySpan<int> remaining)
     {
-        SetWorths(group.FullWorth, group.Full.FullTypes, group.Full.Counts, prices, remaining);
-        SetWorths(group.RipWorth, group.Rips.RipTypes, group.Rips.Counts, prices, remaining);
-        var full = group.FullWorth;
+        var (full, rips) = (group.Full, group.Rips);
+        SetWorths(group.FullWorth, full.FullTypes, full.Counts, full.Parent, full.Added, prices, remaining);
+        SetWorths(group.RipWorth, rips.RipTypes, rips.Counts, rips.Parent, rips.Added, prices, remaining);
+        var worth = group.FullWorth;
         var best = group.BestFull;
         for (var f = 1; f < best.Length; f++)
         {
-            best[f] = full[f] > full[best[f - 1]] ? f : best[f - 1];
+            best[f] = worth[f] > worth[best[f - 1]] ? f : best[f - 1];
         }
     }
 
-    /// <summary>Worth of each set; minus infinity for one that wants more than remains.</summary>
+    /// <summary>Worth of each set, from the set it grew from; minus infinity for one that wants more than remains.</summary>
     private static void SetWorths(
-        double[] worths, int[] setTypes, int[] counts, ReadOnlySpan<double> prices, ReadOnlySpan<int> remaining)
+        double[] worths, int[] setTypes, int[] counts, int[] parents, int[] added, ReadOnlySpan<double> prices, ReadOnlySpan<int> remaining)
     {
         var n = setTypes.Length;
-        for (var s = 0; s < worths.Length; s++)
+        for (var s = 1; s < worths.Length; s++)
         {
-            var sum = 0.0;
-            var set = counts.AsSpan(s * n, n);
-            for (var j = 0; j < set.Length; j++)
-            {
-                var count = set[j];
-                if (count != 0)
-                {
-                    var type = setTypes[j];
-                    sum += count > remaining[type] ? double.NegativeInfinity : count * prices[type];
-                }
-            }
-
-            worths[s] = sum;
+            var j = added[s];
+            var type = setTypes[j];
+            worths[s] = counts[s * n + j] > remaining[type] ? double.NegativeInfinity : worths[parents[s]] + prices[type];
         }
     }
 

@@ -29,6 +29,10 @@ internal sealed class SheetRipTable
     public readonly int[] Counts;
 
     public readonly long[] Stretch;
+
+    /// <summary>Set s is set <c>Parent[s]</c> (before it) with one more piece, number <c>Added[s]</c> of the types.</summary>
+    public readonly int[] Parent;
+    public readonly int[] Added;
     public readonly int[] ShortestBox;
 
     /// <summary>Every set of rips that fits a sheet is here; otherwise the table leaves sets out.</summary>
@@ -42,6 +46,8 @@ internal sealed class SheetRipTable
     private readonly List<int> start = [];
     private readonly List<long> codes = [];
     private readonly List<int> setCounts = [];
+    private readonly List<int> parents = [];
+    private readonly List<int> added = [];
     private readonly SheetTypes types;
     private readonly long width;
     private readonly long length;
@@ -81,10 +87,16 @@ internal sealed class SheetRipTable
         Sets = order.Length;
         Counts = new int[Sets * n];
         Stretch = new long[Sets];
+        Parent = new int[Sets];
+        Added = new int[Sets];
+        var place = new int[Sets];
         ShortestBox = new int[Sets];
         for (var i = 0; i < Sets; i++)
         {
             Stretch[i] = StretchOf(order[i]);
+            place[order[i]] = i;
+            Added[i] = added[order[i]];
+            Parent[i] = place[parents[order[i]]];
             ShortestBox[i] = best[order[i]];
             setCounts.CopyTo(order[i] * n, Counts, i * n, n);
         }
@@ -107,7 +119,7 @@ internal sealed class SheetRipTable
         var area = (double)width * length * (1 + 1e-12);
         var s = new int[n];
         var part = new int[n];
-        AddSet(0, s);
+        AddSet(0, s, 0, 0);
         complete = true;
         for (var from = 0; from < codes.Count; from++)
         {
@@ -154,7 +166,7 @@ internal sealed class SheetRipTable
 
                 if (front.Count > 0)
                 {
-                    AddSet(code, s);
+                    AddSet(code, s, from, j);
                 }
             }
         }
@@ -162,8 +174,10 @@ internal sealed class SheetRipTable
         return steps;
     }
 
-    private void AddSet(long code, int[] s)
+    private void AddSet(long code, int[] s, int parent, int type)
     {
+        parents.Add(parent);
+        added.Add(type);
         index.Add(code, codes.Count);
         codes.Add(code);
         setCounts.AddRange(s);

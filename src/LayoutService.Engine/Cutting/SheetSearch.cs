@@ -78,7 +78,7 @@ internal sealed class SheetSearch
 
         if (BestCost > Bound && BestCost < long.MaxValue)
         {
-            Bound = Math.Min(BestCost, SheetCoins.LeastSum(types, Bound, BestCost, 20_000));
+            Bound = Math.Min(BestCost, SheetCoins.LeastSum(types, Bound, BestCost, Math.Min(steps / 5, 1_000_000)));
         }
 
         if (BestCost > Bound && BestCost < long.MaxValue)

@@ -123,6 +123,11 @@ internal sealed class SheetTree
         wantedTypes = [.. setTypes];
         wantedCounts = [.. setCounts];
         byType = Array.ConvertAll(lists, l => l.ToArray());
+        Array.Sort(typeOrder, (a, b) =>
+        {
+            var fewer = byType[a].Length.CompareTo(byType[b].Length);
+            return fewer != 0 ? fewer : a.CompareTo(b);
+        });
     }
 
     /// <summary><paramref name="least"/> bounds the whole plan: cost so far plus the worth of what remains.</summary>

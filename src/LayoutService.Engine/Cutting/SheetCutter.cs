@@ -54,6 +54,11 @@ public static class SheetCutter
             return Solution(problem, types, search.Designs, unplaced, search.BestCost, bound);
         }
 
+        if (!patterns.Complete)
+        {
+            bound = Math.Max(bound, search.Lift(SheetSlices.Bound(types, 100)));
+        }
+
         var filling = SheetFilling.Best(types, relaxation.Prices);
         if (search.BestCost < long.MaxValue && (filling.Missing > 0 || search.BestCost <= filling.Cost))
         {

@@ -50,7 +50,7 @@ internal sealed class SheetSearch
     }
 
     /// <summary>The least sum of sheet costs, by their common divisor alone, that is not below a computed bound.</summary>
-    private long Lift(double bound) => (long)Math.Ceiling(bound * (1 - 1e-9) / unit - 1e-6) * unit;
+    public long Lift(double bound) => (long)Math.Ceiling(bound * (1 - 1e-9) / unit - 1e-6) * unit;
 
     private static long Divisor(long a, long b) => b == 0 ? a : Divisor(b, a % b);
 

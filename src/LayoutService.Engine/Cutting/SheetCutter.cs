@@ -44,19 +44,13 @@ public static class SheetCutter
         }
 
         var patterns = new SheetPatterns(types, steps, Math.Clamp(steps / 10, 500, 20_000));
-        var bound = SheetBounds.Area(types);
         var relaxation = new SheetRelaxation(types, patterns, 200);
         var search = new SheetSearch(types, patterns, relaxation);
         search.Run(steps);
-        bound = patterns.Complete ? Math.Max(bound, search.Bound) : bound;
+        var bound = search.Bound;
         if (patterns.Complete && search.BestCost < long.MaxValue)
         {
             return Solution(problem, types, search.Designs, unplaced, search.BestCost, bound);
-        }
-
-        if (!patterns.Complete)
-        {
-            bound = Math.Max(bound, search.Lift(SheetSlices.Bound(types, 100)));
         }
 
         var filling = SheetFilling.Best(types, relaxation.Prices);

@@ -15,6 +15,7 @@ internal sealed class SheetSearch
     private readonly int[] counts;
     private readonly double[] worths;
     private readonly long unit;
+    private readonly List<SheetCut> cuts = [];
 
     private readonly List<(SheetPattern Pattern, int Times)> current = [];
 
@@ -23,7 +24,7 @@ internal sealed class SheetSearch
     /// <summary>long.MaxValue while no plan serves everything.</summary>
     public long BestCost { get; private set; } = long.MaxValue;
 
-    /// <summary>No plan costs less, provided that the patterns are complete.</summary>
+    /// <summary>No plan costs less.</summary>
     public long Bound { get; private set; }
 
     public SheetSearch(SheetTypes types, SheetPatterns patterns, SheetRelaxation relaxation)
@@ -46,11 +47,17 @@ internal sealed class SheetSearch
             unit = Divisor(unit, cost);
         }
 
-        Bound = Lift(relaxation.Bound);
+        cuts.Add(SheetBounds.Area(types));
+        Bound = Lift(SheetBounds.Fractional(types, cuts[0]));
+        if (patterns.Complete)
+        {
+            cuts.Add(relaxation.Cut);
+            Bound = Math.Max(Bound, Lift(relaxation.Bound));
+        }
     }
 
     /// <summary>The least sum of sheet costs, by their common divisor alone, that is not below a computed bound.</summary>
-    public long Lift(double bound) => (long)Math.Ceiling(bound * (1 - 1e-9) / unit - 1e-6) * unit;
+    private long Lift(double bound) => (long)Math.Ceiling(bound * (1 - 1e-9) / unit - 1e-6) * unit;
 
     private static long Divisor(long a, long b) => b == 0 ? a : Divisor(b, a % b);
 
@@ -76,9 +83,18 @@ internal sealed class SheetSearch
             Greedy(remaining, left, cost);
         }
 
-        if (BestCost > Bound && BestCost < long.MaxValue)
+        if (BestCost > Bound && !patterns.Complete)
         {
-            Bound = Math.Min(BestCost, SheetCoins.LeastSum(types, Bound, BestCost, Math.Min(steps / 5, 1_000_000)));
+            foreach (var cut in SheetSlices.Cuts(types, 60))
+            {
+                cuts.Add(cut);
+                Bound = Math.Max(Bound, Lift(SheetBounds.Fractional(types, cut)));
+            }
+        }
+
+        if (BestCost > Bound)
+        {
+            Bound = SheetCoins.LeastSum(types, cuts, Bound, BestCost, Math.Min(steps / 5, 1_000_000));
         }
 
         if (BestCost > Bound && BestCost < long.MaxValue)
@@ -89,7 +105,7 @@ internal sealed class SheetSearch
                 (Best, BestCost) = (tree.Best, tree.BestCost);
             }
 
-            Bound = tree.Finished ? BestCost : Bound;
+            Bound = tree.Finished && patterns.Complete ? BestCost : Bound;
         }
     }
 

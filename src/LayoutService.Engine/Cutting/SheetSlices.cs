@@ -50,8 +50,8 @@ internal sealed class SheetSlices
         SetRooms();
     }
 
-    /// <summary>The best of the slicings that are tried; 0 at least.</summary>
-    public static double Bound(SheetTypes types, int rounds)
+    /// <summary>What each of the slicings that are tried demands of a plan's sheets.</summary>
+    public static List<SheetCut> Cuts(SheetTypes types, int rounds)
     {
         long widest = 0, longest = 0;
         for (var k = 0; k < types.Kinds; k++)
@@ -60,7 +60,7 @@ internal sealed class SheetSlices
             longest = Math.Max(longest, types.KindLength[k]);
         }
 
-        var bound = 0.0;
+        var cuts = new List<SheetCut>();
         foreach (var slices in new SheetSlices[]
         {
             new(types, false, (extent, _) => extent),
@@ -71,10 +71,13 @@ internal sealed class SheetSlices
             new(types, true, (extent, _) => 3 * extent >= longest ? extent : 0),
         })
         {
-            bound = Math.Max(bound, slices.Solve(rounds));
+            if (slices.Solve(rounds) is { } cut)
+            {
+                cuts.Add(cut);
+            }
         }
 
-        return bound;
+        return cuts;
     }
 
     private int AddWay(int type, long along, long beside, Func<long, byte, double> weigh)
@@ -107,7 +110,7 @@ internal sealed class SheetSlices
         }
     }
 
-    private double Solve(int rounds)
+    private SheetCut? Solve(int rounds)
     {
         // Rows: one a way, then one a type that can lie both ways.
         var rows = ways.Count;
@@ -127,7 +130,7 @@ internal sealed class SheetSlices
 
         if (scale == 0)
         {
-            return 0;
+            return null;
         }
 
         var demand = new double[rows];
@@ -220,17 +223,14 @@ internal sealed class SheetSlices
         knapsack.Sort(ways.Count);
     }
 
-    /// <summary>Scales the prices until no slice is worth more than it costs; each type then counts by its cheaper way.</summary>
-    private double Farley(SheetKnapsack knapsack, ReadOnlySpan<double> prices, double scale)
+    /// <summary>What a sheet of each kind can be worth at most under the prices; each type counts by its cheaper way.</summary>
+    private SheetCut Farley(SheetKnapsack knapsack, ReadOnlySpan<double> prices, double scale)
     {
         Stock(knapsack, prices);
-        var most = 0.0;
+        var worths = new double[room.Length];
         for (var k = 0; k < room.Length; k++)
         {
-            if (room[k] > 0)
-            {
-                most = Math.Max(most, knapsack.Most(SizeOf(k)) / (types.KindCost[k] / room[k] * scale));
-            }
+            worths[k] = room[k] > 0 ? knapsack.Most(SizeOf(k)) * room[k] / scale : 0;
         }
 
         var sum = 0.0;
@@ -245,6 +245,6 @@ internal sealed class SheetSlices
             sum += least == double.MaxValue ? 0 : least * types.Demand[t];
         }
 
-        return most > 0 ? sum / most : 0;
+        return new SheetCut(worths, sum);
     }
 }

@@ -21,15 +21,21 @@ public static class SheetCutter
     /// Cost of a feasible plan by the greedy part alone, for a search that asks thousands of times;
     /// null when some piece fits no sheet or the stock does not suffice.
     /// </summary>
-    public static long? Estimate(SheetProblem problem)
+    /// <param name="problem">What to cut.</param>
+    /// <param name="runs">Greedy plans tried, each with corrected worths; time is in proportion.</param>
+    public static long? Estimate(SheetProblem problem, int runs = 4)
     {
         var types = new SheetTypes(problem);
         var greedy = new SheetGreedy(types);
         var worths = new double[types.Count];
         SheetWorths.CutAlone(types, worths);
         var cost = greedy.Run(worths, SheetFirstCut.LargerRest, null);
-        SheetWorths.ByArea(types, worths);
-        cost = Math.Min(cost, greedy.Run(worths, SheetFirstCut.LargerRest, null));
+        for (var run = 1; run < runs; run++)
+        {
+            greedy.Correct(worths);
+            cost = Math.Min(cost, greedy.Run(worths, SheetFirstCut.LargerRest, null));
+        }
+
         return cost == long.MaxValue ? null : cost;
     }
 

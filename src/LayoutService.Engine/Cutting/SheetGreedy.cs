@@ -24,6 +24,7 @@ internal sealed class SheetGreedy
     private readonly int[] take;
     private readonly int[] bestTake;
     private readonly int[] sheetTake;
+    private readonly double[] paid;
     private double[] worth = [];
     private double bestWorth;
     private int nodes;
@@ -39,6 +40,7 @@ internal sealed class SheetGreedy
         take = new int[count];
         bestTake = new int[count];
         sheetTake = new int[count];
+        paid = new double[count];
         wholeOrder = new int[count];
         restOrder = new int[count];
         var least = types.LeastWidth(types.Demand);
@@ -71,11 +73,24 @@ internal sealed class SheetGreedy
     /// <summary>Pieces of each type that were left over by the last run.</summary>
     public ReadOnlySpan<int> Left => remaining;
 
+    /// <summary>
+    /// Moves each worth half way to what a piece of the type cost in the last run, its sheets' cost shared by worth
+    /// ("sequential value correction"): what had to go into wasteful sheets is placed earlier next time.
+    /// </summary>
+    public void Correct(double[] worths)
+    {
+        for (var t = 0; t < worths.Length; t++)
+        {
+            worths[t] = types.Demand[t] > 0 ? 0.5 * (worths[t] + paid[t] / types.Demand[t]) : worths[t];
+        }
+    }
+
     /// <summary>Cost of the sheets for the whole demand, or long.MaxValue when some piece is left over.</summary>
     public long Run(double[] worths, SheetFirstCut firstCut, List<SheetDesign>? designs)
     {
         types.Demand.CopyTo(remaining, 0);
         types.KindLimit.CopyTo(kindLeft, 0);
+        Array.Clear(paid);
         worth = worths;
         var cost = 0L;
         while (true)
@@ -114,9 +129,11 @@ internal sealed class SheetGreedy
                 designs.Add(new SheetDesign(bestKind, times, fill.Pieces.ToArray(), fill.Panels.ToArray()));
             }
 
+            var share = times / bestScore;
             for (var t = 0; t < types.Count; t++)
             {
                 remaining[t] -= times * sheetTake[t];
+                paid[t] += share * sheetTake[t] * worth[t];
             }
 
             kindLeft[bestKind] -= kindLeft[bestKind] == int.MaxValue ? 0 : times;

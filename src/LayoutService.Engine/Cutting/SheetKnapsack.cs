@@ -6,14 +6,15 @@ namespace LayoutService.Engine.Cutting;
 /// answered instead: never less than the true most.
 /// At most <paramref name="edgeItems"/> items that need a factory edge are taken.
 /// </summary>
-internal sealed class SheetKnapsack(int edgeItems)
+internal sealed class SheetKnapsack(int edgeItems, int nodeLimit)
 {
-    private const int NodeLimit = 2_000;
-
     private readonly List<(long Size, double Worth, int Most, bool Edge, int Name)> items = [];
     private int[] take = [];
     private int nodes;
     private double best;
+
+    /// <summary>Nodes spent so far.</summary>
+    public int Nodes { get; private set; }
 
     /// <summary>How often each item, by name, is in the best filling found.</summary>
     public int[] Best { get; private set; } = [];
@@ -46,9 +47,10 @@ internal sealed class SheetKnapsack(int edgeItems)
         Array.Clear(take);
         Array.Clear(Best);
         best = 0;
-        nodes = NodeLimit;
+        nodes = nodeLimit;
         var bound = Fractional(0, room);
         Fill(0, room, edgeItems, 0);
+        Nodes += nodeLimit - nodes;
         return nodes < 0 ? bound : best;
     }
 

@@ -32,8 +32,6 @@ internal sealed class SheetPatterns
 
     public bool Complete { get; } = true;
 
-    public string Size => string.Join(" ", groups.ConvertAll(g => $"F{g.Full.FullTypes.Length}:{g.Full.Sets} R{g.Rips.RipTypes.Length}:{g.Rips.Sets} steps {g.Rips.Steps}"));
-
     public SheetPatterns(SheetTypes types, int stepLimit, int setLimit)
     {
         this.types = types;
@@ -69,7 +67,7 @@ internal sealed class SheetPatterns
                 }
             }
 
-            var fullSets = new SheetFullPatterns(types, [.. full], longest, setLimit);
+            var fullSets = new SheetFullPatterns(types, [.. full], longest, 4 * setLimit);
             var ripSets = new SheetRipTable(types, [.. rips], width, longest, stepLimit, setLimit);
             Complete &= fullSets.Complete && ripSets.Complete;
             groups.Add(new Group
@@ -144,8 +142,8 @@ internal sealed class SheetPatterns
     private static void SetWorths(Group group, ReadOnlySpan<double> prices, ReadOnlySpan<int> remaining)
     {
         var (full, rips) = (group.Full, group.Rips);
-        SetWorths(group.FullWorth, full.FullTypes, full.Counts, full.Parent, full.Added, prices, remaining);
-        SetWorths(group.RipWorth, rips.RipTypes, rips.Counts, rips.Parent, rips.Added, prices, remaining);
+        SetWorths(group.FullWorth, full.FullTypes, full.AddedCount, full.Parent, full.Added, prices, remaining);
+        SetWorths(group.RipWorth, rips.RipTypes, rips.AddedCount, rips.Parent, rips.Added, prices, remaining);
         var worth = group.FullWorth;
         var best = group.BestFull;
         for (var f = 1; f < best.Length; f++)
@@ -156,14 +154,12 @@ internal sealed class SheetPatterns
 
     /// <summary>Worth of each set, from the set it grew from; minus infinity for one that wants more than remains.</summary>
     private static void SetWorths(
-        double[] worths, int[] setTypes, int[] counts, int[] parents, int[] added, ReadOnlySpan<double> prices, ReadOnlySpan<int> remaining)
+        double[] worths, int[] setTypes, int[] addedCount, int[] parents, int[] added, ReadOnlySpan<double> prices, ReadOnlySpan<int> remaining)
     {
-        var n = setTypes.Length;
         for (var s = 1; s < worths.Length; s++)
         {
-            var j = added[s];
-            var type = setTypes[j];
-            worths[s] = counts[s * n + j] > remaining[type] ? double.NegativeInfinity : worths[parents[s]] + prices[type];
+            var type = setTypes[added[s]];
+            worths[s] = addedCount[s] > remaining[type] ? double.NegativeInfinity : worths[parents[s]] + prices[type];
         }
     }
 
@@ -222,15 +218,15 @@ internal sealed class SheetPatterns
     {
         counts.Clear();
         var group = groups[pattern.Group];
-        Scatter(group.Full.FullTypes, group.Full.Counts, pattern.Full, counts);
-        Scatter(group.Rips.RipTypes, group.Rips.Counts, pattern.Rips, counts);
+        Scatter(group.Full.FullTypes, group.Full.Parent, group.Full.Added, pattern.Full, counts);
+        Scatter(group.Rips.RipTypes, group.Rips.Parent, group.Rips.Added, pattern.Rips, counts);
     }
 
-    private static void Scatter(int[] setTypes, int[] setCounts, int set, Span<int> counts)
+    private static void Scatter(int[] setTypes, int[] parents, int[] added, int set, Span<int> counts)
     {
-        for (var j = 0; j < setTypes.Length; j++)
+        for (; set > 0; set = parents[set])
         {
-            counts[setTypes[j]] = setCounts[set * setTypes.Length + j];
+            counts[setTypes[added[set]]]++;
         }
     }
 
@@ -243,7 +239,7 @@ internal sealed class SheetPatterns
         var full = group.Full;
         var order = (int[])full.FullTypes.Clone();
         var counts = new int[types.Count];
-        Scatter(full.FullTypes, full.Counts, pattern.Full, counts);
+        Scatter(full.FullTypes, full.Parent, full.Added, pattern.Full, counts);
         Array.Sort(order, (a, b) => types.Length[a] != types.Length[b] ? types.Length[b].CompareTo(types.Length[a]) : a.CompareTo(b));
         var x = 0L;
         foreach (var t in order)

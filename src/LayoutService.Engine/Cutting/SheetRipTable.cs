@@ -25,14 +25,14 @@ internal sealed class SheetRipTable
     /// <summary>Number of sets that fit some sheet, the empty one (index 0) included; ordered by shortest stretch.</summary>
     public readonly int Sets;
 
-    /// <summary>Counts of set s are <c>Counts[s * RipTypes.Length ..]</c>.</summary>
-    public readonly int[] Counts;
-
     public readonly long[] Stretch;
 
     /// <summary>Set s is set <c>Parent[s]</c> (before it) with one more piece, number <c>Added[s]</c> of the types.</summary>
     public readonly int[] Parent;
     public readonly int[] Added;
+
+    /// <summary>How many of that type the set holds.</summary>
+    public readonly int[] AddedCount;
     public readonly int[] ShortestBox;
 
     /// <summary>Every set of rips that fits a sheet is here; otherwise the table leaves sets out.</summary>
@@ -85,10 +85,10 @@ internal sealed class SheetRipTable
         long StretchOf(int s) => best[s] < 0 ? 0 : boxes[best[s]].Length;
         Array.Sort(order, (x, y) => StretchOf(x) != StretchOf(y) ? StretchOf(x).CompareTo(StretchOf(y)) : x.CompareTo(y));
         Sets = order.Length;
-        Counts = new int[Sets * n];
         Stretch = new long[Sets];
         Parent = new int[Sets];
         Added = new int[Sets];
+        AddedCount = new int[Sets];
         var place = new int[Sets];
         ShortestBox = new int[Sets];
         for (var i = 0; i < Sets; i++)
@@ -98,7 +98,7 @@ internal sealed class SheetRipTable
             Added[i] = added[order[i]];
             Parent[i] = place[parents[order[i]]];
             ShortestBox[i] = best[order[i]];
-            setCounts.CopyTo(order[i] * n, Counts, i * n, n);
+            AddedCount[i] = order[i] == 0 ? 0 : setCounts[order[i] * n + added[order[i]]];
         }
     }
 

@@ -9,11 +9,14 @@ namespace LayoutService.Engine.Cutting;
 /// </summary>
 internal sealed class SheetSearch
 {
+    private const int GreedyRuns = 6;
+
     private readonly SheetTypes types;
     private readonly SheetPatterns patterns;
     private readonly SheetRelaxation relaxation;
     private readonly int[] counts;
     private readonly double[] worths;
+    private readonly double[] paid;
     private readonly long unit;
     private readonly List<SheetCut> cuts = [];
 
@@ -36,6 +39,7 @@ internal sealed class SheetSearch
 
         // Pieces that come along for nothing have price 0; a trace of worth makes the greedy plans take them.
         worths = new double[types.Count];
+        paid = new double[types.Count];
         SheetWorths.CutAlone(types, worths);
         for (var t = 0; t < worths.Length; t++)
         {
@@ -69,6 +73,19 @@ internal sealed class SheetSearch
         var remaining = (int[])types.Demand.Clone();
         var left = (int[])types.KindLimit.Clone();
         Greedy(remaining, left, 0);
+        for (var run = 1; run < GreedyRuns && BestCost > Bound; run++)
+        {
+            // Half way to what each type cost in the last plan ("sequential value correction").
+            for (var t = 0; t < worths.Length; t++)
+            {
+                worths[t] = types.Demand[t] > 0 ? 0.5 * (worths[t] + paid[t] / types.Demand[t]) : worths[t];
+            }
+
+            types.Demand.CopyTo(remaining, 0);
+            types.KindLimit.CopyTo(left, 0);
+            Greedy(remaining, left, 0);
+        }
+
         if (BestCost > Bound)
         {
             types.Demand.CopyTo(remaining, 0);
@@ -85,7 +102,7 @@ internal sealed class SheetSearch
 
         if (BestCost > Bound && !patterns.Complete)
         {
-            foreach (var cut in SheetSlices.Cuts(types, 60))
+            foreach (var cut in SheetSlices.Cuts(types, steps))
             {
                 cuts.Add(cut);
                 Bound = Math.Max(Bound, Lift(SheetBounds.Fractional(types, cut)));
@@ -136,7 +153,8 @@ internal sealed class SheetSearch
 
     private void Greedy(int[] remaining, int[] left, long cost)
     {
-        while (cost < BestCost)
+        Array.Clear(paid);
+        while (Array.Exists(remaining, r => r > 0))
         {
             patterns.Price(worths, remaining);
             var best = -1;
@@ -155,7 +173,13 @@ internal sealed class SheetSearch
                 break;
             }
 
-            cost += Take(patterns.Best[best], int.MaxValue, remaining, left);
+            var pattern = patterns.Best[best];
+            var bought = Take(pattern, int.MaxValue, remaining, left);
+            cost += bought;
+            for (var t = 0; t < counts.Length; t++)
+            {
+                paid[t] += bought * counts[t] * worths[t] / patterns.BestWorth[best];
+            }
         }
 
         if (cost < BestCost && Array.TrueForAll(remaining, r => r == 0))

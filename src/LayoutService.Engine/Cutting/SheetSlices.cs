@@ -12,6 +12,9 @@ internal sealed class SheetSlices
 {
     private readonly record struct Way(int Type, long Size, double Weight, bool Edge);
 
+    private const int NodeLimit = 1_000;
+    private const int MostRounds = 200;
+
     private readonly SheetTypes types;
     private readonly bool across;
     private readonly List<Way> ways = [];
@@ -50,8 +53,8 @@ internal sealed class SheetSlices
         SetRooms();
     }
 
-    /// <summary>What each of the slicings that are tried demands of a plan's sheets.</summary>
-    public static List<SheetCut> Cuts(SheetTypes types, int rounds)
+    /// <summary>What each of the slicings that are tried demands of a plan's sheets; a step is one knapsack node.</summary>
+    public static List<SheetCut> Cuts(SheetTypes types, int steps)
     {
         long widest = 0, longest = 0;
         for (var k = 0; k < types.Kinds; k++)
@@ -71,7 +74,7 @@ internal sealed class SheetSlices
             new(types, true, (extent, _) => 3 * extent >= longest ? extent : 0),
         })
         {
-            if (slices.Solve(rounds) is { } cut)
+            if (slices.Solve(steps / 6) is { } cut)
             {
                 cuts.Add(cut);
             }
@@ -94,7 +97,7 @@ internal sealed class SheetSlices
     /// <summary>The most weight that fits side by side in each kind of sheet.</summary>
     private void SetRooms()
     {
-        var knapsack = new SheetKnapsack(across ? int.MaxValue : 2);
+        var knapsack = new SheetKnapsack(across ? int.MaxValue : 2, NodeLimit);
         for (var i = 0; i < ways.Count; i++)
         {
             var type = ways[i].Type;
@@ -110,7 +113,7 @@ internal sealed class SheetSlices
         }
     }
 
-    private SheetCut? Solve(int rounds)
+    private SheetCut? Solve(int steps)
     {
         // Rows: one a way, then one a type that can lie both ways.
         var rows = ways.Count;
@@ -153,9 +156,9 @@ internal sealed class SheetSlices
 
         var master = new SheetMaster(demand, unit, cost);
         var column = new double[rows];
-        var knapsack = new SheetKnapsack(across ? 2 : int.MaxValue);
-        var pivots = rounds * 8;
-        for (var round = 0; round < rounds; round++)
+        var knapsack = new SheetKnapsack(across ? 2 : int.MaxValue, NodeLimit);
+        var pivots = MostRounds * 8;
+        for (var round = 0; round < MostRounds && knapsack.Nodes < steps; round++)
         {
             if (!master.EnterSurplus(ref pivots))
             {

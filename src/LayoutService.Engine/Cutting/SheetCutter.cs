@@ -12,7 +12,7 @@ namespace LayoutService.Engine.Cutting;
 public static class SheetCutter
 {
     /// <summary>Steps of the quick effort; a step is one pair of boxes joined or one pattern tried, some tens of nanoseconds.</summary>
-    public const int QuickSteps = 20_000;
+    public const int QuickSteps = 40_000;
 
     /// <summary>Steps of the thorough effort.</summary>
     public const int ThoroughSteps = 10_000_000;
@@ -59,7 +59,7 @@ public static class SheetCutter
             return Solution(problem, types, search.Designs, unplaced, search.BestCost, bound);
         }
 
-        var filling = SheetFilling.Best(types, relaxation.Prices);
+        var filling = SheetFilling.Best(types, relaxation.Prices, Math.Clamp(steps / 10_000, 1, 100));
         if (search.BestCost < long.MaxValue && (filling.Missing > 0 || search.BestCost <= filling.Cost))
         {
             return Solution(problem, types, search.Designs, unplaced, search.BestCost, bound);

@@ -59,15 +59,7 @@ internal sealed class SheetGreedy
         }
 
         var length = types.Length;
-        var width = types.Width;
-        var need = types.Need;
         Array.Sort(wholeOrder, (a, b) => length[a] != length[b] ? length[b].CompareTo(length[a]) : a.CompareTo(b));
-        Array.Sort(restOrder, (a, b) =>
-        {
-            var order = need[b].CompareTo(need[a]);
-            order = order != 0 ? order : ((double)width[b] * length[b]).CompareTo((double)width[a] * length[a]);
-            return order != 0 ? order : a.CompareTo(b);
-        });
     }
 
     /// <summary>Pieces of each type that were left over by the last run.</summary>
@@ -92,6 +84,7 @@ internal sealed class SheetGreedy
         types.KindLimit.CopyTo(kindLeft, 0);
         Array.Clear(paid);
         worth = worths;
+        SortRest();
         var cost = 0L;
         while (true)
         {
@@ -140,6 +133,25 @@ internal sealed class SheetGreedy
             cost += times * types.KindCost[bestKind];
         }
     }
+
+    /// <summary>Pieces that need a factory edge first, then by worth: an insertion sort, for the order changes little.</summary>
+    private void SortRest()
+    {
+        for (var i = 1; i < restOrder.Length; i++)
+        {
+            var type = restOrder[i];
+            var place = i;
+            for (; place > 0 && Precedes(type, restOrder[place - 1]); place--)
+            {
+                restOrder[place] = restOrder[place - 1];
+            }
+
+            restOrder[place] = type;
+        }
+    }
+
+    private bool Precedes(int a, int b) =>
+        types.Need[a] != types.Need[b] ? types.Need[a] > types.Need[b] : worth[a] != worth[b] ? worth[a] > worth[b] : a < b;
 
     /// <summary>Fills one sheet of the kind from the remaining pieces; leaves the counts in <c>take</c>, answers their worth.</summary>
     private double Fill(int kind, SheetFirstCut firstCut)

@@ -38,8 +38,8 @@ public sealed class GivenPiece
     public string HighJoint { get; }
 
     /// <summary>The walls that the ends stop at, where they do.</summary>
-    public StrapEnd LowEnd { get; }
-    public StrapEnd HighEnd { get; }
+    public StrapEnd LowEnd { get; internal set; }
+    public StrapEnd HighEnd { get; internal set; }
 
     /// <summary>The stretch across that the piece serves: to the wall where it ends at one.</summary>
     public Stretch Reach => new(LowEnd.Wall is null ? Low.V : LowEnd.WallAt, HighEnd.Wall is null ? High.V : HighEnd.WallAt);
@@ -83,6 +83,13 @@ public sealed class GivenRow
         Id = row.GetProperty("id").GetString()!;
         At = LengthText.Millimetres(row.GetProperty("at"), room.Unit);
         Pieces = row.Member("pieces").Items().Select(p => new GivenPiece(p, Id, At, room)).OrderBy(p => p.Low.V).ToList();
+        for (var i = 1; i < Pieces.Count; i++)
+        {
+            if (Math.Abs(Pieces[i].Low.V - Pieces[i - 1].High.V) <= 0.05)
+            {
+                (Pieces[i].LowEnd, Pieces[i - 1].HighEnd) = (default, default);
+            }
+        }
     }
 
     public JsonElement Json { get; }

@@ -1,1 +1,21 @@
-WebApplication.CreateBuilder(args).Build().Run();
+using LayoutService.Api.Hosting;
+using LayoutService.Api.Plans;
+
+var builder = WebApplication.CreateBuilder(args);
+builder.AddLogs();
+builder.AddServer();
+builder.Services.AddContract();
+builder.Services.AddPlans();
+
+var app = builder.Build();
+app.UseRequestIds();
+app.UseCallLog();
+app.UseProblems();
+app.UseRouting();
+app.UseRateLimiter();
+app.MapContract();
+app.MapPlans();
+app.MapOperation();
+app.MapProblems();
+app.Services.GetRequiredService<Readiness>();
+app.Run();

@@ -1,18 +1,53 @@
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Checks;
+using LayoutService.Engine.Composition;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Strapping;
 using LayoutService.Engine.Takeoff;
 
 namespace LayoutService.Engine;
 
-/// <summary>A room in, a plan out: pure and deterministic. The only place where the stages meet.</summary>
+/// <summary>
+/// A room in, a plan out: pure and deterministic. The room is framed and set in a standard pose; rows and board joints are
+/// chosen together; the rows are pieced and cut from stock; the board is cut from sheets; then it is all written, counted
+/// and checked in the caller's coordinates.
+/// </summary>
 public static class LayoutEngine
 {
     /// <summary>Version of the planning method; a change that can alter any plan changes it.</summary>
     public const string EngineVersion = "1.0.0";
 
-    public static PlanOutcome Plan(Survey survey) =>
-        new PlanOutcome.NotPossible([]);
+    public static PlanOutcome Plan(Survey survey)
+    {
+        var room = FramedRoom.Of(Pricing.WithListPrices(survey));
+        if (SurveyObstacles.Find(room) is { } unfit)
+        {
+            return new PlanOutcome.NotPossible([unfit]);
+        }
+
+        var (chosen, noLayout) = new CeilingSearch(room).Best();
+        if (chosen is null)
+        {
+            return new PlanOutcome.NotPossible([noLayout!]);
+        }
+
+        var parts = new BoardPieces(room).Cut(chosen.Layout);
+        var seams = new BoardSeams(new BoardPieces(room), chosen.Layout).Of(parts);
+        var runs = new StrapRuns(room, chosen.Rules).Of(chosen.Lines, ButtZones.Of(chosen, parts));
+        if (SurveyObstacles.Find(room, chosen.Lines, runs) is { } unframed)
+        {
+            return new PlanOutcome.NotPossible([unframed]);
+        }
+
+        var (lumber, noLumber) = new LumberCut(room).Of(chosen.Lines, runs, chosen.Rules, room.Say);
+        var (board, noBoard) = BoardCut.Of(room, chosen.Layout, parts);
+        if (lumber is null || board is null)
+        {
+            return new PlanOutcome.NotPossible([.. new[] { noLumber, noBoard }.OfType<Finding>()]);
+        }
+
+        return new PlanOutcome.Made(PlanWriter.Write(room, chosen, parts, seams, lumber, board));
+    }
 }
 
 /// <summary>Either a plan, or the reasons why no sensible plan exists.</summary>
@@ -31,6 +66,10 @@ public abstract record PlanOutcome
 public sealed record CeilingPlan
 {
     public required PlanSummary Summary { get; init; }
+
+    public required IReadOnlyList<Check> Checks { get; init; }
+
+    public required IReadOnlyList<Caution> Cautions { get; init; }
 
     public required IReadOnlyList<WallLine> Walls { get; init; }
 

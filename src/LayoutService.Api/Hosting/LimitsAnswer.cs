@@ -1,0 +1,62 @@
+using LayoutService.Api.Wire;
+using LayoutService.Engine.Measures;
+
+namespace LayoutService.Api.Hosting;
+
+/// <summary>The largest that each part of a request may be. One past any of them is refused.</summary>
+public sealed record LimitsAnswer
+{
+    /// <summary>Bytes of a body.</summary>
+    public int BodyBytes { get; init; } = ServiceLimits.MaxBodyBytes;
+
+    /// <summary>Levels of nesting of a body.</summary>
+    public int Depth { get; init; } = SyntaxCheck.MaxDepth;
+
+    /// <summary>Corners of the room's outline, the first not counted twice.</summary>
+    public int Corners { get; init; } = ServiceLimits.MaxCorners;
+
+    /// <summary>Openings of a room.</summary>
+    public int Openings { get; init; } = ServiceLimits.MaxOpenings;
+
+    /// <summary>Corners of one opening.</summary>
+    public int OpeningCorners { get; init; } = ServiceLimits.MaxOpeningCorners;
+
+    /// <summary>Height readings.</summary>
+    public int Heights { get; init; } = ServiceLimits.MaxHeights;
+
+    /// <summary>Joists in a field.</summary>
+    public int Joists { get; init; } = ServiceLimits.MaxJoists;
+
+    /// <summary>Different lengths, or sheets, that can be bought.</summary>
+    public int Stock { get; init; } = ServiceLimits.MaxStock;
+
+    /// <summary>Packs in a price list.</summary>
+    public int PricedItems { get; init; } = ServiceLimits.MaxPricedItems;
+
+    /// <summary>Rule values set by the caller.</summary>
+    public int Rules { get; init; } = ServiceLimits.MaxRules;
+
+    /// <summary>Items in any other list.</summary>
+    public int Items { get; init; } = ServiceLimits.MaxItems;
+
+    /// <summary>Characters of an id.</summary>
+    public int IdLength { get; init; } = ServiceLimits.MaxIdLength;
+
+    /// <summary>Characters of any other text.</summary>
+    public int TextLength { get; init; } = ServiceLimits.MaxTextLength;
+
+    /// <summary>Characters of a length in trade notation.</summary>
+    public int LengthTextLength { get; init; } = TradeNotation.MaxTextLength;
+
+    /// <summary>Largest number that a length may be, either sign, in the request's units.</summary>
+    public int LengthNumber { get; init; } = WireLength.MaxNumber;
+
+    /// <summary>Longest side of the room's bounding box, in metres.</summary>
+    public int SideMetres { get; init; } = ServiceLimits.MaxSideMetres;
+
+    /// <summary>Area of the room, in square metres.</summary>
+    public int AreaSquareMetres { get; init; } = ServiceLimits.MaxAreaSquareMetres;
+
+    /// <summary>Faults told at once.</summary>
+    public int Errors { get; init; } = Fault.MaxTold;
+}

@@ -1,0 +1,37 @@
+namespace LayoutService.Api.Hosting;
+
+/// <summary>Calls for those who run the service or find their way in it.</summary>
+public static class OperationEndpoints
+{
+    public static void MapOperation(this IEndpointRouteBuilder routes)
+    {
+        var operation = routes.MapGroup("").WithTags("Operation");
+        operation.MapGet("/v1/limits", () => Answers.Json(new LimitsAnswer()))
+            .AddEndpointFilter(new Acceptable("application/json"))
+            .WithName("getLimits")
+            .WithSummary("Limits of a request")
+            .WithDescription("The largest that each part of a request may be. One past any of them is refused.")
+            .Produces<LimitsAnswer>()
+            .ReadingProblems();
+        operation.MapMethods("/health/live", ["GET", "HEAD"], () => Answers.Json(new HealthAnswer("live")))
+            .WithName("getLive")
+            .WithSummary("Is the process alive")
+            .WithDescription("Answers as long as the process can answer at all.")
+            .Produces<HealthAnswer>()
+            .Produces<Problem>(StatusCodes.Status500InternalServerError, ProblemResult.MediaType);
+        operation.MapMethods("/health/ready", ["GET", "HEAD"], (Readiness readiness) => readiness.IsReady
+                ? Answers.Json(new HealthAnswer("ready"))
+                : new ProblemResult(ProblemKind.Busy, "The service is starting or about to stop."))
+            .WithName("getReady")
+            .WithSummary("May requests be sent")
+            .WithDescription("Answers 503 before the service has warmed up, and once it has been told to stop.")
+            .Produces<HealthAnswer>()
+            .Produces<Problem>(StatusCodes.Status500InternalServerError, ProblemResult.MediaType)
+            .Produces<Problem>(StatusCodes.Status503ServiceUnavailable, ProblemResult.MediaType);
+        routes.MapGet("/", () => Results.Content(FrontPage.Html, "text/html; charset=utf-8")).ExcludeFromDescription();
+    }
+}
+
+/// <summary>How the service is.</summary>
+/// <param name="Status">`live` or `ready`.</param>
+public sealed record HealthAnswer(string Status);

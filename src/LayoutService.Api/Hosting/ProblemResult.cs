@@ -1,0 +1,53 @@
+using System.Text.Json;
+using LayoutService.Api.Wire;
+
+namespace LayoutService.Api.Hosting;
+
+/// <summary>Answers with a problem, whatever the caller accepts.</summary>
+public sealed class ProblemResult(
+    ProblemKind kind, string detail, IReadOnlyList<Fault>? errors = null, IReadOnlyList<FindingAnswer>? findings = null) : IResult
+{
+    public const string MediaType = "application/problem+json";
+
+    public ProblemKind Kind => kind;
+
+    public Task ExecuteAsync(HttpContext httpContext)
+    {
+        var problem = For(httpContext.Request.Path, httpContext.TraceIdentifier);
+        var response = httpContext.Response;
+        response.StatusCode = kind.Status;
+        response.ContentType = MediaType;
+        response.Headers.CacheControl = "no-store";
+        AddHeaders(response.Headers);
+        var bytes = JsonSerializer.SerializeToUtf8Bytes(problem, WireJson.Options);
+        response.ContentLength = bytes.Length;
+        return HttpMethods.IsHead(httpContext.Request.Method) ? Task.CompletedTask : response.Body.WriteAsync(bytes).AsTask();
+    }
+
+    /// <summary>The problem as it is written.</summary>
+    public Problem For(string path, string requestId) => new()
+    {
+        Type = kind.Address,
+        Title = kind.Title,
+        Status = kind.Status,
+        Detail = detail,
+        Instance = path,
+        RequestId = requestId,
+        Errors = errors,
+        Findings = findings,
+    };
+
+    private void AddHeaders(IHeaderDictionary headers)
+    {
+        if (kind == ProblemKind.NotJson)
+        {
+            headers.Accept = "application/json";
+            headers.AcceptEncoding = "identity";
+        }
+
+        if (kind.Status is 429 or 503 && !headers.ContainsKey("Retry-After"))
+        {
+            headers.RetryAfter = "1";
+        }
+    }
+}

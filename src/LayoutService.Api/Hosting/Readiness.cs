@@ -1,0 +1,22 @@
+namespace LayoutService.Api.Hosting;
+
+/// <summary>
+/// Ready from the end of start-up until the service is told to stop; then it goes on answering for the drain time, so that
+/// whoever spreads the load can send requests elsewhere first.
+/// </summary>
+public sealed class Readiness
+{
+    private volatile bool ready;
+
+    public Readiness(IHostApplicationLifetime lifetime, ServiceSettings settings)
+    {
+        lifetime.ApplicationStarted.Register(() => ready = true);
+        lifetime.ApplicationStopping.Register(() =>
+        {
+            ready = false;
+            Thread.Sleep(TimeSpan.FromSeconds(settings.DrainSeconds));
+        });
+    }
+
+    public bool IsReady => ready;
+}

@@ -1,0 +1,54 @@
+using Serilog;
+using Serilog.Events;
+using Serilog.Formatting.Compact;
+
+namespace LayoutService.Api.Hosting;
+
+/// <summary>Logging, server and settings.</summary>
+public static class ServiceHosting
+{
+    /// <summary>Log lines are JSON on standard output and hold method, path template, status and time, never a payload.</summary>
+    public static void AddLogs(this WebApplicationBuilder builder)
+    {
+        builder.Logging.ClearProviders();
+        builder.Services.AddSerilog(logs => logs
+            .MinimumLevel.Is(LogEventLevel.Information)
+            .MinimumLevel.Override("Microsoft", LogEventLevel.Warning)
+            .MinimumLevel.Override("Microsoft.Hosting.Lifetime", LogEventLevel.Information)
+            .MinimumLevel.Override("System", LogEventLevel.Warning)
+            .WriteTo.Console(new RenderedCompactJsonFormatter()));
+    }
+
+    public static void AddServer(this WebApplicationBuilder builder)
+    {
+        builder.WebHost.ConfigureKestrel(server =>
+        {
+            server.AddServerHeader = false;
+            server.Limits.MaxRequestBodySize = ServiceLimits.MaxBodyBytes;
+        });
+        var settings = builder.Configuration.GetSection("Service").Get<ServiceSettings>() ?? new ServiceSettings();
+        builder.Services.AddSingleton(settings);
+        builder.Services.AddSingleton<Readiness>();
+        builder.Services.AddSingleton(_ => new EngineGate(
+            settings.PlansAtOnce > 0 ? settings.PlansAtOnce : Environment.ProcessorCount, settings.PlansWaiting));
+        builder.Services.AddRateLimits(settings.RequestsPerMinute);
+    }
+
+    /// <summary>One line for each call.</summary>
+    public static void UseCallLog(this WebApplication app) => app.UseSerilogRequestLogging(log =>
+    {
+        log.MessageTemplate = "{RequestMethod} {Route} {StatusCode} in {Elapsed:0.0} ms";
+        log.EnrichDiagnosticContext = (line, context) =>
+        {
+            line.Set("Route", (context.GetEndpoint() as RouteEndpoint)?.RoutePattern.RawText ?? "none");
+            line.Set("RequestId", context.TraceIdentifier);
+        };
+        log.IncludeQueryInRequestPath = false;
+        log.GetMessageTemplateProperties = (context, _, elapsed, status) =>
+        [
+            new("RequestMethod", new ScalarValue(context.Request.Method)),
+            new("StatusCode", new ScalarValue(status)),
+            new("Elapsed", new ScalarValue(elapsed)),
+        ];
+    });
+}

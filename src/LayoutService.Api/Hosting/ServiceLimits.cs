@@ -1,0 +1,53 @@
+namespace LayoutService.Api.Hosting;
+
+/// <summary>
+/// The largest that each part of a request may be; enforced where it is read or validated, shown in the contract and by
+/// <c>GET /v1/limits</c>.
+/// </summary>
+public static class ServiceLimits
+{
+    /// <summary>Bytes of a body.</summary>
+    public const int MaxBodyBytes = 1_048_576;
+
+    /// <summary>Corners of the room's outline, the first not counted twice.</summary>
+    public const int MaxCorners = 200;
+
+    /// <summary>Openings of a room.</summary>
+    public const int MaxOpenings = 50;
+
+    /// <summary>Corners of one opening.</summary>
+    public const int MaxOpeningCorners = 50;
+
+    /// <summary>Height readings.</summary>
+    public const int MaxHeights = 200;
+
+    /// <summary>Joists in a field.</summary>
+    public const int MaxJoists = 1000;
+
+    /// <summary>Joist fields that the contract takes; one is planned so far.</summary>
+    public const int MaxJoistFields = 20;
+
+    /// <summary>Different lengths, or sheets, that can be bought.</summary>
+    public const int MaxStock = 20;
+
+    /// <summary>Packs in a price list.</summary>
+    public const int MaxPricedItems = 500;
+
+    /// <summary>Rule values set by the caller.</summary>
+    public const int MaxRules = 100;
+
+    /// <summary>Items in any other list.</summary>
+    public const int MaxItems = 500;
+
+    /// <summary>Characters of an id.</summary>
+    public const int MaxIdLength = 64;
+
+    /// <summary>Characters of any other text.</summary>
+    public const int MaxTextLength = 200;
+
+    /// <summary>Longest side of the room's bounding box, in metres.</summary>
+    public const int MaxSideMetres = 200;
+
+    /// <summary>Area of the room, in square metres.</summary>
+    public const int MaxAreaSquareMetres = 10_000;
+}

@@ -1,0 +1,17 @@
+namespace LayoutService.Api.Hosting;
+
+/// <summary>What an operator may set, in configuration or as <c>Service__…</c> environment variables.</summary>
+public sealed class ServiceSettings
+{
+    /// <summary>Requests in the engine at once; 0 stands for one for each processor.</summary>
+    public int PlansAtOnce { get; init; }
+
+    /// <summary>Requests that may wait for the engine; more are answered with 503.</summary>
+    public int PlansWaiting { get; init; } = 256;
+
+    /// <summary>Requests that one caller (by network address) may send in a minute; 0 stands for no limit.</summary>
+    public int RequestsPerMinute { get; init; }
+
+    /// <summary>Seconds during which the service, once told to stop, answers but says that it is not ready.</summary>
+    public int DrainSeconds { get; init; }
+}

@@ -1,0 +1,110 @@
+namespace LayoutService.Api.Plans.Answers;
+
+/// <summary>The sheets as they will hang.</summary>
+public sealed record SheetsAnswer
+{
+    /// <summary>The courses.</summary>
+    public required IReadOnlyList<CourseAnswer> Courses { get; init; }
+
+    /// <summary>The pieces.</summary>
+    public required IReadOnlyList<BoardPieceAnswer> Pieces { get; init; }
+
+    /// <summary>The seams.</summary>
+    public required IReadOnlyList<BoardJointAnswer> Joints { get; init; }
+
+    /// <summary>Length of butt joints.</summary>
+    public required decimal ButtJointLength { get; init; }
+
+    /// <summary>Length of tapered joints.</summary>
+    public required decimal TaperedJointLength { get; init; }
+
+    /// <summary>Length of seams along the joists without a taper on both sides.</summary>
+    public required decimal CutEdgeJointLength { get; init; }
+
+    /// <summary>Length of edges at walls and openings.</summary>
+    public required decimal PerimeterLength { get; init; }
+
+    /// <summary>The walls that the first sheets start from.</summary>
+    public required IReadOnlyList<string> StartWalls { get; init; }
+}
+
+/// <summary>A strip of the ceiling.</summary>
+/// <param name="Id">Its id.</param>
+/// <param name="Layer">Its layer, from 1.</param>
+/// <param name="From">Where it starts, across the joists.</param>
+/// <param name="To">Where it ends, across the joists.</param>
+public sealed record CourseAnswer(string Id, int Layer, decimal From, decimal To);
+
+/// <summary>One part cut from a sheet, drawn where it hangs.</summary>
+public sealed record BoardPieceAnswer
+{
+    /// <summary>Its id.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Its course.</summary>
+    public required string Course { get; init; }
+
+    /// <summary>Its layer, from 1.</summary>
+    public required int Layer { get; init; }
+
+    /// <summary>Its corners; the first is not repeated.</summary>
+    public required IReadOnlyList<PointAnswer> Outline { get; init; }
+
+    /// <summary>Extent across the joists.</summary>
+    public required decimal Width { get; init; }
+
+    /// <summary>The same as tape text, rounded down.</summary>
+    public required string WidthText { get; init; }
+
+    /// <summary>Extent along the joists.</summary>
+    public required decimal Length { get; init; }
+
+    /// <summary>The same as tape text, rounded down.</summary>
+    public required string LengthText { get; init; }
+
+    /// <summary>Its area, ft² or m².</summary>
+    public required decimal Area { get; init; }
+
+    /// <summary>The stock it is cut from.</summary>
+    public required string StockId { get; init; }
+
+    /// <summary>Its butt ends.</summary>
+    public required IReadOnlyList<ButtEndAnswer> Ends { get; init; }
+
+    /// <summary>Holes in it. None so far.</summary>
+    public required IReadOnlyList<CutoutAnswer> Cutouts { get; init; }
+
+    /// <summary>True when it is measured in place before it is cut.</summary>
+    public bool? MeasureInPlace { get; init; }
+
+    /// <summary>What to keep when it is measured in place.</summary>
+    public required IReadOnlyList<SentenceAnswer> Notes { get; init; }
+
+    /// <summary>Screws in it.</summary>
+    public required int Screws { get; init; }
+}
+
+/// <summary>A butt end and the straps behind it.</summary>
+/// <param name="At">Along the joists.</param>
+/// <param name="AtText">The same as text.</param>
+/// <param name="From">Where it starts, across the joists.</param>
+/// <param name="To">Where it ends, across the joists.</param>
+/// <param name="Backing">Ids of the rows, straps or nailers behind it.</param>
+public sealed record ButtEndAnswer(decimal At, string AtText, decimal From, decimal To, IReadOnlyList<string> Backing);
+
+/// <summary>A hole in a piece.</summary>
+/// <param name="FixtureId">The fixture.</param>
+/// <param name="Corner">The corner measured from.</param>
+/// <param name="Centre">Its centre.</param>
+/// <param name="MarkText">As seen on the finished face.</param>
+public sealed record CutoutAnswer(string FixtureId, PointAnswer Corner, PointAnswer Centre, string MarkText);
+
+/// <summary>A seam between two pieces.</summary>
+/// <param name="Kind">`butt`, `tapered` or `cut-edge`.</param>
+/// <param name="PieceA">One piece.</param>
+/// <param name="PieceB">The other.</param>
+/// <param name="From">Its start.</param>
+/// <param name="To">Its end.</param>
+/// <param name="Length">Its length.</param>
+public sealed record BoardJointAnswer(
+    string Kind, string PieceA, string PieceB, PointAnswer From, PointAnswer To, decimal Length);

@@ -1,0 +1,42 @@
+using System.Globalization;
+using LayoutService.Api.Plans.Requests;
+using LayoutService.Engine.Ceilings;
+
+namespace LayoutService.Api.Plans.Mapping;
+
+internal static class JoistMapping
+{
+    public static IReadOnlyList<JoistField> Of(IReadOnlyList<JoistFieldRequest> fields, Assumptions assumed) =>
+        [.. fields.Select((field, i) => Of(field, i, assumed))];
+
+    /// <summary>Direction of the joists, degrees anticlockwise from +x.</summary>
+    public static decimal DegreesOf(JoistFieldRequest field) => field.Run switch
+    {
+        RunWord.X => 0,
+        RunWord.Y => 90,
+        _ => field.RunDegrees ?? 0,
+    };
+
+    private static JoistField Of(JoistFieldRequest field, int index, Assumptions assumed)
+    {
+        var at = string.Create(CultureInfo.InvariantCulture, $"#/joistFields/{index}");
+        var kind = assumed.Word($"{at}/kind", "The kind of joist", field.Kind, JoistWord.Sawn);
+        return new JoistField
+        {
+            Id = field.Id ?? string.Create(CultureInfo.InvariantCulture, $"field-{index + 1}"),
+            RunDegrees = DegreesOf(field),
+            Kind = kind switch
+            {
+                JoistWord.Sawn => JoistKind.Sawn,
+                JoistWord.IJoist => JoistKind.IJoist,
+                JoistWord.OpenWebTruss => JoistKind.OpenWebTruss,
+                _ => JoistKind.Steel,
+            },
+            Depth = field.Depth?.In(assumed.Imperial),
+            Face = assumed.Length($"{at}/face", "The nailing face of the joists", field.Face, 1.5m, 38),
+            Positions = field.Positions is { } positions ? [.. positions.Select(p => p.In(assumed.Imperial))] : null,
+            Spacing = field.Spacing?.In(assumed.Imperial),
+            First = field.First?.In(assumed.Imperial),
+        };
+    }
+}

@@ -1,0 +1,60 @@
+using System.Globalization;
+using LayoutService.Api.Plans.Requests;
+using LayoutService.Api.Wire;
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Measures;
+
+namespace LayoutService.Api.Plans.Mapping;
+
+internal static class RoomMapping
+{
+    public static RoomSurvey Of(RoomRequest room, Assumptions assumed)
+    {
+        assumed.Word("#/room/outlineFace", "What the tape was held to", room.OutlineFace, OutlineFaceWord.Framing);
+        return new RoomSurvey
+        {
+            Outline = OpenRing(room.Outline!, assumed.Imperial),
+            Openings = [.. (room.Openings ?? []).Select((opening, i) => OpeningOf(opening, i, assumed))],
+            Heights = [.. (room.Heights ?? []).Select(h => new HeightReading(
+                h.At is { } at ? PointOf(at, assumed.Imperial) : null, h.FloorToJoist!.Value.In(assumed.Imperial)))],
+            FloorBuildUp = room.FloorBuildUp?.In(assumed.Imperial),
+            Use = room.Use is { } use ? Words.Text(use) : null,
+        };
+    }
+
+    /// <summary>The corners in the caller's order, without the first repeated at the end.</summary>
+    public static IReadOnlyList<Point> OpenRing(IReadOnlyList<WirePoint> ring, bool imperial)
+    {
+        var corners = ring.Select(p => PointOf(p, imperial)).ToList();
+        if (corners.Count > 1 && corners[0] == corners[^1])
+        {
+            corners.RemoveAt(corners.Count - 1);
+        }
+
+        return corners;
+    }
+
+    public static Point PointOf(WirePoint point, bool imperial) => new(point.X.In(imperial), point.Y.In(imperial));
+
+    /// <summary>Id of an opening: the caller's, or its number in the list.</summary>
+    public static string IdOf(OpeningRequest opening, int index) =>
+        opening.Id ?? string.Create(CultureInfo.InvariantCulture, $"opening-{index + 1}");
+
+    private static Opening OpeningOf(OpeningRequest opening, int index, Assumptions assumed)
+    {
+        var at = string.Create(CultureInfo.InvariantCulture, $"#/room/openings/{index}");
+        var kind = assumed.Word($"{at}/kind", "The kind of opening", opening.Kind, OpeningWord.Other) switch
+        {
+            OpeningWord.Post => OpeningKind.Post,
+            OpeningWord.Chimney => OpeningKind.Chimney,
+            OpeningWord.Stair => OpeningKind.Stair,
+            _ => OpeningKind.Other,
+        };
+        return new(
+            IdOf(opening, index),
+            kind,
+            OpenRing(opening.Outline!, assumed.Imperial),
+            assumed.Length($"{at}/clearance", "The clearance of the opening", opening.Clearance, 0, 0));
+    }
+}

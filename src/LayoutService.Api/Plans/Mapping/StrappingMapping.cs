@@ -1,0 +1,81 @@
+using System.Globalization;
+using LayoutService.Api.Plans.Requests;
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Measures;
+
+namespace LayoutService.Api.Plans.Mapping;
+
+internal static class StrappingMapping
+{
+    private static readonly decimal[] StockFeet = [8, 10, 12, 14, 16];
+    private static readonly decimal[] StockMillimetres = [2400, 3000, 3600, 4200, 4800];
+
+    public static StrappingWish Of(StrappingRequest wish, Assumptions assumed)
+    {
+        assumed.Word("#/strapping/method", "How the sheets are carried", wish.Method, StrappingMethodWord.Strapped);
+        var (name, thickness, face) = SizeOf(wish.Size, assumed);
+        return new StrappingWish
+        {
+            SizeName = name,
+            Thickness = thickness,
+            Face = face,
+            MaxSpacing = assumed.Length("#/strapping/maxSpacing", "The widest row spacing", wish.MaxSpacing, 16, 400),
+            JointsAllowed = JointsOf(wish.JointsAllowed, assumed),
+            MinPiece = assumed.Length("#/strapping/minPiece", "The shortest piece", wish.MinPiece, 24, 600),
+            Stock = StockOf(wish.Stock, assumed),
+            Kerf = assumed.Length("#/strapping/kerf", "The saw's kerf", wish.Kerf, 0.125m, 3),
+            EndTrim = assumed.Length("#/strapping/endTrim", "The trim of each length", wish.EndTrim, 0.125m, 3),
+            EndClearance = assumed.Length("#/strapping/endClearance", "The clearance of strap ends at walls", wish.EndClearance, 0.25m, 6),
+            LongestHandled = wish.LongestHandled?.In(assumed.Imperial),
+        };
+    }
+
+    /// <summary>Thickness and face of the strap asked for, or of the default 1x3, and its trade name when it has one.</summary>
+    public static (string? Name, Length Thickness, Length Face) SizeOf(StrapSizeRequest? size, Assumptions assumed)
+    {
+        if (size is { Thickness: { } thickness, Face: { } face })
+        {
+            return (null, thickness.In(assumed.Imperial), face.In(assumed.Imperial));
+        }
+
+        var name = assumed.Word("#/strapping/size", "The size of the strap", size?.Name, StrapSizeWord.OneByThree);
+        var (t, f) = StrapSizes.Of(name, assumed.Imperial);
+        return (Words.Text(name), assumed.Default(t, t), assumed.Default(f, f));
+    }
+
+    private static JointStyles JointsOf(IReadOnlyList<JointWord>? words, Assumptions assumed)
+    {
+        if (words is null)
+        {
+            assumed.Note("#/strapping/jointsAllowed", "on-joist", "The joints allowed were not given; joints on joists only are taken.");
+            return JointStyles.OnJoist;
+        }
+
+        return words.Aggregate(default(JointStyles), (all, word) => all | word switch
+        {
+            JointWord.OnJoist => JointStyles.OnJoist,
+            JointWord.SideLap => JointStyles.SideLap,
+            JointWord.Scab => JointStyles.Scab,
+            _ => JointStyles.Block,
+        });
+    }
+
+    private static IReadOnlyList<StickStock> StockOf(IReadOnlyList<StickStockRequest>? stock, Assumptions assumed)
+    {
+        if (stock is not null)
+        {
+            return [.. stock.Select((s, i) => new StickStock(
+                IdOf(s, i), s.Length!.Value.In(assumed.Imperial), s.Sku, s.PackSize ?? 1, s.PackPrice, s.Quantity))];
+        }
+
+        var said = assumed.Imperial ? "8, 10, 12, 14, 16 ft" : "2400, 3000, 3600, 4200, 4800 mm";
+        assumed.Note("#/strapping/stock", said, $"The lengths that can be bought were not given; {said} are taken.");
+        return assumed.Imperial
+            ? [.. StockFeet.Select(feet => new StickStock($"strap-{feet}ft", Length.FromInches(12 * feet)))]
+            : [.. StockMillimetres.Select(mm => new StickStock($"strap-{mm}", Length.FromMillimetres(mm)))];
+    }
+
+    /// <summary>Id of a stock: the caller's, or its number in the list.</summary>
+    public static string IdOf(StickStockRequest stock, int index) =>
+        stock.Id ?? string.Create(CultureInfo.InvariantCulture, $"strap-{index + 1}");
+}

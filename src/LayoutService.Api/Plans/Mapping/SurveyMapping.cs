@@ -1,0 +1,33 @@
+using LayoutService.Api.Plans.Answers;
+using LayoutService.Api.Plans.Requests;
+using LayoutService.Engine.Ceilings;
+
+namespace LayoutService.Api.Plans.Mapping;
+
+/// <summary>What is planned: the survey, and the defaults that went into it.</summary>
+internal sealed record MappedPlan(Survey Survey, IReadOnlyList<AssumedAnswer> Assumed, string? Reference);
+
+/// <summary>Turns a valid request into a survey. The only place where the two meet.</summary>
+internal static class SurveyMapping
+{
+    public static MappedPlan Of(PlanRequest request)
+    {
+        var assumed = new Assumptions(request.Units == UnitsWord.Imperial);
+        var ruleset = assumed.Word(
+            "#/ruleset", "The ruleset", request.Ruleset, assumed.Imperial ? RulesetWord.UsIrc2021 : RulesetWord.CaNbc2020);
+        var effort = assumed.Word("#/effort", "The effort", request.Effort, EffortWord.Quick);
+        var survey = new Survey
+        {
+            Units = assumed.Imperial ? UnitSystem.Imperial : UnitSystem.Metric,
+            Ruleset = Words.Text(ruleset),
+            Effort = effort == EffortWord.Quick ? Effort.Quick : Effort.Thorough,
+            Room = RoomMapping.Of(request.Room!, assumed),
+            JoistFields = JoistMapping.Of(request.JoistFields!, assumed),
+            Strapping = StrappingMapping.Of(request.Strapping ?? new(), assumed),
+            Sheets = SheetsMapping.Of(request.Sheets ?? new(), assumed),
+            Prices = PricesMapping.Of(request.Prices),
+            RuleOverrides = (request.Rules ?? []).ToDictionary(r => r.Id!, r => r.Value!.Value),
+        };
+        return new(survey, assumed.Made, request.Reference);
+    }
+}

@@ -1,0 +1,62 @@
+using LayoutService.Api.Hosting;
+using LayoutService.Api.Plans.Mapping;
+using LayoutService.Api.Plans.Requests;
+using LayoutService.Api.Plans.Validation;
+using LayoutService.Api.Plans.Writing;
+using LayoutService.Api.Wire;
+using LayoutService.Engine;
+using LayoutService.Engine.Ceilings;
+
+namespace LayoutService.Api.Plans;
+
+/// <summary>What follows the reading of a request: rules, survey, plan, answer. Every call that plans goes this way.</summary>
+internal sealed class PlanDesk(RequestRules rules, EngineGate gate)
+{
+    /// <summary>The request as a survey, or the problem to answer with.</summary>
+    public (MappedPlan? Asked, ProblemResult? Problem) Accept(JsonBody<PlanRequest> body)
+    {
+        if (body.Problem is not null)
+        {
+            return (null, body.Problem);
+        }
+
+        var faults = rules.FaultsOf(body.Reading!);
+        return faults.Count == 0
+            ? (SurveyMapping.Of(body.Reading!.Value!), null)
+            : (null, Invalid(faults));
+    }
+
+    /// <summary>The plan of an accepted request, or the problem to answer with.</summary>
+    public async ValueTask<(CeilingPlan? Plan, ProblemResult? Problem)> PlanAsync(MappedPlan asked, CancellationToken stop)
+    {
+        using var place = await gate.EnterAsync(stop);
+        if (place is null)
+        {
+            return (null, new(ProblemKind.Busy, "All places for planning are taken; try again in a second."));
+        }
+
+        return LayoutEngine.Plan(asked.Survey) switch
+        {
+            PlanOutcome.Made made => (made.Plan, null),
+            PlanOutcome.NotPossible none => (null, NoPlan(none.Findings)),
+            _ => throw new InvalidOperationException("The engine answered neither with a plan nor with findings."),
+        };
+    }
+
+    public static string RequestDigestOf(JsonBody<PlanRequest> body) => RequestDigest.Of(body.Reading!.Root);
+
+    private static ProblemResult Invalid(IReadOnlyList<Fault> faults) =>
+        new(ProblemKind.Invalid, faults.Count == 1 ? faults[0].Detail : $"The request has {faults.Count} faults.", faults);
+
+    private static ProblemResult NoPlan(IReadOnlyList<Finding> findings) => new(
+        ProblemKind.NoPlan,
+        findings.Count == 1 ? findings[0].Sentence.Text : "No sensible plan exists for this room; the findings say why.",
+        findings: [.. findings.Select(f => new FindingAnswer
+        {
+            Code = f.Sentence.Code,
+            Text = f.Sentence.Text,
+            Params = AnswerInk.Params(f.Sentence),
+            Where = f.Where,
+            Remedies = [.. f.Remedies.Select(AnswerInk.Say)],
+        })]);
+}

@@ -1,0 +1,107 @@
+using FluentValidation;
+using LayoutService.Api.Hosting;
+using LayoutService.Api.Plans.Answers;
+using LayoutService.Api.Plans.Requests;
+using LayoutService.Api.Plans.Validation;
+using LayoutService.Api.Plans.Writing;
+using LayoutService.Api.Wire;
+
+namespace LayoutService.Api.Plans;
+
+/// <summary>One room in, the whole plan or one part of it out.</summary>
+public static class PlanEndpoints
+{
+    public static void AddPlans(this IServiceCollection services)
+    {
+        services.AddSingleton<IValidator<PlanRequest>, PlanRequestValidator>();
+        services.AddSingleton<RequestRules>();
+        services.AddSingleton<PlanDesk>();
+    }
+
+    public static void MapPlans(this IEndpointRouteBuilder routes)
+    {
+        var plans = routes.MapGroup("/v1").WithTags("Plans").AddEndpointFilter(new Acceptable("application/json"));
+        plans.MapPost("/plans", Plan)
+            .WithName("createPlan")
+            .WithSummary("Plan a ceiling")
+            .WithDescription("One room in, the whole plan out: straps, sheets, cut plan, takeoff, checks, steps. The call is pure: the same request has the same answer, and may be repeated.")
+            .Produces<PlanAnswer>()
+            .PlansProblems();
+        plans.MapPost("/plans/check", Check)
+            .WithName("checkPlan")
+            .WithSummary("Check a request for a plan")
+            .WithDescription("Reads and plans the request, and answers with exactly the errors that the real call would give, or with none.")
+            .Produces<CheckedAnswer>()
+            .PlansProblems();
+        plans.MapPost("/strapping", Strapping)
+            .WithName("createStrapping")
+            .WithSummary("Plan the straps alone")
+            .WithDescription("The same request as for a plan; the answer is the block `strapping` of that plan.")
+            .Produces<StrappingAnswer>()
+            .PlansProblems();
+        plans.MapPost("/sheets", Sheets)
+            .WithName("createSheets")
+            .WithSummary("Plan the sheets alone")
+            .WithDescription("The same request as for a plan; the answer is the block `sheets` of that plan.")
+            .Produces<SheetsAnswer>()
+            .PlansProblems();
+    }
+
+    private static async Task<IResult> Plan(JsonBody<PlanRequest> body, HttpRequest request, PlanDesk desk, CancellationToken stop)
+    {
+        if (!TryBlocks(request.Query, out var blocks, out var wrong))
+        {
+            return wrong;
+        }
+
+        return await Answer(body, desk, blocks, answer => Hosting.Answers.Json(answer), stop);
+    }
+
+    private static Task<IResult> Check(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
+        Answer(body, desk, default, answer => Hosting.Answers.Json(new CheckedAnswer(answer.Reference, answer.RequestDigest, answer.Digest)), stop);
+
+    private static Task<IResult> Strapping(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
+        Answer(body, desk, new(Block.Strapping), answer => Hosting.Answers.Json(answer.Strapping), stop);
+
+    private static Task<IResult> Sheets(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
+        Answer(body, desk, new(Block.Sheets), answer => Hosting.Answers.Json(answer.Sheets), stop);
+
+    private static async Task<IResult> Answer(
+        JsonBody<PlanRequest> body, PlanDesk desk, Blocks blocks, Func<PlanAnswer, IResult> write, CancellationToken stop)
+    {
+        var (asked, refused) = desk.Accept(body);
+        if (asked is null)
+        {
+            return refused!;
+        }
+
+        var (plan, none) = await desk.PlanAsync(asked, stop);
+        return plan is null ? none! : write(PlanWriting.Of(plan, asked, PlanDesk.RequestDigestOf(body), blocks));
+    }
+
+    private static bool TryBlocks(IQueryCollection query, out Blocks blocks, out ProblemResult wrong)
+    {
+        wrong = null!;
+        blocks = default;
+        foreach (var (name, values) in query)
+        {
+            if (name != "include")
+            {
+                wrong = new(ProblemKind.BadQuery, "The only name after the question mark is include.");
+                return false;
+            }
+
+            if (Blocks.Read(string.Join(',', values.ToArray()), out _) is not { } asked)
+            {
+                var words = string.Join(", ", Blocks.Words.Select(w => w.Word));
+                wrong = new(ProblemKind.BadQuery, $"A word of include is not known; the words are {words}.");
+                return false;
+            }
+
+            blocks = asked;
+        }
+
+        blocks = query.Count == 0 ? Blocks.All : blocks;
+        return true;
+    }
+}

@@ -1,0 +1,111 @@
+using LayoutService.Api.Wire;
+
+namespace LayoutService.Api.Plans.Requests;
+
+/// <summary>Batts between the joists.</summary>
+public sealed record InsulationRequest
+{
+    /// <summary>What they are for. Default `none`.</summary>
+    public InsulationWord? Purpose { get; init; }
+
+    /// <summary>Batts that can be bought.</summary>
+    public IReadOnlyList<BattRequest>? Batts { get; init; }
+
+    /// <summary>Which bays are filled. Default `all`.</summary>
+    public BaysWord? Bays { get; init; }
+
+    /// <summary>The part of the room that is filled, with `bays: region`.</summary>
+    public IReadOnlyList<WirePoint>? Region { get; init; }
+}
+
+/// <summary>What batts are for.</summary>
+public enum InsulationWord
+{
+    Sound,
+    Thermal,
+    None,
+}
+
+/// <summary>Which bays are filled.</summary>
+public enum BaysWord
+{
+    All,
+    Region,
+}
+
+/// <summary>A batt that can be bought.</summary>
+public sealed record BattRequest
+{
+    /// <summary>The caller's id for it.</summary>
+    public string? Id { get; init; }
+
+    /// <summary>Thickness before it is squeezed.</summary>
+    public WireLength? Thickness { get; init; }
+
+    /// <summary>Width.</summary>
+    public WireLength? Width { get; init; }
+
+    /// <summary>Length.</summary>
+    public WireLength? Length { get; init; }
+
+    /// <summary>Thermal resistance, R or RSI.</summary>
+    public decimal? R { get; init; }
+
+    /// <summary>True when it can be split to half its thickness.</summary>
+    public bool? Splittable { get; init; }
+
+    /// <summary>Batts in a pack.</summary>
+    public int? PackSize { get; init; }
+
+    /// <summary>Price of a pack.</summary>
+    public decimal? PackPrice { get; init; }
+}
+
+/// <summary>How sheets and sticks get in.</summary>
+public sealed record AccessRequest
+{
+    /// <summary>Narrowest places on the way in.</summary>
+    public IReadOnlyList<PassageRequest>? Passages { get; init; }
+
+    /// <summary>The tightest turn on the way in.</summary>
+    public TurnRequest? Turn { get; init; }
+
+    /// <summary>A window that long things go through.</summary>
+    public PassageRequest? Window { get; init; }
+}
+
+/// <summary>A gap that things are carried through.</summary>
+public sealed record PassageRequest
+{
+    /// <summary>Clear width.</summary>
+    public WireLength? Width { get; init; }
+
+    /// <summary>Clear height.</summary>
+    public WireLength? Height { get; init; }
+}
+
+/// <summary>A square turn between two passages.</summary>
+public sealed record TurnRequest
+{
+    /// <summary>Clear width before the turn.</summary>
+    public WireLength? WidthBefore { get; init; }
+
+    /// <summary>Clear width after the turn.</summary>
+    public WireLength? WidthAfter { get; init; }
+
+    /// <summary>Clear height at the turn.</summary>
+    public WireLength? Height { get; init; }
+}
+
+/// <summary>Who lifts.</summary>
+public sealed record CrewRequest
+{
+    /// <summary>How many people.</summary>
+    public int? People { get; init; }
+
+    /// <summary>True when there is a board lift.</summary>
+    public bool? Lift { get; init; }
+
+    /// <summary>Most that they lift at once, lb or kg.</summary>
+    public decimal? MassLimit { get; init; }
+}

@@ -1,0 +1,53 @@
+using LayoutService.Api.Wire;
+
+namespace LayoutService.Api.Plans.Requests;
+
+/// <summary>
+/// Joists that run one way. Give either `positions`, or `spacing` and `first`; and either `run` or `runDegrees`.
+/// Positions are centre lines across the run, from the outline's lowest coordinate in that direction.
+/// </summary>
+public sealed record JoistFieldRequest
+{
+    /// <summary>The caller's id for it.</summary>
+    public string? Id { get; init; }
+
+    /// <summary>The part of the room that it covers; left out when there is one field.</summary>
+    public IReadOnlyList<WirePoint>? Region { get; init; }
+
+    /// <summary>Direction of the joists.</summary>
+    public RunWord? Run { get; init; }
+
+    /// <summary>Direction of the joists in degrees anticlockwise from +x, from 0 to below 180.</summary>
+    public decimal? RunDegrees { get; init; }
+
+    /// <summary>What the joists are. Default `sawn`.</summary>
+    public JoistWord? Kind { get; init; }
+
+    /// <summary>Depth of the joists.</summary>
+    public WireLength? Depth { get; init; }
+
+    /// <summary>Width of the nailing face. Default 1-1/2 in, 38 mm.</summary>
+    public WireLength? Face { get; init; }
+
+    /// <summary>Distance between joists on centre, when they are regular.</summary>
+    public WireLength? Spacing { get; init; }
+
+    /// <summary>Centre line of the first joist, when they are regular.</summary>
+    public WireLength? First { get; init; }
+
+    /// <summary>Centre lines as found, in any order.</summary>
+    public IReadOnlyList<WireLength>? Positions { get; init; }
+
+    /// <summary>How level the joists are. Not planned yet.</summary>
+    public IReadOnlyList<UndersideRequest>? Undersides { get; init; }
+}
+
+/// <summary>How high the underside of the joists is at one place.</summary>
+public sealed record UndersideRequest
+{
+    /// <summary>The place.</summary>
+    public WirePoint? At { get; init; }
+
+    /// <summary>Height of the underside above or below a level line.</summary>
+    public WireLength? Level { get; init; }
+}

@@ -1,0 +1,96 @@
+using LayoutService.Api.Wire;
+
+namespace LayoutService.Api.Plans.Requests;
+
+/// <summary>The room as measured, seen from above.</summary>
+public sealed record RoomRequest
+{
+    /// <summary>Corners in order, either way round; the first may be repeated at the end.</summary>
+    public IReadOnlyList<WirePoint>? Outline { get; init; }
+
+    /// <summary>Where the tape was held. Default `framing`.</summary>
+    public OutlineFaceWord? OutlineFace { get; init; }
+
+    /// <summary>Posts, chimneys and stairs that the ceiling goes round.</summary>
+    public IReadOnlyList<OpeningRequest>? Openings { get; init; }
+
+    /// <summary>Heights measured from the floor as it is up to the underside of the joists.</summary>
+    public IReadOnlyList<HeightRequest>? Heights { get; init; }
+
+    /// <summary>Thickness of floor still to come. Without it headroom is not checked.</summary>
+    public WireLength? FloorBuildUp { get; init; }
+
+    /// <summary>What stands at each edge.</summary>
+    public IReadOnlyList<WallRequest>? Walls { get; init; }
+
+    /// <summary>A ceiling that is there already. Not planned yet.</summary>
+    public ExistingRequest? Existing { get; init; }
+
+    /// <summary>What is above. Not planned yet.</summary>
+    public NeighbourRequest? Above { get; init; }
+
+    /// <summary>What is below. Not planned yet.</summary>
+    public NeighbourRequest? Below { get; init; }
+
+    /// <summary>What the room is used for.</summary>
+    public RoomUseWord? Use { get; init; }
+}
+
+/// <summary>A hole in the ceiling.</summary>
+public sealed record OpeningRequest
+{
+    /// <summary>The caller's id for it.</summary>
+    public string? Id { get; init; }
+
+    /// <summary>What it is for. Default `other`.</summary>
+    public OpeningWord? Kind { get; init; }
+
+    /// <summary>Corners in order.</summary>
+    public IReadOnlyList<WirePoint>? Outline { get; init; }
+
+    /// <summary>Distance that wood and board keep from it. Default 0.</summary>
+    public WireLength? Clearance { get; init; }
+}
+
+/// <summary>One height reading.</summary>
+public sealed record HeightRequest
+{
+    /// <summary>Where it was taken; without it, it stands for the whole room.</summary>
+    public WirePoint? At { get; init; }
+
+    /// <summary>From the floor as it is up to the underside of the joists.</summary>
+    public WireLength? FloorToJoist { get; init; }
+}
+
+/// <summary>What stands at one edge of the outline.</summary>
+public sealed record WallRequest
+{
+    /// <summary>Edge number: edge i runs from corner i to corner i + 1 of the outline as sent.</summary>
+    public int? Edge { get; init; }
+
+    /// <summary>What the wall is. Only `concrete` and `stud` are planned so far.</summary>
+    public WallWord? Kind { get; init; }
+}
+
+/// <summary>A ceiling that is there already.</summary>
+public sealed record ExistingRequest
+{
+    /// <summary>What it is made of.</summary>
+    public string? Material { get; init; }
+
+    /// <summary>Its thickness.</summary>
+    public WireLength? Thickness { get; init; }
+
+    /// <summary>True when it stays and is strapped over.</summary>
+    public bool? Stays { get; init; }
+}
+
+/// <summary>What lies on the other side of the floor or of the ceiling.</summary>
+public sealed record NeighbourRequest
+{
+    /// <summary>What that space is used for.</summary>
+    public string? Use { get; init; }
+
+    /// <summary>True when it is heated.</summary>
+    public bool? Heated { get; init; }
+}

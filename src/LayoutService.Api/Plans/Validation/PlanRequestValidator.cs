@@ -1,0 +1,51 @@
+using FluentValidation;
+using LayoutService.Api.Hosting;
+using LayoutService.Api.Plans.Requests;
+
+namespace LayoutService.Api.Plans.Validation;
+
+/// <summary>Bounds and needed members of a request for a plan. Rules between members are in the files beside this one.</summary>
+internal sealed class PlanRequestValidator : AbstractValidator<PlanRequest>
+{
+    public PlanRequestValidator()
+    {
+        RuleFor(x => x.Reference).Text(100);
+        RuleFor(x => x.Units).Needed();
+        RuleFor(x => x.Rules).Count(0, ServiceLimits.MaxRules);
+        RuleForEach(x => x.Rules).SetValidator(new RuleRequestValidator());
+        RuleFor(x => x.Language).Length(2, 35).WithErrorCode("text_length")
+            .WithMessage("This text must have from {MinLength} to {MaxLength} characters; it has {TotalLength}.")
+            .Matches("^[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*$").WithErrorCode("text_pattern")
+            .WithMessage("This is no language tag; write for example en or en-CA.");
+        RuleFor(x => x.Room).Needed();
+        RuleFor(x => x.Room!).SetValidator(new RoomRequestValidator()).When(x => x.Room is not null);
+        RuleFor(x => x.JoistFields).Needed().Count(1, ServiceLimits.MaxJoistFields);
+        RuleForEach(x => x.JoistFields).SetValidator(new JoistFieldRequestValidator());
+        RuleFor(x => x.Strapping!).SetValidator(new StrappingRequestValidator()).When(x => x.Strapping is not null);
+        RuleFor(x => x.Sheets!).SetValidator(new SheetsRequestValidator()).When(x => x.Sheets is not null);
+        RuleFor(x => x.Access).NotPlannedYet();
+        RuleFor(x => x.Crew).NotPlannedYet();
+        RuleFor(x => x.Fixtures).NotPlannedYet();
+        RuleFor(x => x.LightGrid).NotPlannedYet();
+        RuleFor(x => x.Mounts).NotPlannedYet();
+        RuleFor(x => x.Services).NotPlannedYet();
+        RuleFor(x => x.Partitions).NotPlannedYet();
+        RuleFor(x => x.Bulkheads).NotPlannedYet();
+        RuleFor(x => x.Insulation!.Purpose).NotPlannedYet()
+            .When(x => x.Insulation is { Purpose: not (null or InsulationWord.None) });
+        RuleFor(x => x.Insulation!.Batts).NotPlannedYet().When(x => x.Insulation is not null);
+        RuleFor(x => x.Insulation!.Bays).NotPlannedYet().When(x => x.Insulation is not null);
+        RuleFor(x => x.Insulation!.Region).NotPlannedYet().When(x => x.Insulation is not null);
+        RuleFor(x => x.Prices!).SetValidator(new PricesRequestValidator()).When(x => x.Prices is not null);
+        RuleFor(x => x.Document).NotPlannedYet();
+    }
+}
+
+internal sealed class RuleRequestValidator : AbstractValidator<RuleRequest>
+{
+    public RuleRequestValidator()
+    {
+        RuleFor(x => x.Id).Needed().Id();
+        RuleFor(x => x.Value).Needed().Within(0, 1_000_000);
+    }
+}

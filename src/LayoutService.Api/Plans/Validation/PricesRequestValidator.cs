@@ -1,0 +1,42 @@
+using FluentValidation;
+using LayoutService.Api.Hosting;
+using LayoutService.Api.Plans.Requests;
+
+namespace LayoutService.Api.Plans.Validation;
+
+internal sealed class PricesRequestValidator : AbstractValidator<PricesRequest>
+{
+    public PricesRequestValidator()
+    {
+        RuleFor(x => x.Currency).Matches(WireRules.CurrencyPattern).WithErrorCode("text_pattern")
+            .WithMessage("A currency is the three capital letters of ISO 4217, for example CAD or USD.");
+        RuleFor(x => x.Items).Count(0, ServiceLimits.MaxPricedItems);
+        RuleForEach(x => x.Items).SetValidator(new PricedItemRequestValidator());
+        RuleFor(x => x.Waste!).SetValidator(new WasteRequestValidator()).When(x => x.Waste is not null);
+        RuleFor(x => x.Culls).NotPlannedYet();
+        RuleFor(x => x.Labour).NotPlannedYet();
+    }
+}
+
+internal sealed class PricedItemRequestValidator : AbstractValidator<PricedItemRequest>
+{
+    public PricedItemRequestValidator()
+    {
+        RuleFor(x => x.Code).Needed().Id();
+        RuleFor(x => x.Id).Id();
+        RuleFor(x => x.Sku).Text(ServiceLimits.MaxIdLength);
+        RuleFor(x => x.PackSize).Within(0.001m, 1_000_000);
+        RuleFor(x => x.PackPrice).Needed().Within(0, 1_000_000);
+    }
+}
+
+internal sealed class WasteRequestValidator : AbstractValidator<WasteRequest>
+{
+    public WasteRequestValidator()
+    {
+        RuleFor(x => x.Fasteners).Within(0, 1);
+        RuleFor(x => x.Tape).Within(0, 1);
+        RuleFor(x => x.Compound).Within(0, 1);
+        RuleFor(x => x.Adhesive).Within(0, 1);
+    }
+}

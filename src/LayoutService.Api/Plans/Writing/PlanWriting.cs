@@ -1,0 +1,60 @@
+using LayoutService.Api.Plans.Answers;
+using LayoutService.Api.Plans.Mapping;
+using LayoutService.Api.Plans.Requests;
+using LayoutService.Engine;
+using LayoutService.Engine.Ceilings;
+
+namespace LayoutService.Api.Plans.Writing;
+
+/// <summary>Turns a plan into the answer of the contract, with the blocks that were asked for.</summary>
+internal static class PlanWriting
+{
+    public static PlanAnswer Of(CeilingPlan plan, MappedPlan asked, string requestDigest, Blocks blocks)
+    {
+        var survey = asked.Survey;
+        var ink = new AnswerInk(survey.Units == UnitSystem.Imperial);
+        return new PlanAnswer
+        {
+            Reference = asked.Reference,
+            Units = ink.Imperial ? UnitsWord.Imperial : UnitsWord.Metric,
+            Ruleset = survey.Ruleset,
+            EngineVersion = LayoutEngine.EngineVersion,
+            RulesVersion = RulesInForce.Version,
+            RequestDigest = requestDigest,
+            Digest = SurveyDigest.Of(survey),
+            Assumed = asked.Assumed,
+            Summary = Summary(plan, ink),
+            Walls = blocks.Has(Block.Walls) ? RoomWriting.Walls(plan.Walls, ink) : null,
+            Joists = blocks.Has(Block.Joists) ? RoomWriting.Joists(plan.Joists, ink) : null,
+            Strapping = blocks.Has(Block.Strapping) ? StrappingWriting.Of(plan.Strapping, ink) : null,
+            Sheets = blocks.Has(Block.Sheets) ? SheetsWriting.Of(plan.Sheets, ink) : null,
+            CutPlan = blocks.Has(Block.CutPlan) ? CutPlanWriting.Of(plan.CutPlan, ink) : null,
+            Takeoff = blocks.Has(Block.Takeoff) ? TakeoffWriting.Of(plan.Takeoff, ink) : null,
+            Steps = blocks.Has(Block.Steps) ? RoomWriting.Steps(plan.Steps) : null,
+            Alternatives = blocks.Has(Block.Alternatives) ? RoomWriting.Alternatives(plan.Alternatives) : null,
+        };
+    }
+
+    private static SummaryAnswer Summary(CeilingPlan plan, AnswerInk ink)
+    {
+        var summary = plan.Summary;
+        return new SummaryAnswer
+        {
+            Rows = summary.Rows,
+            StrapPieces = summary.StrapPieces,
+            LengthsToBuy = summary.LengthsToBuy,
+            SheetsToBuy = summary.SheetsToBuy,
+            ButtJointLength = ink.Number(summary.ButtJointLength),
+            ButtJointLengthText = ink.Mark(summary.ButtJointLength),
+            FinishedHeight = ink.Number(summary.FinishedHeight),
+            FinishedHeightText = ink.Mark(summary.FinishedHeight),
+            LowestUnderside = ink.Number(summary.LowestUnderside),
+            LowestUndersideText = ink.Mark(summary.LowestUnderside),
+            Mass = ink.Mass(summary.MassKilograms),
+            HeaviestLift = ink.Mass(summary.HeaviestLiftKilograms),
+            Cost = summary.Cost,
+            Currency = summary.Cost is null ? null : plan.Takeoff.Totals.Currency,
+            ChecksFailed = summary.ChecksFailed,
+        };
+    }
+}

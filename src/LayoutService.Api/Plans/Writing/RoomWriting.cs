@@ -1,0 +1,46 @@
+using LayoutService.Api.Plans.Answers;
+using LayoutService.Engine.Ceilings;
+
+namespace LayoutService.Api.Plans.Writing;
+
+/// <summary>Writes walls, joists, steps and alternatives.</summary>
+internal static class RoomWriting
+{
+    public static IReadOnlyList<WallAnswer> Walls(IReadOnlyList<WallLine> walls, AnswerInk ink) =>
+        [.. walls.Select(w => new WallAnswer(w.Id, w.Edge, ink.Place(w.From), ink.Place(w.To), ink.Number(w.Length), ink.Mark(w.Length)))];
+
+    public static JoistsAnswer Joists(JoistPlan joists, AnswerInk ink) => new(
+        [.. joists.Members.Select(j => new JoistAnswer
+        {
+            Id = j.Id,
+            Field = j.Field,
+            At = ink.Number(j.At),
+            AtText = ink.Mark(j.At),
+            Face = ink.Number(j.Face),
+            From = ink.Place(j.From),
+            To = ink.Place(j.To),
+            Support = j.Support,
+        })],
+        [.. joists.Bays.Select(b => new BayAnswer(b.Id, ink.Number(b.From), ink.Number(b.To), ink.Number(b.Width), ink.Mark(b.Width)))]);
+
+    public static IReadOnlyList<StepAnswer> Steps(IReadOnlyList<WorkStep> steps) =>
+        [.. steps.Select(s => new StepAnswer
+        {
+            Id = s.Id,
+            Text = s.Sentence.Text,
+            Code = s.Sentence.Code,
+            Params = AnswerInk.Params(s.Sentence),
+            Touches = [.. s.Touches.Select(t => new TouchAnswer(t.Kind, t.Id))],
+            Hold = s.Hold ? true : null,
+        })];
+
+    public static IReadOnlyList<AlternativeAnswer> Alternatives(IReadOnlyList<Alternative> alternatives) =>
+        [.. alternatives.Select(a => new AlternativeAnswer
+        {
+            Code = a.Sentence.Code,
+            Text = a.Sentence.Text,
+            Params = AnswerInk.Params(a.Sentence),
+            Of = a.Of,
+            Saving = a.Saving,
+        })];
+}

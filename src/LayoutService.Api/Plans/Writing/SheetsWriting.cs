@@ -1,0 +1,41 @@
+using LayoutService.Api.Plans.Answers;
+using LayoutService.Api.Plans.Mapping;
+using LayoutService.Engine.Sheets;
+
+namespace LayoutService.Api.Plans.Writing;
+
+/// <summary>Writes the sheets.</summary>
+internal static class SheetsWriting
+{
+    public static SheetsAnswer Of(SheetPlan plan, AnswerInk ink) => new()
+    {
+        Courses = [.. plan.Courses.Select(c => new CourseAnswer(c.Id, c.Layer, ink.Number(c.From), ink.Number(c.To)))],
+        Pieces = [.. plan.Pieces.Select(p => Piece(p, ink))],
+        Joints = [.. plan.Joints.Select(j => new BoardJointAnswer(
+            Words.Text(j.Kind), j.PieceA, j.PieceB, ink.Place(j.From), ink.Place(j.To), ink.Number(j.Length)))],
+        ButtJointLength = ink.Number(plan.ButtJointLength),
+        TaperedJointLength = ink.Number(plan.TaperedJointLength),
+        CutEdgeJointLength = ink.Number(plan.CutEdgeJointLength),
+        PerimeterLength = ink.Number(plan.PerimeterLength),
+        StartWalls = plan.StartWalls,
+    };
+
+    private static BoardPieceAnswer Piece(BoardPiece piece, AnswerInk ink) => new()
+    {
+        Id = piece.Id,
+        Course = piece.Course,
+        Layer = piece.Layer,
+        Outline = ink.Ring(piece.Outline),
+        Width = ink.Number(piece.Width),
+        WidthText = ink.Cut(piece.Width),
+        Length = ink.Number(piece.Length),
+        LengthText = ink.Cut(piece.Length),
+        Area = Figures.Area(piece.AreaSquareMetres, ink.Imperial),
+        StockId = piece.StockId,
+        Ends = [.. piece.Ends.Select(e => new ButtEndAnswer(ink.Number(e.At), ink.Mark(e.At), ink.Number(e.From), ink.Number(e.To), e.Backing))],
+        Cutouts = [],
+        MeasureInPlace = piece.MeasureInPlace ? true : null,
+        Notes = [.. piece.Notes.Select(AnswerInk.Say)],
+        Screws = piece.Screws,
+    };
+}

@@ -1,0 +1,78 @@
+using LayoutService.Api.Plans.Answers;
+using LayoutService.Api.Plans.Mapping;
+using LayoutService.Engine.Strapping;
+
+namespace LayoutService.Api.Plans.Writing;
+
+/// <summary>Writes the straps.</summary>
+internal static class StrappingWriting
+{
+    public static StrappingAnswer Of(StrappingPlan plan, AnswerInk ink) => new()
+    {
+        Rows = [.. plan.Rows.Select(r => Row(r, ink))],
+        Nailers = [.. plan.Nailers.Select(n => Nailer(n, ink))],
+        Shims = [],
+        Spacers = [.. plan.Spacers.Select(s => new SpacerAnswer(ink.Number(s.Length), ink.Cut(s.Length), s.Between))],
+        Crossings = [.. plan.Crossings.Select(c => new CrossingAnswer(c.RowId, c.SupportId, ink.Place(c.At), Words.Text(c.Kind), c.Fasteners))],
+        Scabs = [.. plan.Scabs.Select(s => new ScabAnswer(s.Id, s.RowId, ink.Place(s.At), ink.Number(s.Length), ink.Cut(s.Length), s.StockId))],
+        Fastening = [.. plan.Fastening.Select(AnswerInk.Say)],
+        WidestSpacing = ink.Number(plan.WidestSpacing),
+        WidestSpacingText = ink.Mark(plan.WidestSpacing),
+        WidestSpacingRows = plan.WidestSpacingRows,
+    };
+
+    private static RowAnswer Row(StrapRow row, AnswerInk ink) => new()
+    {
+        Id = row.Id,
+        At = ink.Number(row.At),
+        AtText = ink.Mark(row.At),
+        Short = row.Short ? true : null,
+        Marks = [.. row.Marks.Select(m => new MarkAnswer
+        {
+            End = m.End,
+            At = ink.Place(m.At),
+            NearEdge = ink.Number(m.NearEdge),
+            NearEdgeText = ink.Mark(m.NearEdge),
+            Side = m.Side,
+        })],
+        SpacingBefore = ink.Number(row.SpacingBefore),
+        SpacingBeforeText = ink.Mark(row.SpacingBefore),
+        Reasons = AnswerInk.Why(row.Reasons),
+        Pieces = [.. row.Pieces.Select(p => Piece(p, ink))],
+    };
+
+    private static PieceAnswer Piece(RowPiece piece, AnswerInk ink) => new()
+    {
+        Id = piece.Id,
+        From = ink.Place(piece.From),
+        To = ink.Place(piece.To),
+        Length = ink.Number(piece.Length),
+        LengthText = ink.Mark(piece.Length),
+        CutLength = ink.Number(piece.CutLength),
+        CutLengthText = ink.Cut(piece.CutLength),
+        StockId = piece.StockId,
+        StartJoint = Words.Text(piece.StartJoint),
+        EndJoint = Words.Text(piece.EndJoint),
+        Bevel = piece.StartBevel is null && piece.EndBevel is null
+            ? null
+            : new BevelsAnswer(BevelOf(piece.StartBevel, ink), BevelOf(piece.EndBevel, ink)),
+    };
+
+    private static BevelAnswer? BevelOf(Bevel? bevel, AnswerInk ink) => bevel is null
+        ? null
+        : new(Figures.Plain(bevel.Degrees, 2), ink.Number(bevel.LongPoint), ink.Mark(bevel.LongPoint), bevel.LongEdge);
+
+    private static NailerAnswer Nailer(Nailer nailer, AnswerInk ink) => new()
+    {
+        Id = nailer.Id,
+        Role = Words.Text(nailer.Role),
+        From = ink.Place(nailer.From),
+        To = ink.Place(nailer.To),
+        Length = ink.Number(nailer.Length),
+        LengthText = ink.Mark(nailer.Length),
+        CutLength = ink.Number(nailer.CutLength),
+        CutLengthText = ink.Cut(nailer.CutLength),
+        StockId = nailer.StockId,
+        Reasons = AnswerInk.Why(nailer.Reasons),
+    };
+}

@@ -1,0 +1,148 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Measures;
+
+namespace LayoutService.Engine.Checks;
+
+/// <summary>What the checks need to know of a plan, and no more.</summary>
+public sealed record CheckFacts
+{
+    /// <summary>The units that values and limits are said in.</summary>
+    public required UnitSystem Units { get; init; }
+
+    /// <summary>The straps; null when the board is fastened to the joists.</summary>
+    public required StrapFacts? Straps { get; init; }
+
+    public required BoardFacts Board { get; init; }
+
+    public required HeadroomFacts Headroom { get; init; }
+
+    public required FloorFacts Floor { get; init; }
+
+    /// <summary>A measured length is right to within this; a check closer to its limit is marginal.</summary>
+    public required Length SurveyTolerance { get; init; }
+
+    /// <summary>Insulation that lies on the board, kg/m²; null when none does.</summary>
+    public decimal? InsulationMassPerArea { get; init; }
+
+    /// <summary>True when the caller listed the cables, pipes and ducts (also when the list says none).</summary>
+    public bool ServicesGiven { get; init; }
+
+    /// <summary>Ids of cables that lie in the gap between joists and board.</summary>
+    public IReadOnlyList<string> CablesInGap { get; init; } = [];
+
+    /// <summary>Ids of services that carry gas.</summary>
+    public IReadOnlyList<string> GasServices { get; init; } = [];
+
+    /// <summary>Ids of services that run hot.</summary>
+    public IReadOnlyList<string> HotServices { get; init; } = [];
+
+    public IReadOnlyList<string> Bulkheads { get; init; } = [];
+
+    /// <summary>The fire rating wanted of the ceiling (<c>45 min</c>, <c>1 h</c>, <c>1.5 h</c>); null when none.</summary>
+    public string? FireRating { get; init; }
+}
+
+/// <summary>The straps as they hang. Spacings are on centre, the widest found.</summary>
+public sealed record StrapFacts
+{
+    public required Length Thickness { get; init; }
+
+    public required Length Face { get; init; }
+
+    public required Length RowSpacing { get; init; }
+
+    /// <summary>The rows that show the widest spacing.</summary>
+    public required IReadOnlyList<string> Rows { get; init; }
+
+    /// <summary>Widest distance between the supports of a strap; null on continuous backing.</summary>
+    public required Length? SupportSpacing { get; init; }
+
+    /// <summary>The joists that show the widest support spacing.</summary>
+    public required IReadOnlyList<string> Supports { get; init; }
+
+    public required StrapFastener Fastener { get; init; }
+
+    public required Length FastenerLength { get; init; }
+
+    public required int FastenersPerCrossing { get; init; }
+}
+
+public enum StrapFastener
+{
+    Nail,
+    Screw,
+}
+
+/// <summary>The board and its fasteners. Supports are the straps, or the joists when there are none.</summary>
+public sealed record BoardFacts
+{
+    /// <summary>A word of the board table: <c>regular</c>, <c>ceiling-board</c>, <c>lightweight</c>, <c>type-x</c>.</summary>
+    public required string Type { get; init; }
+
+    public required Length Thickness { get; init; }
+
+    public required int Layers { get; init; }
+
+    /// <summary>True when the long edges are square to the supports.</summary>
+    public bool Perpendicular { get; init; } = true;
+
+    /// <summary>True when a water-based texture finish is wanted.</summary>
+    public bool Textured { get; init; }
+
+    /// <summary>Widest distance between neighbouring supports, on centre.</summary>
+    public required Length SupportSpacing { get; init; }
+
+    public required IReadOnlyList<string> Supports { get; init; }
+
+    public required Length ScrewLength { get; init; }
+
+    public required Length ScrewSpacing { get; init; }
+
+    /// <summary>Least distance of a screw from a side or end of the board.</summary>
+    public required Length ScrewEdge { get; init; }
+
+    /// <summary>Mass of the heaviest sheet that is lifted, kg; null when it is not known.</summary>
+    public decimal? HeaviestSheet { get; init; }
+
+    public IReadOnlyList<string> HeaviestSheets { get; init; } = [];
+}
+
+/// <summary>Heights above the finished floor.</summary>
+public sealed record HeadroomFacts
+{
+    /// <summary>Lowest finished ceiling; null when a height or the floor build-up was not given.</summary>
+    public required Length? FinishedHeight { get; init; }
+
+    public required bool HeightsGiven { get; init; }
+
+    public required bool FloorBuildUpGiven { get; init; }
+
+    /// <summary>A word of the height tables; null when the use was not said.</summary>
+    public string? Use { get; init; }
+
+    public bool ExistingBuilding { get; init; }
+
+    public bool SecondarySuite { get; init; }
+
+    /// <summary>Finished undersides of beams, ducts and bulkheads; null when the height is not known.</summary>
+    public IReadOnlyList<Obstruction> Obstructions { get; init; } = [];
+}
+
+public sealed record Obstruction(string Id, Length? Underside);
+
+/// <summary>The floor overhead.</summary>
+public sealed record FloorFacts
+{
+    public required JoistKind Joists { get; init; }
+
+    /// <summary>Shallowest joist; null when not given.</summary>
+    public Length? JoistDepth { get; init; }
+
+    /// <summary>Area of the space that the ceiling closes, m².</summary>
+    public required decimal ConcealedArea { get; init; }
+
+    /// <summary>Greatest step between neighbouring joists' undersides; null when the undersides were not given.</summary>
+    public Length? GreatestStep { get; init; }
+
+    public IReadOnlyList<string> StepAt { get; init; } = [];
+}

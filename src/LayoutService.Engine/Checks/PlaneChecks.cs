@@ -1,0 +1,38 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Standards;
+
+namespace LayoutService.Engine.Checks;
+
+/// <summary>The plane of the fastening faces, and cables in the gap that straps make.</summary>
+internal static class PlaneChecks
+{
+    public static IEnumerable<Check> Of(CheckBench bench)
+    {
+        var plane = bench.Limit("plane");
+        yield return bench.Facts.Floor.GreatestStep is { } step
+            ? bench.Lengths(
+                "plane", CheckComparison.AtMost, step, plane, bench.Facts.Floor.StepAt,
+                Sentence.Of("pack_straps", "Pack the straps down to one plane; past 19 mm (3/4 in) sister the joist."))
+            : bench.NotChecked(
+                "plane", CheckComparison.AtMost, plane.Source, plane.Value, ["#/joistFields/0/undersides"],
+                Sentence.Of("straps_copy_joists", "Straps nailed tight copy the joists: only packing makes a plane."));
+
+        if (bench.Facts.Straps is null)
+        {
+            yield break;
+        }
+
+        // In the gap a cable lies on the board or against the joist: its distance from the strap's face is not known here.
+        var setback = bench.Limit("cable-setback");
+        if (!bench.Facts.ServicesGiven || bench.Facts.CablesInGap.Count > 0)
+        {
+            yield return bench.NotChecked(
+                "cable-setback", CheckComparison.AtLeast, setback.Source, setback.Value,
+                bench.Facts.ServicesGiven ? [] : ["#/services"],
+                Sentence.Of("cable_setback_by_electrician", "The gap is shallower than the distance that a cable needs from a screw: an electrician says where plates go.")) with
+            {
+                Where = bench.Facts.CablesInGap,
+            };
+        }
+    }
+}

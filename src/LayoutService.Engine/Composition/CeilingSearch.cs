@@ -1,0 +1,206 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Sheets;
+using LayoutService.Engine.Strapping;
+
+namespace LayoutService.Engine.Composition;
+
+/// <summary>The rows and the board joints that were chosen together.</summary>
+public sealed record ChosenCeiling(
+    RowRules Rules, IReadOnlyList<WallRow> WallRows, RowSkeleton Skeleton, IReadOnlyList<StrapLine> Lines, SheetLayout Layout);
+
+/// <summary>
+/// Rows and sheets as one choice. The least number of full rows is exact (see <see cref="RowSkeletons"/>); every candidate
+/// placing of that many rows is then offered to the board search, and the best pair wins: least slivers, then stagger,
+/// then cost of sheets and joints, then narrow rips, butts and different gaps. Budgets are counted, never timed.
+/// </summary>
+public sealed class CeilingSearch
+{
+    private readonly FramedRoom _room;
+    private readonly RowRules _rules;
+    private readonly StockPrices _prices;
+    private readonly SearchBudget _budget;
+    private readonly SheetPricing _pricing;
+
+    public CeilingSearch(FramedRoom room)
+    {
+        _room = room;
+        _rules = RowRules.Of(room.Survey.Strapping);
+        _prices = new StockPrices(room.Survey.Sheets);
+        _budget = SearchBudget.For(room.Survey.Effort);
+        _pricing = new SheetPricing(room.Survey.Sheets, _prices);
+    }
+
+    public (ChosenCeiling? Chosen, Finding? Obstacle) Best()
+    {
+        var wallRows = WallRows.Find(_room, _rules);
+        var skeleton = RowSkeletons.Choose(_room, _rules, wallRows);
+        if (skeleton is null)
+        {
+            return (null, Findings.RowsDoNotFit());
+        }
+
+        var found = new List<(ChosenCeiling Made, SheetSearch Search, int[] Choice)>();
+        foreach (var division in CourseLines.Offer(_room, _budget.Divisions))
+        {
+            var runs = CourseRuns.Of(_room, division);
+            var costing = _pricing.Cost(division.SheetWidth);
+            foreach (var rows in new RowLattices(_rules, skeleton).Offer(Wishes(division, runs), _budget.Lattices))
+            {
+                var lines = WithOpeningStraps(StrapLines.Lay(_room, _rules, rows, skeleton.Locals), runs);
+                var search = Over(lines);
+                if (search is null && found.Count == 0)
+                {
+                    lines = WithShortStraps(lines, runs);
+                    search = Over(lines);
+                }
+
+                if (search is not null)
+                {
+                    var (layout, choice) = search.Best();
+                    found.Add((new ChosenCeiling(_rules, wallRows, skeleton, lines, layout), search, choice));
+                }
+
+                SheetSearch? Over(List<StrapLine> over) => SheetSearch.Over(
+                    _room, costing, _prices, division, runs, [.. over.Select(l => l.Bearing)], _budget.Patterns);
+            }
+        }
+
+        if (found.Count == 0)
+        {
+            return (null, Findings.SheetsDoNotReach());
+        }
+
+        var best = found
+            .OrderBy(f => Key(f.Made))
+            .Take(_budget.Improved)
+            .Select(f => f.Made with { Layout = f.Search.Improve(f.Made.Layout, f.Choice, _budget.Costings) })
+            .MinBy(Key)!;
+        return (OnlyUsedShorts(best), null);
+    }
+
+    private static (long, long, long, long, int, int) Key(ChosenCeiling made) => (
+        made.Layout.Division.Slivers,
+        made.Layout.Penalty,
+        made.Layout.Cost,
+        made.Layout.Division.Narrow,
+        made.Layout.ButtCount,
+        DifferentGaps(made.Lines));
+
+    private static int DifferentGaps(IReadOnlyList<StrapLine> lines)
+    {
+        var gaps = new HashSet<long>();
+        StrapLine? before = null;
+        foreach (var line in lines.Where(l => l.Through))
+        {
+            if (before is not null)
+            {
+                gaps.Add(line.At - before.At);
+            }
+
+            before = line;
+        }
+
+        return gaps.Count;
+    }
+
+    // where a sheet that is not cut to length would end, from either end of each run
+    private List<long> Wishes(CourseDivision division, IReadOnlyList<CourseRun> runs)
+    {
+        var lengths = _prices.Lengths(division.SheetWidth);
+        var wishes = new SortedSet<long>();
+        foreach (var run in runs)
+        {
+            foreach (var length in lengths)
+            {
+                for (var at = run.Along.Lo + length; at < run.Along.Hi - ButtPatterns.LeastPiece && wishes.Count < 256; at += length)
+                {
+                    wishes.Add(_room.SnapDown(at));
+                }
+
+                for (var at = run.Along.Hi - length; at > run.Along.Lo + ButtPatterns.LeastPiece && wishes.Count < 256; at -= length)
+                {
+                    wishes.Add(_room.SnapUp(at));
+                }
+            }
+
+            wishes.UnionWith(run.Enclosed.Select(e => _room.SnapNear(e.Middle)));
+        }
+
+        return [.. wishes];
+    }
+
+    // an opening wholly inside a course needs a butt through it: where no row passes, a short strap may
+    private List<StrapLine> WithOpeningStraps(List<StrapLine> lines, IReadOnlyList<CourseRun> runs)
+    {
+        foreach (var run in runs)
+        {
+            foreach (var opening in run.Enclosed)
+            {
+                if (lines.Any(l => opening.Lo < l.At && l.At < opening.Hi))
+                {
+                    continue;
+                }
+
+                var near = lines.Where(l => Math.Abs(l.At - opening.Middle) < opening.Size + _rules.MinGap).Select(l => l.At).ToList();
+                var place = new[] { opening.Middle, opening.Lo + 1, opening.Hi - 1 }
+                    .Select((at, i) => i == 1 ? _room.SnapUp(at) : _room.SnapDown(at))
+                    .Where(at => opening.Lo < at && at < opening.Hi && near.All(n => Math.Abs(n - at) >= _rules.MinGap))
+                    .Select(at => (long?)at)
+                    .FirstOrDefault();
+                if (place is { } found && StrapLines.Short(_room, _rules, found, [run.Strip]) is { Count: > 0 } stretches)
+                {
+                    lines.Add(new StrapLine(found, false, stretches, null));
+                }
+            }
+        }
+
+        lines.Sort(static (a, b) => a.At.CompareTo(b.At));
+        return lines;
+    }
+
+    // where no row can carry a butt, short straps midway between rows may
+    private List<StrapLine> WithShortStraps(List<StrapLine> lines, IReadOnlyList<CourseRun> runs)
+    {
+        var through = lines.Select(l => l.At).Distinct().Order().ToList();
+        var added = new List<StrapLine>(lines);
+        for (var i = 0; i + 1 < through.Count; i++)
+        {
+            var middle = _room.SnapNear((through[i] + through[i + 1]) / 2);
+            if (middle - through[i] < _rules.MinGap || through[i + 1] - middle < _rules.MinGap)
+            {
+                continue;
+            }
+
+            foreach (var run in runs.Where(r => r.Along.Lo < middle && middle < r.Along.Hi))
+            {
+                if (StrapLines.Short(_room, _rules, middle, [run.Strip]) is { Count: > 0 } stretches)
+                {
+                    added.Add(new StrapLine(middle, false, stretches, null));
+                }
+            }
+        }
+
+        added.Sort(static (a, b) => a.At != b.At ? a.At.CompareTo(b.At) : a.Stretches[0].Across.Lo.CompareTo(b.Stretches[0].Across.Lo));
+        return added;
+    }
+
+    private static ChosenCeiling OnlyUsedShorts(ChosenCeiling made)
+    {
+        var used = made.Layout.Butts.SelectMany(b => b).ToHashSet();
+        var kept = Enumerable.Range(0, made.Lines.Count)
+            .Where(i => made.Lines[i].Through || made.Lines[i].Serves is not null || used.Contains(i))
+            .ToList();
+        var newIndex = kept.Select((old, i) => (old, i)).ToDictionary(x => x.old, x => x.i);
+        var lines = kept.Select(i => made.Lines[i]).ToList();
+        return made with
+        {
+            Lines = lines,
+            Layout = made.Layout with
+            {
+                Lines = [.. lines.Select(l => l.Bearing)],
+                Butts = [.. made.Layout.Butts.Select(run => run.Select(b => newIndex[b]).ToArray())],
+            },
+        };
+    }
+}

@@ -1,0 +1,122 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Cutting;
+using LayoutService.Engine.Measures;
+using LayoutService.Engine.Sheets;
+
+using SheetLayout = LayoutService.Engine.Sheets.SheetLayout;
+
+namespace LayoutService.Engine.Composition;
+
+/// <summary>The sheets as cut, for parts given by index.</summary>
+public sealed record CutBoard(IReadOnlyList<(SheetStock Stock, SheetUse Use)> Sheets, IReadOnlyDictionary<int, SheetStock> StockOf, CutResult Result);
+
+/// <summary>Cuts the board parts from sheets.</summary>
+public static class BoardCut
+{
+    public static (CutBoard? Cut, Finding? Obstacle) Of(FramedRoom room, SheetLayout layout, IReadOnlyList<BoardPart> parts)
+    {
+        var prices = new StockPrices(room.Survey.Sheets);
+        var pricing = new SheetPricing(room.Survey.Sheets, prices);
+        var width = layout.Division.SheetWidth;
+        var stock = pricing.Stock(width);
+        var plan = SheetCutter.Solve(
+            new SheetProblem
+            {
+                Wanted = [.. parts.Select(p => new SheetWanted(p.CutWidth, p.CutLength, (FactoryEdges)p.FactoryEdges))],
+                Stock = pricing.Kinds(width),
+            },
+            room.Survey.Effort == Effort.Quick ? SheetCutter.QuickSteps : SheetCutter.ThoroughSteps);
+        if (plan.Unplaced.Count > 0)
+        {
+            return (null, Findings.OutOfStock("sheets"));
+        }
+
+        var stockOf = new Dictionary<int, SheetStock>();
+        foreach (var sheet in plan.Sheets)
+        {
+            foreach (var cut in sheet.Cuts)
+            {
+                stockOf[cut.Piece] = stock[sheet.Kind];
+            }
+        }
+
+        var imperial = room.Survey.Units == UnitSystem.Imperial;
+        var perUnit = prices.Priced ? 10_000m : imperial ? 92_903.04m : 1_000_000m;
+        var bound = Math.Min(plan.Cost, AreaBound(room, prices));
+        var result = new CutResult(
+            "sheets",
+            prices.Priced ? "cost" : "area",
+            plan.Cost / perUnit,
+            bound / perUnit,
+            bound == 0 ? 0 : decimal.Round((decimal)(plan.Cost - bound) / bound, 6),
+            plan.Cost == bound,
+            prices.Priced ? room.Survey.Prices?.Currency ?? string.Empty : imperial ? "ft2" : "m2");
+        return (new CutBoard([.. plan.Sheets.Select(s => (stock[s.Kind], s))], stockOf, result), null);
+    }
+
+    // no layout whatever covers the ceiling for less than its area, less what is cut short at walls, at the best price
+    // per area; and every cost is a whole multiple of the prices' common divisor
+    private static long AreaBound(FramedRoom room, StockPrices prices)
+    {
+        var perimeter = room.Board.Edges.Sum(e => Geometry.Rings.DistanceBetween(e.From, e.To));
+        var area = Math.Max(0, room.Board.Area - (perimeter * room.Survey.Sheets.CutAllowance.Units));
+        var rate = double.MaxValue;
+        long divisor = 0;
+        foreach (var sheet in room.Survey.Sheets.Stock)
+        {
+            var cost = prices.Cost(sheet);
+            rate = Math.Min(rate, cost / ((double)sheet.Width.Units * sheet.Length.Units));
+            divisor = Divisor(divisor, cost);
+        }
+
+        var least = (long)Math.Floor(area * rate * (1 - 1e-9));
+        return divisor == 0 ? least : (least + divisor - 1) / divisor * divisor;
+    }
+
+    private static long Divisor(long a, long b) => b == 0 ? a : Divisor(b, a % b);
+}
+
+/// <summary>Writes the cut plan with the ids of the pieces.</summary>
+public static class CutPlanWriter
+{
+    public static CutPlan Write(FramedRoom room, CutLumber lumber, StrappingWriter straps, CutBoard board, SheetWriter sheets)
+    {
+        var wish = room.Survey.Strapping;
+        var sticks = lumber.StrapSticks.Concat(lumber.LedgerSticks).Select((s, i) => new Ceilings.Stick(
+            $"K{i + 1}",
+            s.Size,
+            s.Stock.Length,
+            s.Stock.Id,
+            [.. s.Cuts.Select(c => new StickCut(Name(c.Run, c.Piece), new Length(c.Length)))],
+            new Length(s.Offcut)));
+        var results = new List<CutResult> { lumber.StrapResult };
+        if (lumber.LedgerResult is not null)
+        {
+            results.Add(lumber.LedgerResult);
+        }
+
+        results.Add(board.Result);
+        return new CutPlan(
+            [.. sticks],
+            [.. board.Sheets.Select((s, i) => Sheet(s.Stock, s.Use, i))],
+            wish.Kerf,
+            wish.EndTrim,
+            results);
+
+        string Name(int run, int piece) => run switch
+        {
+            -1 => straps.NailerIds[piece],
+            -2 => StrappingWriter.ScabId(piece),
+            _ => straps.PieceIds[(run, lumber.Runs[run].Pieces[piece])],
+        };
+
+        CutSheet Sheet(SheetStock stock, SheetUse use, int index) => new(
+            $"B{index + 1}",
+            stock.Width,
+            stock.Length,
+            stock.Id,
+            [.. use.Cuts.Select(c => new SheetCut(
+                sheets.PieceIds[c.Piece], new Length(c.X), new Length(c.Y), new Length(c.Width), new Length(c.Length), c.Turned))],
+            [.. use.Offcuts.Select(o => new SheetOffcut(new Length(o.X), new Length(o.Y), new Length(o.Width), new Length(o.Length)))]);
+    }
+}

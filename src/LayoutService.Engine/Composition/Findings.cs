@@ -1,0 +1,57 @@
+using LayoutService.Engine.Ceilings;
+
+namespace LayoutService.Engine.Composition;
+
+/// <summary>Why a room cannot be planned, in the words of the trade, with what a person could change.</summary>
+public static class Findings
+{
+    public static Finding RowsDoNotFit() => new(
+        Sentence.Of("rows_do_not_fit", "No placing of rows keeps the straps tight to every wall and clear of each other."),
+        ["room"],
+        [
+            Sentence.Of("wider_spacing", "Allow a wider row spacing."),
+            Sentence.Of("narrower_strap", "Use a narrower strap."),
+        ]);
+
+    public static Finding SheetsDoNotReach() => new(
+        Sentence.Of("sheets_do_not_reach", "No row stands where the sheets in stock could end: a course cannot be divided into pieces that the stock gives."),
+        ["sheets"],
+        [
+            Sentence.Of("longer_sheets", "Offer a longer sheet."),
+            Sentence.Of("closer_rows", "Allow a closer row spacing, so that a butt joint has a row behind it."),
+        ]);
+
+    public static Finding RoomTooSmall(string widest) => new(
+        Sentence.Of("room_smaller_than_strap", $"The room is nowhere wide enough for a strap {widest} wide.", ("face", widest)),
+        ["room"],
+        [Sentence.Of("check_outline", "Check the outline's measures and units.")]);
+
+    public static Finding NoJoists(IReadOnlyList<string> rows, string from, string to) => new(
+        Sentence.Of(
+            "no_joists_in_arm",
+            $"Part of the room has no joist over it: a strap between {from} and {to} across the joists has nothing to be fastened to.",
+            ("from", from),
+            ("to", to)),
+        rows,
+        [
+            Sentence.Of("measure_joists", "Measure the joists over that part, or give them as their own field."),
+            Sentence.Of("add_framing", "Frame that part first, to a design by someone licensed to give one."),
+        ]);
+
+    public static Finding StockTooShort(IReadOnlyList<string> rows, string bay, string longest) => new(
+        Sentence.Of(
+            "stock_shorter_than_bay",
+            $"The longest strap that can be used is {longest}, too short to reach from one support to the next but one where the bays are up to {bay}.",
+            ("bay", bay),
+            ("longest", longest)),
+        rows,
+        [
+            Sentence.Of("longer_stock", "Offer a longer strap, or let a longer one be handled."),
+            Sentence.Of("shorter_pieces", "Allow shorter pieces, or joints by scab or block between joists."),
+        ]);
+
+    public static Finding OutOfStock(string use) => new(
+        Sentence.Of("out_of_stock", $"The quantities given are not enough to cut every piece of the {use}.", ("use", use)),
+        [use],
+        [Sentence.Of("more_stock", "Offer more of the stock, or another length.")]);
+}

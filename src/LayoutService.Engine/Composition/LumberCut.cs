@@ -1,0 +1,156 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Cutting;
+using LayoutService.Engine.Measures;
+using LayoutService.Engine.Strapping;
+
+namespace LayoutService.Engine.Composition;
+
+/// <summary>The pieces chosen for every run, the nailers beside them, and the sticks they are cut from.</summary>
+public sealed record CutLumber(
+    IReadOnlyList<StrapRun> Runs,
+    IReadOnlyList<IReadOnlyList<RunPiece>> Ways,
+    IReadOnlyList<NailerLine> Nailers,
+    IReadOnlyList<CutStick> StrapSticks,
+    IReadOnlyList<CutStick> LedgerSticks,
+    CutResult StrapResult,
+    CutResult? LedgerResult);
+
+/// <summary>One bought stick. A cut is of a run's piece (Run at least 0), or of nailer number Piece (Run −1), or of a scab (Run −2).</summary>
+public sealed record CutStick(StickStock Stock, string Size, IReadOnlyList<(int Run, int Piece, long Length)> Cuts, long Offcut);
+
+/// <summary>Hands the runs to the cutter as bars whose breaks and stock are one problem, and reads its plan back.</summary>
+public sealed class LumberCut(FramedRoom room)
+{
+    /// <summary>What a scab takes: the strap's section, 300 mm. Common practice, no source.</summary>
+    public const long ScabLength = 300 * Length.PerMillimetre;
+
+    private readonly StrappingWish _wish = room.Survey.Strapping;
+
+    public (CutLumber? Cut, Finding? Obstacle) Of(IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs, RowRules rules, Func<long, string> say)
+    {
+        var longest = new StrapRuns(room, rules).LongestPiece;
+        var nailers = new NailerLines(room, rules).Of(lines, runs, Math.Min(longest, LedgerStock.Longest(room.Survey.Units) - _wish.EndTrim.Units));
+        var kinds = _wish.Stock
+            .Where(s => s.Length.Units - _wish.EndTrim.Units > 0)
+            .ToList();
+        var priced = kinds.All(s => s.PackPrice is not null);
+        var wallNailers = Enumerable.Range(0, nailers.Count).Where(i => nailers[i].Role == NailerRole.WallNailer).ToList();
+        var plan = BarCutter.Solve(
+            new BarProblem(
+                [.. runs.Select(Bar)],
+                [.. wallNailers.Select(i => new StickWanted(NailerCut(nailers[i]), 1))],
+                [.. kinds.Select(s => new StickKind(s.Length.Units, Cost(s, priced), s.Quantity))],
+                _wish.Kerf.Units,
+                _wish.EndTrim.Units,
+                StrapRuns.PoorGrade),
+            room.Survey.Effort == Effort.Quick ? BarEffort.Quick : BarEffort.Thorough);
+        if (plan.WithoutWay.Count > 0)
+        {
+            return (null, WhyNoWay(lines, runs, plan.WithoutWay, say, longest));
+        }
+
+        if (plan.Missing.Count > 0)
+        {
+            return (null, Findings.OutOfStock("strapping"));
+        }
+
+        var sticks = plan.Sticks
+            .Select(s => new CutStick(
+                kinds[s.Kind],
+                SizeName(_wish),
+                [.. s.Cuts.Select(c => c.Bar < 0 ? (-1, wallNailers[c.Piece], c.Length) : (c.Bar, c.Piece, c.Length))],
+                s.Offcut))
+            .ToList();
+        var ways = plan.Ways.Select((way, r) => (IReadOnlyList<RunPiece>)[.. way.Select(p => runs[r].Pieces[p])]).ToList();
+        var scabs = ways.Select((way, r) => way.Count(p => runs[r].Nodes[p.To].Joint == JointKind.Scab)).Sum();
+        AddScabs(sticks, kinds, scabs);
+        var cost = sticks.Sum(s => Cost(s.Stock, priced));
+        var (ledgerSticks, ledgerResult) = Ledgers(nailers);
+        return (new CutLumber(
+            runs, ways, nailers, sticks, ledgerSticks, Result("strapping", priced, cost, Math.Min(plan.LowerBound, cost)), ledgerResult), null);
+    }
+
+    public static string SizeName(StrappingWish wish) =>
+        wish.SizeName ?? FormattableString.Invariant($"{wish.Thickness.Millimetres:0.##}x{wish.Face.Millimetres:0.##} mm");
+
+    private static Bar Bar(StrapRun run) => new(
+        [.. run.Nodes.Select(n => new BarNode(n.Key, n.Grade))],
+        [.. run.Pieces.Select(p => new BarPiece(p.From, p.To, p.CutLength))],
+        run.Neighbours);
+
+    private static long Cost(StickStock stock, bool priced) =>
+        priced ? (long)decimal.Round(stock.PackPrice!.Value * 10_000m / stock.PackSize) : stock.Length.Units;
+
+    private long NailerCut(NailerLine nailer) =>
+        Math.Max(1, nailer.Length - (nailer.Role == NailerRole.WallNailer ? 0 : 2 * _wish.EndClearance.Units));
+
+    private CutResult Result(string use, bool priced, long cost, long bound)
+    {
+        var perUnit = priced ? 10_000m : room.Survey.Units == UnitSystem.Imperial ? Length.PerInch : Length.PerMillimetre;
+        return new CutResult(
+            use,
+            priced ? "cost" : "length",
+            cost / perUnit,
+            bound / perUnit,
+            bound == 0 ? 0 : decimal.Round((decimal)(cost - bound) / bound, 6),
+            cost == bound,
+            priced ? room.Survey.Prices?.Currency ?? string.Empty : room.Survey.Units == UnitSystem.Imperial ? "in" : "mm");
+    }
+
+    // scabs come out of offcuts first, then out of the shortest stock
+    private void AddScabs(List<CutStick> sticks, List<StickStock> kinds, int scabs)
+    {
+        for (var i = 0; i < scabs; i++)
+        {
+            var need = ScabLength + _wish.Kerf.Units;
+            var host = Enumerable.Range(0, sticks.Count).Where(s => sticks[s].Offcut >= need).OrderBy(s => sticks[s].Offcut).Select(s => (int?)s).FirstOrDefault();
+            if (host is not { } index)
+            {
+                var stock = kinds.OrderBy(k => k.Length).First();
+                sticks.Add(new CutStick(stock, SizeName(_wish), [(-2, i, ScabLength)], stock.Length.Units - _wish.EndTrim.Units - need));
+                continue;
+            }
+
+            var stick = sticks[index];
+            sticks[index] = stick with { Cuts = [.. stick.Cuts, (-2, i, ScabLength)], Offcut = stick.Offcut - need };
+        }
+    }
+
+    private (IReadOnlyList<CutStick>, CutResult?) Ledgers(List<NailerLine> nailers)
+    {
+        var ledgers = Enumerable.Range(0, nailers.Count).Where(i => nailers[i].Role != NailerRole.WallNailer).ToList();
+        if (ledgers.Count == 0)
+        {
+            return ([], null);
+        }
+
+        var stock = LedgerStock.For(room.Survey.Units);
+        var plan = StickCutter.Solve(new StickProblem(
+            [.. ledgers.Select(i => new StickWanted(NailerCut(nailers[i]), 1))],
+            [.. stock.Select(s => new StickKind(s.Length.Units, s.Length.Units))],
+            _wish.Kerf.Units,
+            _wish.EndTrim.Units));
+        var sticks = plan.Sticks
+            .Select(s => new CutStick(
+                stock[s.Kind],
+                LedgerStock.Size,
+                [.. s.Pieces.Select(p => (-1, ledgers[p], NailerCut(nailers[ledgers[p]])))],
+                s.Offcut))
+            .ToList();
+        return (sticks, Result("nailers", false, plan.Cost, plan.LowerBound));
+    }
+
+    private Finding WhyNoWay(IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs, IReadOnlyList<int> without, Func<long, string> say, long longest)
+    {
+        long bay = 0;
+        foreach (var run in without.Select(w => runs[w]))
+        {
+            for (var i = 0; i + 1 < run.Supports.Count; i++)
+            {
+                bay = Math.Max(bay, run.Supports[i + 1].Middle - run.Supports[i].Middle);
+            }
+        }
+
+        return Findings.StockTooShort([.. without.Select(w => $"row at {say(lines[runs[w].Line].At)}").Distinct()], say(bay), say(longest));
+    }
+}

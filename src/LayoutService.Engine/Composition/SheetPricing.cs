@@ -1,0 +1,57 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Cutting;
+using LayoutService.Engine.Sheets;
+
+namespace LayoutService.Engine.Composition;
+
+/// <summary>Says what boards cost by asking the cutter, and remembers sets it was asked before.</summary>
+public sealed class SheetPricing(SheetWish wish, StockPrices prices)
+{
+    private readonly Dictionary<WantedSet, long> _known = [];
+
+    public IReadOnlyList<SheetKind> Kinds(long width) =>
+        [.. Stock(width).Select(s => new SheetKind(s.Width.Units, s.Length.Units, prices.Cost(s), s.Quantity))];
+
+    /// <summary>The stock of one width, in the caller's order.</summary>
+    public IReadOnlyList<SheetStock> Stock(long width) => [.. wish.Stock.Where(s => s.Width.Units == width)];
+
+    public BoardCosting Cost(long width)
+    {
+        var kinds = Kinds(width);
+        return boards =>
+        {
+            var wanted = new SheetWanted[boards.Count];
+            for (var i = 0; i < wanted.Length; i++)
+            {
+                wanted[i] = new SheetWanted(boards[i].Width, boards[i].Length, (FactoryEdges)boards[i].FactoryEdges);
+            }
+
+            Array.Sort(wanted, static (a, b) => (a.Length, a.Width).CompareTo((b.Length, b.Width)));
+            var key = new WantedSet(width, wanted);
+            if (!_known.TryGetValue(key, out var cost))
+            {
+                cost = SheetCutter.Estimate(new SheetProblem { Wanted = wanted, Stock = kinds }) ?? long.MaxValue / 4;
+                _known[key] = cost;
+            }
+
+            return cost;
+        };
+    }
+
+    // a sorted set of wanted boards, compared piece by piece
+    private readonly record struct WantedSet(long SheetWidth, SheetWanted[] Boards)
+    {
+        public bool Equals(WantedSet other) => SheetWidth == other.SheetWidth && Boards.AsSpan().SequenceEqual(other.Boards);
+
+        public override int GetHashCode()
+        {
+            var hash = SheetWidth;
+            foreach (var board in Boards)
+            {
+                hash = unchecked((hash * 31) + board.Length + (board.Width * 17));
+            }
+
+            return hash.GetHashCode();
+        }
+    }
+}

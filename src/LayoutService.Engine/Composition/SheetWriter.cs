@@ -1,0 +1,199 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Cutting;
+using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Measures;
+using LayoutService.Engine.Sheets;
+
+namespace LayoutService.Engine.Composition;
+
+/// <summary>Writes the board in the caller's coordinates: courses across the joists, sheets along each course.</summary>
+public sealed class SheetWriter
+{
+    private readonly FramedRoom _room;
+    private readonly ChosenCeiling _chosen;
+    private readonly IReadOnlyList<BoardPart> _parts;
+    private readonly string[] _courseIds;
+
+    public SheetWriter(FramedRoom room, ChosenCeiling chosen, IReadOnlyList<BoardPart> parts)
+    {
+        (_room, _chosen, _parts) = (room, chosen, parts);
+        var courses = chosen.Layout.Division.Courses;
+        _courseIds = [.. Enumerable.Range(0, courses).Select(c => $"C{(room.Frame.MirrorV ? courses - c : c + 1)}")];
+        Order = [.. Enumerable.Range(0, parts.Count)
+            .OrderBy(p => room.Frame.MirrorV ? -parts[p].Course : parts[p].Course)
+            .ThenBy(p => room.Frame.MirrorU ? -parts[p].Along.Hi : parts[p].Along.Lo)
+            .ThenBy(p => room.Frame.MirrorV ? -parts[p].Across.Hi : parts[p].Across.Lo)];
+        PieceIds = new string[parts.Count];
+        for (var n = 0; n < Order.Count; n++)
+        {
+            PieceIds[Order[n]] = $"S{n + 1}";
+        }
+    }
+
+    /// <summary>Indices of parts in the caller's order.</summary>
+    public IReadOnlyList<int> Order { get; }
+
+    public string[] PieceIds { get; }
+
+    /// <summary>For each bearing line, the ids of the pieces whose butts stand on it.</summary>
+    public Dictionary<int, List<string>> ButtsOnLine()
+    {
+        var found = new Dictionary<int, List<string>>();
+        foreach (var p in Order)
+        {
+            foreach (var line in new[] { _parts[p].LowLine, _parts[p].HighLine }.Where(l => l >= 0))
+            {
+                if (!found.TryGetValue(line, out var ids))
+                {
+                    found[line] = ids = [];
+                }
+
+                ids.Add(PieceIds[p]);
+            }
+        }
+
+        return found;
+    }
+
+    public SheetPlan Write(string[] rowIds, IReadOnlyList<BoardSeam> seams, IReadOnlyDictionary<int, SheetStock> stockOf)
+    {
+        long Sum(BoardJointKind kind) => seams.Where(s => s.Kind == kind).Sum(s => s.Length);
+        return new SheetPlan
+        {
+            Courses = [.. Courses()],
+            Pieces = [.. Order.Select(p => Piece(p, rowIds, stockOf))],
+            Joints = [.. seams.Select(Joint)],
+            ButtJointLength = new Length(Sum(BoardJointKind.Butt)),
+            TaperedJointLength = new Length(Sum(BoardJointKind.Tapered)),
+            CutEdgeJointLength = new Length(Sum(BoardJointKind.CutEdge)),
+            PerimeterLength = new Length(_room.Board.Edges.Sum(e => (long)Math.Round(Rings.DistanceBetween(e.From, e.To)))),
+            StartWalls = [],
+        };
+    }
+
+    private IEnumerable<Course> Courses()
+    {
+        var division = _chosen.Layout.Division;
+        return Enumerable.Range(0, division.Courses)
+            .Select(c => (Id: _courseIds[c], A: _room.Frame.AcrossIn(division.Course(c).Lo), B: _room.Frame.AcrossIn(division.Course(c).Hi)))
+            .OrderBy(c => Math.Min(c.A, c.B))
+            .Select(c => new Course(c.Id, 1, new Length(Math.Min(c.A, c.B)), new Length(Math.Max(c.A, c.B))));
+    }
+
+    private BoardPiece Piece(int index, string[] rowIds, IReadOnlyDictionary<int, SheetStock> stockOf)
+    {
+        var part = _parts[index];
+        var ring = part.Ring.Select(_room.Frame.Out).ToList();
+        var last = part.LowLine < 0 != part.HighLine < 0;
+        return new BoardPiece
+        {
+            Id = PieceIds[index],
+            Course = _courseIds[part.Course],
+            Layer = 1,
+            Outline = ring,
+            Width = new Length(part.Across.Size),
+            Length = new Length(part.Along.Size),
+            AreaSquareMetres = part.Area / Math.Pow(1000.0 * Length.PerMillimetre, 2),
+            StockId = stockOf[index].Id,
+            Ends = [.. Ends(part, rowIds)],
+            MeasureInPlace = !part.Rectangle || last,
+            Notes = part.Rectangle ? [] : [Sentence.Of("measure_shape", "Measure this shape in place before cutting; keep the factory edge to the field.")],
+            Screws = BoardScrews.On(part, _chosen.Lines),
+        };
+    }
+
+    private IEnumerable<ButtEnd> Ends(BoardPart part, string[] rowIds)
+    {
+        var ends = new List<ButtEnd>();
+        foreach (var line in new[] { part.LowLine, part.HighLine }.Where(l => l >= 0))
+        {
+            var u = _chosen.Lines[line].At;
+            foreach (var edge in BoardSeams.EdgesAlong(part.Ring, u, true))
+            {
+                var (a, b) = (_room.Frame.AcrossIn(edge.Lo), _room.Frame.AcrossIn(edge.Hi));
+                ends.Add(new ButtEnd(new Length(_room.Frame.AlongIn(u)), new Length(Math.Min(a, b)), new Length(Math.Max(a, b)), [rowIds[line]]));
+            }
+        }
+
+        return ends.OrderBy(e => e.At.Units).ThenBy(e => e.From.Units);
+    }
+
+    private BoardJoint Joint(BoardSeam seam)
+    {
+        var flip = seam.Kind == BoardJointKind.Butt ? _room.Frame.MirrorV : _room.Frame.MirrorU;
+        return new BoardJoint(
+            seam.Kind,
+            PieceIds[seam.PartA],
+            PieceIds[seam.PartB],
+            _room.Frame.Out(flip ? seam.To : seam.From),
+            _room.Frame.Out(flip ? seam.From : seam.To),
+            new Length(seam.Length));
+    }
+}
+
+/// <summary>Counts screws where they are driven: along every strap behind a piece, 300 mm apart at most, 10 mm in from its edges.</summary>
+public static class BoardScrews
+{
+    public const long Apart = 300 * Length.PerMillimetre;
+    public const long EdgeDistance = 10 * Length.PerMillimetre;
+
+    public static int On(BoardPart part, IReadOnlyList<Strapping.StrapLine> lines)
+    {
+        var count = 0;
+        foreach (var line in lines)
+        {
+            if (line.At < part.Along.Lo || line.At > part.Along.Hi)
+            {
+                continue;
+            }
+
+            foreach (var stretch in line.Stretches)
+            {
+                foreach (var span in Across(part, line.At))
+                {
+                    var length = span.Meet(stretch.Across).Size - (2 * EdgeDistance);
+                    if (length > 0)
+                    {
+                        count += (int)((length + Apart - 1) / Apart) + 1;
+                    }
+                }
+            }
+        }
+
+        return count;
+    }
+
+    // where a line crosses the ring, or runs along one of its edges
+    private static List<Span> Across(BoardPart part, long u)
+    {
+        if (part.Rectangle)
+        {
+            return [part.Across];
+        }
+
+        var along = BoardSeams.EdgesAlong(part.Ring, u, true);
+        if (along.Count > 0)
+        {
+            return along;
+        }
+
+        var cuts = new List<long>();
+        for (var i = 0; i < part.Ring.Length; i++)
+        {
+            var (a, b) = (part.Ring[i], part.Ring[(i + 1) % part.Ring.Length]);
+            if (a.U < u != b.U < u)
+            {
+                cuts.Add(a.V + (long)Math.Round((double)(b.V - a.V) * (u - a.U) / (b.U - a.U)));
+            }
+        }
+
+        cuts.Sort();
+        var spans = new List<Span>();
+        for (var i = 0; i + 1 < cuts.Count; i += 2)
+        {
+            spans.Add(new Span(cuts[i], cuts[i + 1]));
+        }
+
+        return spans;
+    }
+}

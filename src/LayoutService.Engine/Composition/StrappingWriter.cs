@@ -1,0 +1,295 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Measures;
+using LayoutService.Engine.Strapping;
+
+namespace LayoutService.Engine.Composition;
+
+/// <summary>Writes the straps in the caller's coordinates, with ids in the caller's order: rows along the joists, pieces across them.</summary>
+public sealed class StrappingWriter
+{
+    private readonly FramedRoom _room;
+    private readonly ChosenCeiling _chosen;
+    private readonly CutLumber _cut;
+    private readonly long _half;
+
+    public StrappingWriter(FramedRoom room, ChosenCeiling chosen, CutLumber cut)
+    {
+        (_room, _chosen, _cut, _half) = (room, chosen, cut, chosen.Rules.Half);
+        var order = Enumerable.Range(0, chosen.Lines.Count)
+            .OrderBy(i => AtOut(i))
+            .ThenBy(i => chosen.Lines[i].Stretches.Min(s => AcrossOut(s.Across).Lo))
+            .ToList();
+        RowIds = new string[chosen.Lines.Count];
+        for (var n = 0; n < order.Count; n++)
+        {
+            RowIds[order[n]] = $"R{n + 1}";
+        }
+
+        LinesInOrder = order;
+        PieceIds = NamePieces();
+        NailerIds = [.. cut.Nailers.Select((_, i) => $"N{i + 1}")];
+    }
+
+    public string[] RowIds { get; }
+
+    /// <summary>Indices of lines in the caller's order.</summary>
+    public IReadOnlyList<int> LinesInOrder { get; }
+
+    /// <summary>Id of each piece by run and the index of the piece in the run's list of feasible pieces.</summary>
+    public IReadOnlyDictionary<(int Run, RunPiece Piece), string> PieceIds { get; }
+
+    public IReadOnlyList<string> NailerIds { get; }
+
+    public long AtOut(int line) => _room.Frame.AlongIn(_chosen.Lines[line].At);
+
+    public Span AcrossOut(Span across) => Turned(_room.Frame.AcrossIn(across.Lo), _room.Frame.AcrossIn(across.Hi));
+
+    public Length AlongLength(long u) => new(_room.Frame.AlongIn(u));
+
+    public StrappingPlan Write(IReadOnlyDictionary<int, List<string>> buttsOnLine, IReadOnlyDictionary<(int, RunPiece), string> stockOf)
+    {
+        var rows = LinesInOrder.Select(l => Row(l, buttsOnLine, stockOf)).ToList();
+        var widest = rows.Where(r => r.SpacingBefore is not null).MaxBy(r => r.SpacingBefore!.Value.Units);
+        return new StrappingPlan
+        {
+            Rows = rows,
+            Nailers = [.. _cut.Nailers.Select(Nailer)],
+            Spacers = Spacers(),
+            Crossings = [.. LinesInOrder.SelectMany(Crossings)],
+            Scabs = Scabs(),
+            Fastening = Fastening(),
+            WidestSpacing = widest?.SpacingBefore ?? Length.Zero,
+            WidestSpacingRows = widest is null ? [] : [widest.Id],
+        };
+    }
+
+    private static Span Turned(long a, long b) => new(Math.Min(a, b), Math.Max(a, b));
+
+    private Dictionary<(int, RunPiece), string> NamePieces()
+    {
+        var names = new Dictionary<(int, RunPiece), string>();
+        for (var line = 0; line < _chosen.Lines.Count; line++)
+        {
+            var pieces = Enumerable.Range(0, _cut.Runs.Count)
+                .Where(r => _cut.Runs[r].Line == line)
+                .SelectMany(r => _cut.Ways[r].Select(p => (Run: r, Piece: p)))
+                .OrderBy(x => Math.Min(_room.Frame.AcrossIn(_cut.Runs[x.Run].Nodes[x.Piece.From].At), _room.Frame.AcrossIn(_cut.Runs[x.Run].Nodes[x.Piece.To].At)))
+                .ToList();
+            for (var i = 0; i < pieces.Count; i++)
+            {
+                names[pieces[i]] = $"{RowIds[line]}-{i + 1}";
+            }
+        }
+
+        return names;
+    }
+
+    private StrapRow Row(int line, IReadOnlyDictionary<int, List<string>> buttsOnLine, IReadOnlyDictionary<(int, RunPiece), string> stockOf)
+    {
+        var pieces = PieceIds.Where(p => _cut.Runs[p.Key.Run].Line == line)
+            .OrderBy(p => p.Value.Length).ThenBy(p => p.Value, StringComparer.Ordinal)
+            .Select(p => Piece(line, p.Key.Run, p.Key.Piece, p.Value, stockOf))
+            .ToList();
+        var before = Before(line);
+        return new StrapRow
+        {
+            Id = RowIds[line],
+            At = new Length(AtOut(line)),
+            Short = !_chosen.Lines[line].Through,
+            Marks = Marks(line, pieces),
+            SpacingBefore = before is { } b ? new Length(AtOut(line) - AtOut(b)) : null,
+            Reasons = Reasons(line, before, buttsOnLine),
+            Pieces = pieces,
+        };
+    }
+
+    // one tape from the outline's lowest coordinate: the strap always lies beyond its mark
+    private List<TapeMark> Marks(int line, List<RowPiece> pieces)
+    {
+        var edge = new Length(AtOut(line) - _half);
+        return [new TapeMark("start", pieces[0].From, edge, "far"), new TapeMark("end", pieces[^1].To, edge, "far")];
+    }
+
+    private int? Before(int line)
+    {
+        var mine = _chosen.Lines[line].Stretches;
+        foreach (var other in LinesInOrder.TakeWhile(l => l != line).Reverse())
+        {
+            if (AtOut(other) < AtOut(line) && _chosen.Lines[other].Stretches.Any(o => mine.Any(m => m.Across.Overlaps(o.Across))))
+            {
+                return other;
+            }
+        }
+
+        return null;
+    }
+
+    private List<Reason> Reasons(int line, int? before, IReadOnlyDictionary<int, List<string>> buttsOnLine)
+    {
+        var reasons = new List<Reason>();
+        var at = _chosen.Lines[line].At;
+        var walls = _chosen.WallRows.Where(w => w.At == at && (_chosen.Lines[line].Serves is null || _chosen.Lines[line].Serves == w)).SelectMany(w => w.Sources).Distinct().ToList();
+        if (walls.Any(s => s >= 0))
+        {
+            reasons.Add(new Reason("wall", [.. walls.Where(s => s >= 0).Select(s => $"W{s + 1}")], "tight_to_wall", "Tight to the wall."));
+        }
+
+        if (walls.Any(s => s < 0))
+        {
+            reasons.Add(new Reason("opening", [.. walls.Where(s => s < 0).Select(s => _room.Survey.Room.Openings[-s - 1].Id)], "tight_to_opening", "Carries the board's edge at the opening."));
+        }
+
+        if (buttsOnLine.TryGetValue(line, out var butts))
+        {
+            reasons.Add(new Reason("butt", butts, "backs_butt", "Backs the butt ends of these sheets."));
+        }
+
+        if (reasons.Count == 0 || (reasons.All(r => r.Kind == "butt") && _chosen.Lines[line].Through))
+        {
+            reasons.Add(new Reason("spacing", before is { } b ? [RowIds[b]] : [], "within_spacing", "Keeps the distance between rows within the limit."));
+        }
+
+        return reasons;
+    }
+
+    private RowPiece Piece(int line, int run, RunPiece piece, string id, IReadOnlyDictionary<(int, RunPiece), string> stockOf)
+    {
+        var stretch = _chosen.Lines[line].Stretches[_cut.Runs[run].Stretch];
+        var nodes = _cut.Runs[run].Nodes;
+        var (from, to) = (nodes[piece.From], nodes[piece.To]);
+        var lowBevel = piece.From == 0 ? Bevel(stretch, false) : null;
+        var highBevel = piece.To == nodes.Count - 1 ? Bevel(stretch, true) : null;
+        var flip = _room.Frame.MirrorV;
+        var at = _chosen.Lines[line].At;
+        return new RowPiece
+        {
+            Id = id,
+            From = _room.Frame.Out(new Uv(at, flip ? to.At : from.At)),
+            To = _room.Frame.Out(new Uv(at, flip ? from.At : to.At)),
+            Length = new Length(to.At - from.At),
+            CutLength = new Length(piece.CutLength),
+            StockId = stockOf[(run, piece)],
+            StartJoint = flip ? to.Joint : from.Joint,
+            EndJoint = flip ? from.Joint : to.Joint,
+            StartBevel = flip ? highBevel : lowBevel,
+            EndBevel = flip ? lowBevel : highBevel,
+        };
+    }
+
+    private Bevel? Bevel(Stretch stretch, bool high)
+    {
+        var degrees = high ? stretch.HighBevel : stretch.LowBevel;
+        if (degrees == 0)
+        {
+            return null;
+        }
+
+        var longUp = (high ? stretch.HighLongUp : stretch.LowLongUp) != _room.Frame.MirrorU;
+        return new Bevel(decimal.Round((decimal)degrees, 1), new Length(stretch.LongPoint(high, _half)), longUp ? "far" : "near");
+    }
+
+    private Nailer Nailer(NailerLine nailer, int index)
+    {
+        var stick = _cut.StrapSticks.Concat(_cut.LedgerSticks).First(s => s.Cuts.Any(c => c.Run == -1 && c.Piece == index));
+        var serves = nailer.Lines.Select(l => RowIds[l]).ToList();
+        var reason = nailer.Role switch
+        {
+            NailerRole.Ledger => new Reason("row-ends", serves, "last_joist_too_far", "The last joist is too far from the wall to carry these rows' ends."),
+            NailerRole.WallNailer => new Reason("sheet-edge", serves, "oblique_wall_edge", "Carries the board's edge along the oblique wall between rows."),
+            _ => new Reason("row-ends", serves, "no_support_at_end", "Carries these rows' ends where no joist is near."),
+        };
+        var where = nailer.Source >= 0
+            ? new Reason("wall", [$"W{nailer.Source + 1}"])
+            : new Reason("opening", [_room.Survey.Room.Openings[-nailer.Source - 1].Id]);
+        return new Nailer(
+            NailerIds[index],
+            nailer.Role,
+            _room.Frame.Out(nailer.From),
+            _room.Frame.Out(nailer.To),
+            new Length(nailer.Length),
+            stick.Stock.Id,
+            new Length(stick.Cuts.First(c => c.Run == -1 && c.Piece == index).Length),
+            [reason, where]);
+    }
+
+    private List<Spacer> Spacers()
+    {
+        var gaps = new SortedDictionary<long, List<string>>();
+        foreach (var line in LinesInOrder)
+        {
+            if (Before(line) is { } before)
+            {
+                var gap = AtOut(line) - AtOut(before) - _chosen.Rules.Face;
+                if (!gaps.TryGetValue(gap, out var between))
+                {
+                    gaps[gap] = between = [];
+                }
+
+                between.Add(RowIds[before]);
+                between.Add(RowIds[line]);
+            }
+        }
+
+        return [.. gaps.OrderByDescending(g => g.Value.Count).ThenByDescending(g => g.Key).Select(g => new Spacer(new Length(g.Key), [.. g.Value.Distinct()]))];
+    }
+
+    private IEnumerable<Crossing> Crossings(int line)
+    {
+        for (var r = 0; r < _cut.Runs.Count; r++)
+        {
+            var run = _cut.Runs[r];
+            if (run.Line != line)
+            {
+                continue;
+            }
+
+            var joints = _cut.Ways[r].Skip(1).Select(p => run.Nodes[p.From]).ToList();
+            foreach (var support in run.Supports.OrderBy(s => _room.Frame.AcrossIn(s.Middle)))
+            {
+                var joint = joints.Any(j => j.Joint == JointKind.Joist && j.Key == support.Index);
+                yield return new Crossing(
+                    RowIds[line],
+                    support.Index >= 0 ? JoistWriter.Name(_room, _room.Supports[support.Index].FirstMember) : LedgerOf(line, support.Middle),
+                    _room.Frame.Out(new Uv(_chosen.Lines[line].At, support.Middle)),
+                    joint ? CrossingKind.Joint : CrossingKind.Plain,
+                    joint ? 4 : 2);
+            }
+        }
+    }
+
+    private string LedgerOf(int line, long v)
+    {
+        var place = new Uv(_chosen.Lines[line].At, v);
+        var nearest = Enumerable.Range(0, _cut.Nailers.Count)
+            .Where(i => _cut.Nailers[i].Role != NailerRole.WallNailer)
+            .MinBy(i => Rings.Distance(place, _cut.Nailers[i].From, _cut.Nailers[i].To));
+        return NailerIds[nearest];
+    }
+
+    private List<Scab> Scabs()
+    {
+        var found = new List<Scab>();
+        for (var r = 0; r < _cut.Runs.Count; r++)
+        {
+            var run = _cut.Runs[r];
+            foreach (var node in _cut.Ways[r].Skip(1).Select(p => run.Nodes[p.From]).Where(n => n.Joint == JointKind.Scab))
+            {
+                var stick = _cut.StrapSticks.First(s => s.Cuts.Any(c => c.Run == -2 && c.Piece == found.Count));
+                found.Add(new Scab(
+                    ScabId(found.Count), RowIds[run.Line], _room.Frame.Out(new Uv(_chosen.Lines[run.Line].At, node.At)), new Length(LumberCut.ScabLength), stick.Stock.Id));
+            }
+        }
+
+        return found;
+    }
+
+    public static string ScabId(int index) => $"SC{index + 1}";
+
+    private static List<Sentence> Fastening() =>
+    [
+        Sentence.Of("two_per_crossing", "Two fasteners where a strap crosses a joist.", ("count", "2")),
+        Sentence.Of("four_per_joint", "Four fasteners where two strap ends meet on a joist, two in each end.", ("count", "4")),
+        Sentence.Of("fastener_choice", "Screw #8 × 2 in, or ring nail 2-1/4 in (57 mm)."),
+    ];
+}

@@ -1,0 +1,51 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Measures;
+using LayoutService.Engine.Strapping;
+
+namespace LayoutService.Engine.Composition;
+
+/// <summary>What no plan can get round: a room narrower than a strap, or a part of it without joists.</summary>
+public static class SurveyObstacles
+{
+    /// <summary>Straps are not carried further than this from support to support: 1220 mm (48 in). Common practice, no source.</summary>
+    private const long WidestSupport = 48 * Length.PerInch;
+
+    public static Finding? Find(FramedRoom room)
+    {
+        var face = room.Survey.Strapping.Face.Units;
+        return room.Straps.HighU - room.Straps.LowU < face || room.Straps.HighV - room.Straps.LowV < face
+            ? Findings.RoomTooSmall(room.Say(face))
+            : null;
+    }
+
+    public static Finding? Find(FramedRoom room, IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs)
+    {
+        foreach (var run in runs)
+        {
+            var across = lines[run.Line].Stretches[run.Stretch].Across;
+            var at = across.Lo;
+            foreach (var support in run.Supports)
+            {
+                if (support.Lo - at > WidestSupport)
+                {
+                    return Gap(at, support.Lo);
+                }
+
+                at = support.Hi;
+            }
+
+            if (across.Hi - at > WidestSupport)
+            {
+                return Gap(at, across.Hi);
+            }
+        }
+
+        return null;
+
+        Finding Gap(long lo, long hi)
+        {
+            var (a, b) = (room.Frame.AcrossIn(lo), room.Frame.AcrossIn(hi));
+            return Findings.NoJoists(["joistFields"], room.Say(Math.Min(a, b)), room.Say(Math.Max(a, b)));
+        }
+    }
+}

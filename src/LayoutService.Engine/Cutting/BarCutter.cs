@@ -1,0 +1,23 @@
+namespace LayoutService.Engine.Cutting;
+
+/// <summary>
+/// Break points and stock as one problem. Quick: one beam along the bars with prices in proportion to length. Thorough:
+/// the relaxation's prices, wider beams, then repair of a few bars at a time (BarRepair). Either way the bound is exact.
+/// </summary>
+public static class BarCutter
+{
+    /// <summary>The best plan that the effort allows. Same problem and effort, same plan.</summary>
+    public static BarPlan Solve(BarProblem problem, BarEffort effort = BarEffort.Quick)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        BarCase bars = BarCase.Read(problem);
+        var search = new BarSearch(bars, problem.PoorGrade);
+        long bound = 0;
+        if (bars.Runs.Length > 0)
+        {
+            bound = effort == BarEffort.Quick ? search.Quick() : search.Thorough(120_000_000);
+        }
+
+        return BarReading.Plan(problem, bars, search, bound);
+    }
+}

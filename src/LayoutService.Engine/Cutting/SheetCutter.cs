@@ -1,0 +1,106 @@
+namespace LayoutService.Engine.Cutting;
+
+/// <summary>
+/// Cuts wanted rectangles from sheets at least cost, with cuts that run from edge to edge of the panel being cut
+/// (two-dimensional guillotine cutting stock with several sheet sizes). Deterministic; knows no ceilings.
+/// </summary>
+/// <remarks>
+/// When every way to cut one sheet can be listed (a ceiling's board as a rule), the plan comes from the linear program
+/// over all of them and branch and bound, and is mostly proved best. Otherwise it comes from greedy filling, with a
+/// weaker bound. Budgets are counted in steps, so one problem has one answer.
+/// </remarks>
+public static class SheetCutter
+{
+    /// <summary>Steps of the quick effort.</summary>
+    public const int QuickSteps = 20_000;
+
+    /// <summary>Steps of the thorough effort.</summary>
+    public const int ThoroughSteps = 2_000_000;
+
+    /// <summary>
+    /// Cost of a feasible plan by the greedy part alone, for a search that asks thousands of times;
+    /// null when some piece fits no sheet or the stock does not suffice.
+    /// </summary>
+    public static long? Estimate(SheetProblem problem)
+    {
+        var types = new SheetTypes(problem);
+        var greedy = new SheetGreedy(types);
+        var worths = new double[types.Count];
+        SheetWorths.CutAlone(types, worths);
+        var cost = greedy.Run(worths, SheetFirstCut.LargerRest, null);
+        SheetWorths.ByArea(types, worths);
+        cost = Math.Min(cost, greedy.Run(worths, SheetFirstCut.LargerRest, null));
+        return cost == long.MaxValue ? null : cost;
+    }
+
+    /// <summary>The best plan found within the budget of steps, and a bound that no plan can go below.</summary>
+    public static SheetSolution Solve(SheetProblem problem, int steps)
+    {
+        var types = new SheetTypes(problem);
+        var unplaced = GiveUpMisfits(types);
+        if (Array.TrueForAll(types.Demand, d => d == 0))
+        {
+            return new SheetSolution { Sheets = [], Unplaced = unplaced, Cost = 0, LowerBound = 0 };
+        }
+
+        var patterns = new SheetPatterns(types, steps, Math.Clamp(steps / 10, 500, 20_000));
+        var bound = SheetBounds.Area(types);
+        var relaxation = new SheetRelaxation(types, patterns, 200);
+        var search = new SheetSearch(types, patterns, relaxation);
+        search.Run(steps);
+        bound = patterns.Complete ? Math.Max(bound, search.Bound) : bound;
+        if (patterns.Complete && search.BestCost < long.MaxValue)
+        {
+            return Solution(problem, types, search.Designs, unplaced, search.BestCost, bound);
+        }
+
+        var filling = SheetFilling.Best(types, relaxation.Prices);
+        if (search.BestCost < long.MaxValue && (filling.Missing > 0 || search.BestCost <= filling.Cost))
+        {
+            return Solution(problem, types, search.Designs, unplaced, search.BestCost, bound);
+        }
+
+        for (var t = 0; t < types.Count; t++)
+        {
+            for (var n = 0; n < filling.Left[t]; n++)
+            {
+                unplaced.Add(types.Order[types.First[t + 1] - 1 - n]);
+            }
+        }
+
+        bound = unplaced.Count > 0 ? 0 : bound;
+        return Solution(problem, types, filling.Designs, unplaced, filling.Cost, bound);
+    }
+
+    private static SheetSolution Solution(
+        SheetProblem problem, SheetTypes types, List<SheetDesign> designs, List<int> unplaced, long cost, long bound) =>
+        new()
+        {
+            Sheets = SheetDrawing.Draw(problem, types, designs),
+            Unplaced = unplaced,
+            Cost = cost,
+            LowerBound = Math.Min(bound, cost),
+        };
+
+    /// <summary>Takes out the pieces that fit no kind of sheet; answers their indices.</summary>
+    private static List<int> GiveUpMisfits(SheetTypes types)
+    {
+        var misfits = new List<int>();
+        for (var t = 0; t < types.Count; t++)
+        {
+            var fits = false;
+            for (var k = 0; k < types.Kinds; k++)
+            {
+                fits |= types.KindLimit[k] > 0 && types.Fits(t, types.KindWidth[k], types.KindLength[k]);
+            }
+
+            if (!fits)
+            {
+                types.Demand[t] = 0;
+                misfits.AddRange(types.Order.AsSpan(types.First[t], types.First[t + 1] - types.First[t]));
+            }
+        }
+
+        return misfits;
+    }
+}

@@ -1,0 +1,215 @@
+namespace LayoutService.Engine.Cutting;
+
+/// <summary>The branch and bound of <see cref="SheetSearch"/>.</summary>
+internal sealed class SheetTree
+{
+    private const int CandidateLimit = 20_000;
+
+    private readonly SheetTypes types;
+    private readonly SheetPatterns patterns;
+    private readonly SheetRelaxation relaxation;
+    private readonly long unit;
+    private readonly int[] typeOrder;
+    private readonly int[] left;
+    private readonly Dictionary<long, long> seen = [];
+    private readonly long[] code;
+    private readonly bool coded = true;
+    private readonly List<SheetPattern> chosen = [];
+    private SheetPattern[] candidates = [];
+    private int[] counts = [];
+    private double[] excess = [];
+    private int[][] byType = [];
+    private int steps;
+
+    public List<(SheetPattern Pattern, int Times)> Best { get; private set; } = [];
+
+    public long BestCost { get; private set; }
+
+    /// <summary>Everything that could be better was looked at.</summary>
+    public bool Finished { get; private set; }
+
+    public SheetTree(SheetTypes types, SheetPatterns patterns, SheetRelaxation relaxation, long unit)
+    {
+        (this.types, this.patterns, this.relaxation, this.unit) = (types, patterns, relaxation, unit);
+        left = (int[])types.KindLimit.Clone();
+        typeOrder = new int[types.Count];
+        code = new long[types.Count];
+        var product = 1.0;
+        var place = 1L;
+        for (var t = 0; t < types.Count; t++)
+        {
+            typeOrder[t] = t;
+            code[t] = place;
+            product *= types.Demand[t] + 1;
+            coded &= product < 4e18;
+            place = coded ? place * (types.Demand[t] + 1) : 0;
+        }
+
+        coded &= !types.Limited;
+        Array.Sort(typeOrder, (a, b) =>
+        {
+            var order = relaxation.Prices[b].CompareTo(relaxation.Prices[a]);
+            return order != 0 ? order : a.CompareTo(b);
+        });
+    }
+
+    /// <summary>Looks for plans cheaper than the known cost; true when one was found.</summary>
+    public bool Improve(long known, long bound, int stepLimit)
+    {
+        BestCost = known;
+        steps = stepLimit;
+        var slack = known - unit - relaxation.Bound + known * 1e-9;
+        var found = new List<SheetPattern>();
+        var whole = patterns.Within(relaxation.Prices, types.Demand, relaxation.KindCost, slack, CandidateLimit, found);
+        Prepare(found);
+        var remaining = (int[])types.Demand.Clone();
+        var worth = relaxation.Bound;
+        Branch(remaining, 0, worth, bound);
+        Finished = whole && steps >= 0;
+        return Best.Count > 0;
+    }
+
+    private void Prepare(List<SheetPattern> found)
+    {
+        var n = types.Count;
+        var all = new int[found.Count * n];
+        var costs = new double[found.Count];
+        var order = new int[found.Count];
+        for (var i = 0; i < found.Count; i++)
+        {
+            var set = all.AsSpan(i * n, n);
+            patterns.Count(found[i], set);
+            costs[i] = relaxation.KindCost[found[i].Kind];
+            for (var t = 0; t < n; t++)
+            {
+                costs[i] -= set[t] * relaxation.Prices[t];
+            }
+
+            order[i] = i;
+        }
+
+        Array.Sort(order, (a, b) => costs[a] != costs[b] ? costs[a].CompareTo(costs[b]) : a.CompareTo(b));
+        candidates = new SheetPattern[found.Count];
+        counts = new int[all.Length];
+        excess = new double[found.Count];
+        var lists = new List<int>[n];
+        for (var t = 0; t < n; t++)
+        {
+            lists[t] = [];
+        }
+
+        for (var i = 0; i < order.Length; i++)
+        {
+            candidates[i] = found[order[i]];
+            excess[i] = costs[order[i]];
+            all.AsSpan(order[i] * n, n).CopyTo(counts.AsSpan(i * n));
+            for (var t = 0; t < n; t++)
+            {
+                if (counts[i * n + t] > 0)
+                {
+                    lists[t].Add(i);
+                }
+            }
+        }
+
+        byType = Array.ConvertAll(lists, l => l.ToArray());
+    }
+
+    /// <summary><paramref name="least"/> bounds the whole plan: cost so far plus the worth of what remains.</summary>
+    private void Branch(int[] remaining, long cost, double least, long bound)
+    {
+        if (--steps < 0 || BestCost <= bound)
+        {
+            return;
+        }
+
+        var type = -1;
+        foreach (var t in typeOrder)
+        {
+            if (remaining[t] > 0)
+            {
+                type = t;
+                break;
+            }
+        }
+
+        if (type < 0)
+        {
+            BestCost = cost;
+            Best = chosen.ConvertAll(p => (p, 1));
+            return;
+        }
+
+        if (coded && Known(remaining, cost))
+        {
+            return;
+        }
+
+        var n = types.Count;
+        foreach (var i in byType[type])
+        {
+            var next = least + excess[i];
+            if (next > BestCost - unit + BestCost * 1e-9)
+            {
+                return;
+            }
+
+            var set = counts.AsSpan(i * n, n);
+            var kind = candidates[i].Kind;
+            if (left[kind] == 0 || !Covers(remaining, set))
+            {
+                continue;
+            }
+
+            Move(remaining, set, -1);
+            left[kind] -= left[kind] == int.MaxValue ? 0 : 1;
+            chosen.Add(candidates[i]);
+            Branch(remaining, cost + types.KindCost[kind], next, bound);
+            chosen.RemoveAt(chosen.Count - 1);
+            left[kind] += left[kind] == int.MaxValue ? 0 : 1;
+            Move(remaining, set, 1);
+            if (steps < 0)
+            {
+                return;
+            }
+        }
+    }
+
+    private bool Known(int[] remaining, long cost)
+    {
+        var key = 0L;
+        for (var t = 0; t < remaining.Length; t++)
+        {
+            key += remaining[t] * code[t];
+        }
+
+        if (seen.TryGetValue(key, out var before) && before <= cost)
+        {
+            return true;
+        }
+
+        seen[key] = cost;
+        return false;
+    }
+
+    private static bool Covers(int[] remaining, ReadOnlySpan<int> set)
+    {
+        for (var t = 0; t < set.Length; t++)
+        {
+            if (set[t] > remaining[t])
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static void Move(int[] remaining, ReadOnlySpan<int> set, int times)
+    {
+        for (var t = 0; t < set.Length; t++)
+        {
+            remaining[t] += times * set[t];
+        }
+    }
+}

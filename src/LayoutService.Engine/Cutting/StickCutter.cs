@@ -1,0 +1,134 @@
+namespace LayoutService.Engine.Cutting;
+
+/// <summary>
+/// Plain one-dimensional cutting stock, several stock lengths, exact costs. The search is StickDive; this file turns a
+/// problem into lengths with counts and a solution back into sticks.
+/// </summary>
+public static class StickCutter
+{
+    /// <summary>Enough steps for every published instance tried; about a second.</summary>
+    public const int UsualSteps = 100_000_000;
+
+    /// <summary>
+    /// The cheapest plan that the steps allow, with a valid lower bound. Same problem and steps, same plan. Pieces that no
+    /// stock can give are listed as missing.
+    /// </summary>
+    /// <exception cref="ArgumentException">A length, cost, count, quantity, kerf or trim out of its range.</exception>
+    public static StickPlan Solve(StickProblem problem, int steps = UsualSteps)
+    {
+        Check(problem);
+        var missing = new List<int>();
+        long pieces = 0;
+        foreach (StickWanted wanted in problem.Wanted)
+        {
+            pieces += wanted.Count;
+        }
+
+        var kinds = new StockKinds(problem.Kinds, problem.Kerf, problem.EndTrim, pieces);
+        long[] lengths = Distinct(problem, kinds.Longest);
+        var demand = new int[lengths.Length];
+        var queues = new Queue<int>[lengths.Length];
+        for (int i = 0; i < lengths.Length; i++)
+        {
+            queues[i] = new Queue<int>();
+        }
+
+        for (int w = 0; w < problem.Wanted.Count; w++)
+        {
+            StickWanted wanted = problem.Wanted[w];
+            int index = Array.BinarySearch(lengths, wanted.Length + problem.Kerf);
+            for (int n = 0; n < wanted.Count; n++)
+            {
+                if (index < 0)
+                {
+                    missing.Add(w);
+                }
+                else
+                {
+                    demand[index]++;
+                    queues[index].Enqueue(w);
+                }
+            }
+        }
+
+        var dive = new StickDive(lengths, demand, kinds, steps);
+        dive.Run();
+        return Read(problem, kinds, dive, queues, missing);
+    }
+
+    private static StickPlan Read(StickProblem problem, StockKinds kinds, StickDive dive, Queue<int>[] queues, List<int> missing)
+    {
+        var sticks = new List<Stick>();
+        long cost = 0;
+        foreach (StickFilling filling in dive.Best)
+        {
+            var cut = new List<int>();
+            long used = 0;
+            for (int k = filling.Lengths.Count - 1; k >= 0; k--)
+            {
+                int wanted = queues[filling.Lengths[k]].Dequeue();
+                cut.Add(wanted);
+                used += problem.Wanted[wanted].Length + problem.Kerf;
+            }
+
+            if (kinds.Origin[filling.Kind] < 0)
+            {
+                missing.AddRange(cut);
+                continue;
+            }
+
+            StickKind kind = problem.Kinds[kinds.Origin[filling.Kind]];
+            cost += kind.Cost;
+            sticks.Add(new Stick(kinds.Origin[filling.Kind], cut, Math.Max(0, kind.Length - problem.EndTrim - used)));
+        }
+
+        sticks.Sort((a, b) => Compare(problem, a, b));
+        return new StickPlan(sticks, missing, cost, missing.Count > 0 ? 0 : Math.Min(dive.LowerBound, cost));
+    }
+
+    private static int Compare(StickProblem problem, Stick a, Stick b)
+    {
+        int order = problem.Kinds[b.Kind].Length.CompareTo(problem.Kinds[a.Kind].Length);
+        order = order != 0 ? order : a.Kind.CompareTo(b.Kind);
+        for (int k = 0; order == 0 && k < Math.Min(a.Pieces.Count, b.Pieces.Count); k++)
+        {
+            order = problem.Wanted[b.Pieces[k]].Length.CompareTo(problem.Wanted[a.Pieces[k]].Length);
+            order = order != 0 ? order : a.Pieces[k].CompareTo(b.Pieces[k]);
+        }
+
+        return order != 0 ? order : a.Pieces.Count.CompareTo(b.Pieces.Count);
+    }
+
+    private static long[] Distinct(StickProblem problem, long longest)
+    {
+        var lengths = new SortedSet<long>();
+        foreach (StickWanted wanted in problem.Wanted)
+        {
+            if (wanted.Count > 0 && wanted.Length + problem.Kerf <= longest)
+            {
+                lengths.Add(wanted.Length + problem.Kerf);
+            }
+        }
+
+        return [.. lengths];
+    }
+
+    private static void Check(StickProblem problem)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        ArgumentOutOfRangeException.ThrowIfNegative(problem.Kerf);
+        ArgumentOutOfRangeException.ThrowIfNegative(problem.EndTrim);
+        foreach (StickWanted wanted in problem.Wanted)
+        {
+            ArgumentOutOfRangeException.ThrowIfNegativeOrZero(wanted.Length);
+            ArgumentOutOfRangeException.ThrowIfNegative(wanted.Count);
+        }
+
+        foreach (StickKind kind in problem.Kinds)
+        {
+            ArgumentOutOfRangeException.ThrowIfNegativeOrZero(kind.Length);
+            ArgumentOutOfRangeException.ThrowIfNegative(kind.Cost);
+            ArgumentOutOfRangeException.ThrowIfNegative(kind.Quantity ?? 0);
+        }
+    }
+}

@@ -1,0 +1,52 @@
+namespace LayoutService.Engine.Geometry;
+
+/// <summary>Questions about rings of corners in the working frame.</summary>
+public static class Rings
+{
+    /// <summary>Twice the signed area, square units; positive when anticlockwise.</summary>
+    public static Int128 TwiceArea(IReadOnlyList<Uv> ring)
+    {
+        Int128 sum = 0;
+        for (var i = 0; i < ring.Count; i++)
+        {
+            var (a, b) = (ring[i], ring[(i + 1) % ring.Count]);
+            sum += ((Int128)a.U * b.V) - ((Int128)b.U * a.V);
+        }
+
+        return sum;
+    }
+
+    /// <summary>Drops repeated corners and corners on a straight line between their neighbours.</summary>
+    public static Uv[] WithoutStraightCorners(IReadOnlyList<Uv> ring)
+    {
+        var kept = new List<Uv>(ring.Count);
+        for (var i = 0; i < ring.Count; i++)
+        {
+            var before = kept.Count > 0 ? kept[^1] : ring[^1];
+            var here = ring[i];
+            var after = ring[(i + 1) % ring.Count];
+            if (here != before && Turn(before, here, after) != 0)
+            {
+                kept.Add(here);
+            }
+        }
+
+        return [.. kept];
+    }
+
+    /// <summary>Twice the area of the triangle; positive for a left turn at the middle corner.</summary>
+    public static Int128 Turn(Uv a, Uv b, Uv c) =>
+        ((Int128)(b.U - a.U) * (c.V - b.V)) - ((Int128)(b.V - a.V) * (c.U - b.U));
+
+    /// <summary>Distance from a place to a straight edge, in units.</summary>
+    public static double Distance(Uv place, Uv from, Uv to)
+    {
+        double du = to.U - from.U, dv = to.V - from.V;
+        double pu = place.U - from.U, pv = place.V - from.V;
+        var squared = (du * du) + (dv * dv);
+        var t = squared == 0 ? 0 : Math.Clamp(((pu * du) + (pv * dv)) / squared, 0, 1);
+        return Math.Sqrt(Math.Pow(pu - (t * du), 2) + Math.Pow(pv - (t * dv), 2));
+    }
+
+    public static double DistanceBetween(Uv a, Uv b) => Math.Sqrt(Math.Pow(a.U - b.U, 2) + Math.Pow(a.V - b.V, 2));
+}

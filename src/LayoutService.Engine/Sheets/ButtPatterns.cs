@@ -1,0 +1,255 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Measures;
+
+namespace LayoutService.Engine.Sheets;
+
+/// <summary>
+/// One way to break a run into pieces: the bearing lines its butts stand on, rising, and the prices guessed for it (by
+/// share of a sheet's length, and by equal pieces from a sheet; see <see cref="StockPrices"/>).
+/// </summary>
+public sealed record ButtPattern(int[] Lines, long ByShare, long ByCount)
+{
+    public long Guess(int model) => model == 0 ? ByShare : ByCount;
+}
+
+/// <summary>
+/// Enumerates the ways to break a run: every first butt that a stock length reaches, then as far as each stock length
+/// goes, from either wall. That holds every pattern with one butt, and for longer runs those that waste least. An opening
+/// wholly inside the run gets a butt through it. Cost: lines × lengths × pieces × log lines.
+/// </summary>
+public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices prices, long width)
+{
+    /// <summary>No piece of board is shorter than this where there is a choice: 400 mm. Common practice, no source.</summary>
+    public const long LeastPiece = 400 * Length.PerMillimetre;
+
+    // beside an opening that stands near a wall there is no choice
+    private const long LeastBesideOpening = 50 * Length.PerMillimetre;
+
+    private readonly long[] _lengths = prices.Lengths(width);
+    private readonly List<int> _eligible = new(lines.Count);
+    private readonly List<int> _atOpenings = new(lines.Count);
+    private readonly List<int> _butts = new(8);
+
+    /// <summary>Patterns of a run; <paramref name="backed"/> tells of each line whether wood lies behind a butt on it there.</summary>
+    public List<ButtPattern> Of(CourseRun run, bool[] backed, int most)
+    {
+        var (low, high) = (run.Along.Lo, run.Along.Hi);
+        _eligible.Clear();
+        _atOpenings.Clear();
+        for (var i = 0; i < lines.Count; i++)
+        {
+            var nearest = Math.Min(lines[i].At - low, high - lines[i].At);
+            if (backed[i] && nearest >= LeastPiece)
+            {
+                _eligible.Add(i);
+            }
+
+            if (backed[i] && nearest >= LeastBesideOpening)
+            {
+                _atOpenings.Add(i);
+            }
+        }
+
+        var found = new List<ButtPattern>();
+        _butts.Clear();
+        if (run.Along.Size <= _lengths[0])
+        {
+            Add(run, found);
+        }
+
+        foreach (var first in _eligible)
+        {
+            foreach (var length in _lengths)
+            {
+                if (lines[first].At - low <= _lengths[0] && WalkUp(first, high, length))
+                {
+                    Add(run, found);
+                }
+
+                if (high - lines[first].At <= _lengths[0] && WalkDown(first, low, length))
+                {
+                    Add(run, found);
+                }
+            }
+        }
+
+        return Best(found, most);
+    }
+
+    // half of the places go to the best by each guess
+    private static List<ButtPattern> Best(List<ButtPattern> found, int most)
+    {
+        if (found.Count <= most)
+        {
+            return found;
+        }
+
+        found.Sort(static (a, b) => Compare(a, b, 0));
+        var kept = found.GetRange(0, most / 2);
+        found.RemoveRange(0, most / 2);
+        found.Sort(static (a, b) => Compare(a, b, 1));
+        kept.AddRange(found.GetRange(0, most - (most / 2)));
+        return kept;
+    }
+
+    private static int Compare(ButtPattern a, ButtPattern b, int model)
+    {
+        var order = a.Guess(model).CompareTo(b.Guess(model));
+        if (order == 0)
+        {
+            order = a.Guess(1 - model).CompareTo(b.Guess(1 - model));
+        }
+
+        if (order == 0)
+        {
+            order = a.Lines.Length.CompareTo(b.Lines.Length);
+        }
+
+        for (var i = 0; order == 0 && i < a.Lines.Length; i++)
+        {
+            order = a.Lines[i].CompareTo(b.Lines[i]);
+        }
+
+        return order;
+    }
+
+    private void Add(CourseRun run, List<ButtPattern> found)
+    {
+        if (!ThroughOpenings(run) || Known(found))
+        {
+            return;
+        }
+
+        long share = 0, count = 0;
+        var joint = prices.ButtCost(run.Across.Size) + 1;
+        var part = prices.Share(run.Across.Size, width);
+        var at = run.Along.Lo;
+        foreach (var butt in _butts)
+        {
+            share += joint;
+            count += joint;
+            Price(lines[butt].At);
+        }
+
+        if (run.Along.Hi - at > _lengths[0])
+        {
+            return;
+        }
+
+        Price(run.Along.Hi);
+        found.Add(new ButtPattern([.. _butts], share, count));
+
+        void Price(long end)
+        {
+            share += (long)(prices.Guess(end - at, width, 0) * part);
+            count += (long)(prices.Guess(end - at, width, 1) * part);
+            at = end;
+        }
+    }
+
+    private bool Known(List<ButtPattern> found)
+    {
+        foreach (var pattern in found)
+        {
+            if (pattern.Lines.AsSpan().SequenceEqual(System.Runtime.InteropServices.CollectionsMarshal.AsSpan(_butts)))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // from a first butt on, each next butt as far as the length reaches, leaving no scrap at the wall
+    private bool WalkUp(int first, long end, long length)
+    {
+        _butts.Clear();
+        _butts.Add(first);
+        var at = lines[first].At;
+        while (end - at > length)
+        {
+            var next = -1;
+            for (var i = _eligible.Count - 1; i >= 0 && next < 0; i--)
+            {
+                var step = lines[_eligible[i]].At - at;
+                if (step <= length)
+                {
+                    next = step >= LeastPiece ? _eligible[i] : -2;
+                    break;
+                }
+            }
+
+            if (next < 0)
+            {
+                return false;
+            }
+
+            _butts.Add(next);
+            at = lines[next].At;
+        }
+
+        return true;
+    }
+
+    private bool WalkDown(int first, long end, long length)
+    {
+        _butts.Clear();
+        _butts.Add(first);
+        var at = lines[first].At;
+        while (at - end > length)
+        {
+            var next = -1;
+            for (var i = 0; i < _eligible.Count; i++)
+            {
+                var step = at - lines[_eligible[i]].At;
+                if (step <= length)
+                {
+                    next = step >= LeastPiece ? _eligible[i] : -2;
+                    break;
+                }
+            }
+
+            if (next < 0)
+            {
+                return false;
+            }
+
+            _butts.Insert(0, next);
+            at = lines[next].At;
+        }
+
+        return true;
+    }
+
+    private bool ThroughOpenings(CourseRun run)
+    {
+        foreach (var opening in run.Enclosed)
+        {
+            var chosen = -1;
+            foreach (var line in _atOpenings)
+            {
+                if (Inside(line, opening) && (chosen < 0 || Math.Abs(lines[line].At - opening.Middle) < Math.Abs(lines[chosen].At - opening.Middle)))
+                {
+                    chosen = line;
+                }
+            }
+
+            if (chosen < 0)
+            {
+                return false;
+            }
+
+            if (!_butts.Exists(b => Inside(b, opening)))
+            {
+                _butts.RemoveAll(b => Math.Abs(lines[b].At - lines[chosen].At) < LeastPiece);
+                _butts.Add(chosen);
+                _butts.Sort();
+            }
+        }
+
+        return true;
+    }
+
+    private bool Inside(int line, Span opening) => opening.Lo < lines[line].At && lines[line].At < opening.Hi;
+}

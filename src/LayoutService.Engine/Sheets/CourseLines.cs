@@ -1,0 +1,104 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Measures;
+
+namespace LayoutService.Engine.Sheets;
+
+/// <summary>
+/// One way to divide the ceiling into courses: the lines across the joists, rising, walls included, and the sheet width.
+/// <see cref="Slivers"/> is the length of strip narrower than the least rip that it leaves along walls.
+/// </summary>
+public sealed record CourseDivision(long SheetWidth, IReadOnlyList<long> Lines, long Slivers, long Narrow)
+{
+    public int Courses => Lines.Count - 1;
+
+    public Span Course(int index) => new(Lines[index], Lines[index + 1]);
+}
+
+/// <summary>
+/// The divisions worth trying: full courses from either wall, from an inner wall, or with the seam through an opening;
+/// and with the rips at both walls balanced where one alone would be a sliver. Rips: 300 mm preferred, 150 mm at least
+/// (common practice, no source).
+/// </summary>
+public static class CourseLines
+{
+    public const long LeastRip = 150 * Length.PerMillimetre;
+    public const long PreferredRip = 300 * Length.PerMillimetre;
+
+    public static List<CourseDivision> Offer(FramedRoom room, int most)
+    {
+        var board = room.Board;
+        var (low, high) = (board.LowV, board.HighV);
+        var offered = new List<CourseDivision>();
+        foreach (var width in room.Survey.Sheets.Stock.Select(s => s.Width.Units).Distinct().OrderDescending())
+        {
+            var firsts = new List<long> { low + width, low + Remainder(high - low, width) };
+            var count = ((high - low) + width - 1) / width;
+            var rip = (high - low) - ((count - 1) * width);
+            if (count >= 2)
+            {
+                firsts.Add(room.SnapDownAcross(low + ((rip + width) / 2)));
+            }
+
+            foreach (var edge in board.Edges.Where(e => e.Parallel && e.From.V != low && e.From.V != high))
+            {
+                firsts.Add(low + Remainder(edge.From.V - low, width));
+            }
+
+            foreach (var ring in room.OpeningRings)
+            {
+                firsts.Add(room.SnapDownAcross(low + Remainder(((ring.Min(c => c.V) + ring.Max(c => c.V)) / 2) - low, width)));
+            }
+
+            foreach (var first in firsts.Distinct())
+            {
+                offered.Add(Divide(board, width, first));
+            }
+        }
+
+        return [.. offered
+            .Select((d, i) => (d, i))
+            .OrderBy(x => x.d.Slivers).ThenBy(x => x.d.Narrow + (x.d.Courses * PreferredRip)).ThenBy(x => x.i)
+            .Select(x => x.d)
+            .Take(most)];
+    }
+
+    private static long Remainder(long distance, long width) => distance % width is 0 ? width : distance % width;
+
+    private static CourseDivision Divide(Region board, long width, long first)
+    {
+        var lines = new List<long> { board.LowV };
+        for (var at = first; at < board.HighV; at += width)
+        {
+            lines.Add(at);
+        }
+
+        lines.Add(board.HighV);
+        long slivers = 0, narrow = 0;
+        Weigh(lines[1] - lines[0], board.HighU - board.LowU);
+        Weigh(lines[^1] - lines[^2], board.HighU - board.LowU);
+        foreach (var edge in board.Edges.Where(e => e.Parallel && e.From.V != board.LowV && e.From.V != board.HighV))
+        {
+            foreach (var line in lines)
+            {
+                // board lies on one side of the wall only; a line on that side cuts a strip off
+                var strip = RoomAbove(edge) ? line - edge.From.V : edge.From.V - line;
+                if (strip > 0)
+                {
+                    Weigh(strip, edge.Along.Size);
+                }
+            }
+        }
+
+        return new CourseDivision(width, lines, slivers, narrow);
+
+        void Weigh(long strip, long length)
+        {
+            slivers += strip < LeastRip ? length : 0;
+            narrow += strip < PreferredRip ? length : 0;
+        }
+    }
+
+    // edges are walked with the board on the left: an edge towards +u has it above
+    private static bool RoomAbove(WallEdge edge) => edge.To.U > edge.From.U;
+}

@@ -1,0 +1,127 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Geometry;
+
+namespace LayoutService.Engine.Sheets;
+
+/// <summary>One choice for a whole course: the butts of each of its runs.</summary>
+public sealed record CourseOption(int[][] Butts, int[] All, long ByShare, long ByCount)
+{
+    public long Guess(int model) => model == 0 ? ByShare : ByCount;
+}
+
+/// <summary>Lists the choices of every course; runs that look alike are worked out once.</summary>
+public sealed class CourseOptions(FramedRoom room, StockPrices prices, CourseDivision division, IReadOnlyList<BearingLine> lines, int most)
+{
+    private readonly List<(CourseRun Run, bool[] Backed, List<ButtPattern> Patterns)> _known = [];
+    private readonly List<Span>[] _board = [.. lines.Select(l => room.Board.AcrossAt(l.At, 0))];
+    private readonly ButtPatterns _patterns = new(lines, prices, division.SheetWidth);
+
+    // straps keep an opening's clearance, and end square where it lies askew; the board's edge runs on to the opening
+    private readonly long _tolerance = 2 + room.OpeningRings
+        .Select((ring, i) => Askew(ring) ? (2 * room.Survey.Room.Openings[i].Clearance.Units) + room.Survey.Strapping.Face.Units : room.Survey.Room.Openings[i].Clearance.Units)
+        .DefaultIfEmpty(0)
+        .Max();
+
+    /// <summary>Options of each course in order; null when some run cannot be divided.</summary>
+    public List<CourseOption>[]? Of(IReadOnlyList<CourseRun> runs)
+    {
+        var courses = new List<CourseOption>[division.Courses];
+        for (int c = 0, r = 0; c < courses.Length; c++)
+        {
+            List<CourseOption>? combined = null;
+            for (; r < runs.Count && runs[r].Course == c; r++)
+            {
+                var patterns = Patterns(runs[r]);
+                if (patterns.Count == 0)
+                {
+                    return null;
+                }
+
+                combined = Combine(combined, patterns);
+            }
+
+            courses[c] = combined ?? [new CourseOption([], [], 0, 0)];
+        }
+
+        return courses;
+    }
+
+    private List<CourseOption> Combine(List<CourseOption>? heads, List<ButtPattern> patterns)
+    {
+        var made = new List<CourseOption>();
+        foreach (var pattern in patterns)
+        {
+            if (heads is null)
+            {
+                made.Add(new CourseOption([pattern.Lines], pattern.Lines, pattern.ByShare, pattern.ByCount));
+                continue;
+            }
+
+            foreach (var head in heads)
+            {
+                made.Add(new CourseOption(
+                    [.. head.Butts, pattern.Lines], [.. head.All, .. pattern.Lines], head.ByShare + pattern.ByShare, head.ByCount + pattern.ByCount));
+            }
+        }
+
+        return heads is null ? made : [.. made.OrderBy(o => o.ByShare + o.ByCount).Take(most)];
+    }
+
+    private List<ButtPattern> Patterns(CourseRun run)
+    {
+        var backed = new bool[lines.Count];
+        for (var i = 0; i < backed.Length; i++)
+        {
+            backed[i] = Backs(run, i);
+        }
+
+        foreach (var (known, knownBacked, patterns) in _known)
+        {
+            if (known.Along == run.Along && known.Across.Size == run.Across.Size && run.Enclosed.Count == 0 && known.Enclosed.Count == 0
+                && backed.AsSpan().SequenceEqual(knownBacked))
+            {
+                return patterns;
+            }
+        }
+
+        var found = _patterns.Of(run, backed, most);
+        _known.Add((run, backed, found));
+        return found;
+    }
+
+    private static bool Askew(IReadOnlyList<Uv> ring) =>
+        ring.Where((corner, i) => corner.U != ring[(i + 1) % ring.Count].U && corner.V != ring[(i + 1) % ring.Count].V).Any();
+
+    /// <summary>True when wood lies behind the whole width of a butt on this line in this run.</summary>
+    private bool Backs(CourseRun run, int line)
+    {
+        if (!run.Along.Holds(lines[line].At))
+        {
+            return false;
+        }
+
+        foreach (var span in _board[line])
+        {
+            var butt = span.Meet(run.Strip);
+            if (butt.Size > 0 && !Covered(lines[line].Stretches, butt))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool Covered(IReadOnlyList<Span> wood, Span butt)
+    {
+        for (var i = 0; i < wood.Count; i++)
+        {
+            if (wood[i].Lo - _tolerance <= butt.Lo && butt.Hi <= wood[i].Hi + _tolerance)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,62 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Measures;
+
+namespace LayoutService.Engine.Sheets;
+
+/// <summary>
+/// What sheets and joints cost in the smallest unit of the objective: a hundredth of the currency's unit when every
+/// sheet has a price, else a square millimetre. Guesses the price of a piece before it is cut.
+/// </summary>
+public sealed class StockPrices
+{
+    private readonly SheetWish _wish;
+
+    public StockPrices(SheetWish wish)
+    {
+        _wish = wish;
+        Priced = wish.Stock.All(s => s.PackPrice is not null);
+    }
+
+    /// <summary>True when every sheet has a price, so that the objective is money.</summary>
+    public bool Priced { get; }
+
+    public long Cost(SheetStock stock) => Priced
+        ? (long)decimal.Round(stock.PackPrice!.Value * 10_000m / stock.PackSize)
+        : stock.Width.Units / Length.PerMillimetre * (stock.Length.Units / Length.PerMillimetre);
+
+    /// <summary>Stock lengths of one width, longest first.</summary>
+    public long[] Lengths(long width) =>
+        [.. _wish.Stock.Where(s => s.Width.Units == width).Select(s => s.Length.Units).Distinct().OrderDescending()];
+
+    /// <summary>What finishing one butt of this length is worth.</summary>
+    public long ButtCost(long length) => Priced
+        ? (long)decimal.Round(_wish.ButtCostPerMetre * 10_000m * length / (1000 * Length.PerMillimetre))
+        : 0;
+
+    /// <summary>The part of a sheet's width that a piece uses up: two rips at most come from one sheet.</summary>
+    public double Share(long width, long sheetWidth) => 2 * width <= sheetWidth ? 0.5 : 1.0;
+
+    /// <summary>
+    /// A guess of a piece's price: model 0 shares the cheapest sheet by length; model 1 takes the cheapest sheet from
+    /// which equal pieces are cut.
+    /// </summary>
+    public long Guess(long length, long width, int model)
+    {
+        var best = long.MaxValue;
+        foreach (var stock in _wish.Stock)
+        {
+            if (stock.Width.Units != width || stock.Length.Units < length)
+            {
+                continue;
+            }
+
+            var cost = Cost(stock);
+            var share = model == 0
+                ? (long)((double)cost * length / stock.Length.Units)
+                : cost / Math.Max(1, stock.Length.Units / length);
+            best = Math.Min(best, share);
+        }
+
+        return best == long.MaxValue ? long.MaxValue / 1_000_000 : best;
+    }
+}

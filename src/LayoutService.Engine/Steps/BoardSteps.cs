@@ -1,0 +1,109 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Sheets;
+
+namespace LayoutService.Engine.Steps;
+
+/// <summary>Cutting and hanging the board, course by course from the start wall, then screws and finish.</summary>
+internal static class BoardSteps
+{
+    public static void Write(
+        StepList list, SheetPlan sheets, CutPlan cut, IReadOnlyList<(Course Course, IReadOnlyList<BoardPiece> Pieces)> courses, TradeText trade)
+    {
+        if (sheets.Pieces.Count == 0)
+        {
+            return;
+        }
+
+        if (cut.Sheets.Count > 0)
+        {
+            list.Add(
+                Sentence.Of(
+                    "check-sheets",
+                    $"Lay out {StepList.Number(cut.Sheets.Count)} sheets by the sheet cut plan. Cut each piece just before it is hung, face up; "
+                    + "keep each offcut that the plan uses again and write its next piece on it.",
+                    ("sheets", StepList.Number(cut.Sheets.Count))),
+                cut.Sheets.Select(sheet => new Touch(TouchKinds.SheetStock, sheet.Id)));
+        }
+
+        foreach (var (course, pieces) in courses)
+        {
+            Hang(list, course, [.. pieces.Where(piece => !piece.MeasureInPlace)], trade);
+            foreach (var piece in pieces.Where(piece => piece.MeasureInPlace))
+            {
+                MeasureAndHang(list, course, piece, trade);
+            }
+        }
+
+        Finish(list, sheets, trade);
+    }
+
+    private static void Hang(StepList list, Course course, List<BoardPiece> pieces, TradeText trade)
+    {
+        if (pieces.Count == 0)
+        {
+            return;
+        }
+
+        var said = string.Join(", ", pieces.Select(piece => $"{piece.Id} ({trade.Of(piece.Width)} × {trade.Of(piece.Length)})"));
+        list.Add(
+            Sentence.Of(
+                "hang-course",
+                $"Course {course.Id}: hang {said}, in this order, long edges across the straps and butt ends on the middle of their strap"
+                + $"{Backing(pieces)}. Two people and a lift; edges touch, none is forced.",
+                ("course", course.Id),
+                ("pieces", said)),
+            pieces.Select(Touched));
+    }
+
+    private static void MeasureAndHang(StepList list, Course course, BoardPiece piece, TradeText trade)
+    {
+        var notes = string.Concat(piece.Notes.Select(note => $" {note.Text}"));
+        list.Add(
+            Sentence.Of(
+                "measure-and-hang",
+                $"Course {course.Id}: measure the place of {piece.Id} at both edges, about {trade.Of(piece.Width)} × {trade.Of(piece.Length)}, "
+                + $"cut it to that and hang it{Backing([piece])}.{notes}",
+                ("course", course.Id),
+                ("piece", piece.Id),
+                ("width", trade.Of(piece.Width)),
+                ("length", trade.Of(piece.Length))),
+            [Touched(piece)]);
+    }
+
+    private static string Backing(List<BoardPiece> pieces)
+    {
+        var rows = pieces.SelectMany(piece => piece.Ends).SelectMany(end => end.Backing).Distinct().ToList();
+        return rows.Count == 0 ? string.Empty : $" ({StepList.Names(rows)})";
+    }
+
+    private static void Finish(StepList list, SheetPlan sheets, TradeText trade)
+    {
+        var screws = sheets.Pieces.Sum(piece => piece.Screws);
+
+        // 12 in and 3/8 in: Gypsum Association's guide and trade guides; 300 mm and 10 mm: NBC subsection 9.29.5.
+        var (field, edge) = (trade.Of(12, 300), trade.Of(0.375m, 10));
+        list.Add(
+            Sentence.Of(
+                "screw-board",
+                $"Drive the rest of the {StepList.Number(screws)} screws into the straps: at most {field} apart along each strap, {edge} or more from "
+                + "every edge, heads just below the paper. Work from the middle of a sheet to its edges.",
+                ("screws", StepList.Number(screws)),
+                ("spacing", field),
+                ("edge", edge)),
+            sheets.Pieces.Select(Touched));
+
+        var (butt, tapered) = (trade.Of(sheets.ButtJointLength), trade.Of(sheets.TaperedJointLength + sheets.CutEdgeJointLength));
+        var face = sheets.Pieces.Max(piece => piece.Layer);
+        list.Add(
+            Sentence.Of(
+                "tape-and-finish",
+                // 10 °C for 48 h: NBC subsection 9.29.5.
+                "Keep the room at 10 °C (50 °F) or warmer from 48 hours before taping to 48 hours after. Tape the butt joints "
+                + $"({butt}), the joints along the joists ({tapered}) and the angle at the walls; each coat dries before the next.",
+                ("butt", butt),
+                ("along", tapered)),
+            sheets.Pieces.Where(piece => piece.Layer == face).Select(Touched));
+    }
+
+    private static Touch Touched(BoardPiece piece) => new(TouchKinds.BoardPiece, piece.Id);
+}

@@ -1,0 +1,32 @@
+using LayoutService.Engine.Ceilings;
+
+namespace LayoutService.Engine.Steps;
+
+/// <summary>Before any wood goes up: what is hidden, and whether the joists make a plane.</summary>
+internal static class FirstSteps
+{
+    public static void Write(StepList list, JoistPlan joists, TradeText trade)
+    {
+        var all = joists.Members.Select(joist => new Touch(TouchKinds.Joist, joist.Id)).ToList();
+        list.Hold(
+            Sentence.Of(
+                "find-hidden-lines",
+                "Find every cable, pipe, gas line, duct and box above the ceiling, mark where each crosses a joist, and protect or "
+                + "move what a fastener could reach. Gas, wiring and plumbing are moved by the licensed trade. Go on only when "
+                + "nothing is in doubt."),
+            all);
+
+        // GA-216 group (association's guide, section II): 1/8 in from the plane of neighbouring framing. 19 mm: common practice.
+        var plane = trade.Of(0.125m, 3);
+        var most = trade.Of(0.75m, 19);
+        list.Add(
+            Sentence.Of(
+                "check-joists",
+                $"Stretch a string under the joists. Where neighbours differ by more than {plane}, plan packing between joist and "
+                + $"strap; where a joist is more than {most} out, sister it to the line. Note the lowest joist: it sets the plane.",
+                ("tolerance", plane),
+                ("mostPacking", most),
+                ("joists", StepList.Number(joists.Members.Count))),
+            all);
+    }
+}

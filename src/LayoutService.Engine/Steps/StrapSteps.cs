@@ -1,0 +1,154 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Measures;
+using LayoutService.Engine.Strapping;
+
+namespace LayoutService.Engine.Steps;
+
+/// <summary>Marking, cutting and hanging the wood.</summary>
+internal static class StrapSteps
+{
+    public static void Write(StepList list, StrappingPlan plan, CutPlan cut, TradeText trade)
+    {
+        var rows = plan.Rows.OrderBy(row => row.At).ToList();
+        Mark(list, rows, trade);
+        Cut(list, plan, cut, trade);
+        foreach (var role in plan.Nailers.GroupBy(nailer => nailer.Role).OrderBy(group => group.Key))
+        {
+            Nail(list, role.Key, [.. role]);
+        }
+
+        var scabs = plan.Scabs.ToLookup(scab => scab.RowId);
+        foreach (var row in rows)
+        {
+            Fasten(list, plan, row, trade);
+            Scab(list, row, [.. scabs[row.Id]]);
+        }
+
+        if (rows.Count > 0)
+        {
+            var plane = trade.Of(0.125m, 3);
+            list.Add(
+                Sentence.Of(
+                    "check-plane",
+                    $"Hold a long straightedge across the straps, row after row; pack or plane whatever is more than {plane} off.",
+                    ("tolerance", plane)),
+                rows.Select(Row));
+        }
+    }
+
+    private static void Mark(StepList list, List<StrapRow> rows, TradeText trade)
+    {
+        foreach (var row in rows)
+        {
+            var marks = row.Marks.Select(mark => (mark.End, Text: trade.Of(mark.NearEdge), mark.Side)).ToList();
+            var same = marks.Count > 0 && marks.All(mark => mark.Text == marks[0].Text && mark.Side == marks[0].Side);
+            var said = marks.Count == 0 ? $"centre at {trade.Of(row.At)} at both ends"
+                : same ? $"{marks[0].Text} at both ends, strap on the {marks[0].Side} side of the mark"
+                : string.Join("; ", marks.Select(mark => $"{mark.End} end {mark.Text}, strap on the {mark.Side} side"));
+            list.Add(
+                Sentence.Of(
+                    "mark-row",
+                    $"Row {row.Id}: with the tape hooked at the measuring corner, mark {said}.",
+                    ("row", row.Id),
+                    ("marks", said)),
+                [Row(row)]);
+        }
+    }
+
+    private static void Cut(StepList list, StrappingPlan plan, CutPlan cut, TradeText trade)
+    {
+        if (cut.Sticks.Count > 0)
+        {
+            list.Add(
+                Sentence.Of(
+                    "cut-lumber",
+                    $"Look down every stick and lay the worst aside as culls. Cut {StepList.Number(cut.Sticks.Count)} lengths by the cut "
+                    + $"plan, in its order, and write on each piece its id. The plan counts {trade.Of(cut.Kerf)} for each saw cut.",
+                    ("sticks", StepList.Number(cut.Sticks.Count)),
+                    ("kerf", trade.Of(cut.Kerf))),
+                cut.Sticks.Select(stick => new Touch(TouchKinds.Stock, stick.Id)));
+        }
+
+        var rows = plan.Rows.Select(row => row.Id).ToHashSet();
+        foreach (var spacer in plan.Spacers)
+        {
+            var length = trade.Of(spacer.Length);
+            list.Add(
+                Sentence.Of(
+                    "cut-spacer",
+                    $"Cut two spacer blocks {length} long and write the length on them.",
+                    ("length", length)),
+                spacer.Between.Where(rows.Contains).Select(row => new Touch(TouchKinds.Row, row)));
+        }
+    }
+
+    private static void Nail(StepList list, NailerRole role, List<Nailer> nailers)
+    {
+        var names = StepList.Names(nailers.Select(nailer => nailer.Id));
+        var (code, text) = role switch
+        {
+            NailerRole.Ledger => (
+                "fasten-ledgers",
+                $"Fasten ledgers {names} along their walls, undersides in line with the joists: they carry the strap ends."),
+            NailerRole.WallNailer => (
+                "fasten-wall-nailers",
+                $"Fasten nailers {names} along the oblique walls, faces in the plane of the straps: they carry the sheet edges."),
+            _ => ("fasten-blocks", $"Fix blocks {names} between their joists, undersides flush."),
+        };
+        list.Add(
+            Sentence.Of(code, text, ("nailers", names)),
+            nailers.Select(nailer => new Touch(TouchKinds.Nailer, nailer.Id)));
+    }
+
+    private static void Fasten(StepList list, StrappingPlan plan, StrapRow row, TradeText trade)
+    {
+        var pieces = StepList.Names(row.Pieces.Select(piece => piece.Id));
+        var place = Place(plan, row, trade);
+        list.Add(
+            Sentence.Of(
+                "fasten-row",
+                $"Row {row.Id}: hang {pieces} {place}. Two fasteners at every joist, four where two ends meet. Snap or sight the row "
+                + "straight before the second fastener goes in.",
+                ("row", row.Id),
+                ("pieces", pieces),
+                ("place", place)),
+            row.Pieces.Select(piece => new Touch(TouchKinds.Piece, piece.Id)).Prepend(Row(row)));
+    }
+
+    /// <summary>
+    /// Where the row goes: off the row before with its block when the plan has a block of that clear gap. The strap's face
+    /// is twice the way from the mark to the centre.
+    /// </summary>
+    private static string Place(StrappingPlan plan, StrapRow row, TradeText trade)
+    {
+        if (row.SpacingBefore is { } spacing && row.Marks.Count > 0)
+        {
+            var gap = spacing - ((row.At - row.Marks[0].NearEdge) * 2);
+            if (plan.Spacers.Any(spacer => spacer.Length == gap))
+            {
+                return $"on its marks, held off the row before by the {trade.Of(gap)} block";
+            }
+        }
+
+        return "on its marks";
+    }
+
+    private static void Scab(StepList list, StrapRow row, List<Scab> scabs)
+    {
+        if (scabs.Count == 0)
+        {
+            return;
+        }
+
+        var names = StepList.Names(scabs.Select(scab => scab.Id));
+        list.Add(
+            Sentence.Of(
+                "fasten-scabs",
+                $"Row {row.Id}: glue {names} on top of the strap, centred over the joint, and screw from below, two screws each side.",
+                ("row", row.Id),
+                ("scabs", names)),
+            scabs.Select(scab => new Touch(TouchKinds.Scab, scab.Id)).Prepend(Row(row)));
+    }
+
+    private static Touch Row(StrapRow row) => new(TouchKinds.Row, row.Id);
+}

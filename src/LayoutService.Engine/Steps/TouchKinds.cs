@@ -1,0 +1,25 @@
+namespace LayoutService.Engine.Steps;
+
+/// <summary>What a step can touch: the kinds of a plan's things that carry an id.</summary>
+public static class TouchKinds
+{
+    public const string Joist = "joist";
+
+    public const string Row = "row";
+
+    /// <summary>One length of strap in a row.</summary>
+    public const string Piece = "piece";
+
+    public const string Nailer = "nailer";
+
+    public const string Scab = "scab";
+
+    /// <summary>One bought length in the cut plan.</summary>
+    public const string Stock = "stock";
+
+    /// <summary>One bought sheet in the cut plan.</summary>
+    public const string SheetStock = "sheet-stock";
+
+    /// <summary>One part cut from a sheet.</summary>
+    public const string BoardPiece = "board-piece";
+}

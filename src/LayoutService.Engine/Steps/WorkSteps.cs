@@ -1,0 +1,36 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Measures;
+using LayoutService.Engine.Sheets;
+using LayoutService.Engine.Strapping;
+
+namespace LayoutService.Engine.Steps;
+
+/// <summary>
+/// The order of work with its hold points. Every row, strap piece, nailer, scab and board piece is touched at least once,
+/// and nothing is used before it is there: wood is cut before it is hung, nailers hang before the rows that end on them,
+/// rows before the board, a course before the next one.
+/// </summary>
+public static class WorkSteps
+{
+    /// <summary>
+    /// Writes the steps. <paramref name="text"/> says a length off a tape. <paramref name="walls"/>, when given, tell at which
+    /// end of the room the sheets' start wall is; without them courses hang in the plan's own order.
+    /// </summary>
+    public static IReadOnlyList<WorkStep> Write(
+        StrappingPlan strapping,
+        SheetPlan sheets,
+        CutPlan cut,
+        JoistPlan joists,
+        UnitSystem units,
+        Func<Length, string> text,
+        IReadOnlyList<WallLine>? walls = null)
+    {
+        var trade = new TradeText(units, text);
+        var list = new StepList();
+        FirstSteps.Write(list, joists, trade);
+        StrapSteps.Write(list, strapping, cut, trade);
+        ClosingHold.Write(list, strapping, sheets, trade);
+        BoardSteps.Write(list, sheets, cut, HangingOrder.Of(sheets, joists, walls ?? []), trade);
+        return list.Steps;
+    }
+}

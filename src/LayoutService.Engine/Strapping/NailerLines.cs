@@ -1,0 +1,142 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Measures;
+
+namespace LayoutService.Engine.Strapping;
+
+/// <summary>A nailer as it lies in the working frame: along which edge (see <see cref="WallEdge.Source"/>), and what it carries.</summary>
+public sealed record NailerLine(NailerRole Role, Uv From, Uv To, int Source, IReadOnlyList<int> Lines)
+{
+    public long Length => (long)Math.Round(Rings.DistanceBetween(From, To));
+}
+
+/// <summary>
+/// Wood beside the rows. A ledger runs along a wall where the last joist is too far to carry strap ends: one item for all
+/// the straps of that wall. A wall nailer fills in along an oblique wall between rows, where the sheet's edge would hang
+/// further than the row spacing.
+/// </summary>
+public sealed class NailerLines(FramedRoom room, RowRules rules)
+{
+    private const long Least = 50 * Length.PerMillimetre;
+
+    public List<NailerLine> Of(IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs, long longest)
+    {
+        var found = new List<NailerLine>();
+        found.AddRange(Ledgers(lines, runs));
+        found.AddRange(WallNailers(lines));
+        return [.. found.SelectMany(n => InLengths(n, longest))];
+    }
+
+    private IEnumerable<NailerLine> Ledgers(IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs)
+    {
+        var ends = new Dictionary<WallEdge, List<int>>();
+        var blocks = new List<NailerLine>();
+        foreach (var run in runs)
+        {
+            var stretch = lines[run.Line].Stretches[run.Stretch];
+            if (run.LedgerLow)
+            {
+                Note(stretch.LowSource, new Uv(lines[run.Line].At, stretch.Across.Lo), run.Line);
+            }
+
+            if (run.LedgerHigh)
+            {
+                Note(stretch.HighSource, new Uv(lines[run.Line].At, stretch.Across.Hi), run.Line);
+            }
+        }
+
+        return ends
+            .OrderBy(e => (e.Key.From.U, e.Key.From.V, e.Key.To.U, e.Key.To.V))
+            .Select(e => new NailerLine(NailerRole.Ledger, e.Key.From, e.Key.To, e.Key.Source, e.Value))
+            .Concat(blocks);
+
+        void Note(int source, Uv place, int line)
+        {
+            if (source < 0 && BayAt(place.V) is { } bay)
+            {
+                blocks.Add(new NailerLine(NailerRole.Block, place with { V = bay.Lo }, place with { V = bay.Hi }, source, [line]));
+                return;
+            }
+
+            var edge = room.Straps.Edges
+                .OrderBy(e => Rings.Distance(place, e.From, e.To) + (e.Source == source ? 0 : Measures.Length.PerMillimetre))
+                .First();
+            if (!ends.TryGetValue(edge, out var served))
+            {
+                ends[edge] = served = [];
+            }
+
+            if (!served.Contains(line))
+            {
+                served.Add(line);
+            }
+        }
+    }
+
+    // the clear bay that a strap's end hangs in: a block across it, joist to joist, carries the end
+    private Span? BayAt(long v)
+    {
+        for (var i = 0; i + 1 < room.Supports.Length; i++)
+        {
+            if (room.Supports[i].Hi <= v && v <= room.Supports[i + 1].Lo)
+            {
+                return new Span(room.Supports[i].Hi, room.Supports[i + 1].Lo);
+            }
+        }
+
+        return null;
+    }
+
+    private IEnumerable<NailerLine> WallNailers(IReadOnlyList<StrapLine> lines)
+    {
+        foreach (var edge in room.Straps.Edges)
+        {
+            if (edge.Parallel || WallRows.IsSquare(edge) || edge.Source < 0)
+            {
+                continue;
+            }
+
+            var slope = (double)(edge.To.V - edge.From.V) / (edge.To.U - edge.From.U);
+            var stretch = Math.Sqrt(1 + (slope * slope));
+            var at = edge.Along.Lo;
+            var crossing = lines
+                .Where(l => edge.Along.Lo - rules.Half < l.At && l.At < edge.Along.Hi + rules.Half && Reaches(l, edge, slope))
+                .Select(l => (l.At, Index: lines.ToList().IndexOf(l)))
+                .OrderBy(l => l.At)
+                .ToList();
+            foreach (var (row, _) in crossing.Append((edge.Along.Hi + rules.Half, -1)))
+            {
+                var end = Math.Min(row - rules.Half, edge.Along.Hi);
+                if (end - at >= Least && (end - at + rules.Face) * stretch > rules.MaxSpacing)
+                {
+                    yield return new NailerLine(NailerRole.WallNailer, On(at), On(end), edge.Source, [.. crossing.Select(c => c.Index)]);
+                }
+
+                at = Math.Max(at, row + rules.Half);
+            }
+
+            Uv On(long u) => new(u, edge.From.V + (long)Math.Round(slope * (u - edge.From.U)));
+        }
+    }
+
+    private static bool Reaches(StrapLine line, WallEdge edge, double slope)
+    {
+        var u = Math.Clamp(line.At, edge.Along.Lo, edge.Along.Hi);
+        var v = edge.From.V + (slope * (u - edge.From.U));
+        return line.Stretches.Any(s => s.Across.Lo - (100 * Length.PerMillimetre) <= v && v <= s.Across.Hi + (100 * Length.PerMillimetre));
+    }
+
+    // a nailer longer than the stock is made in equal parts
+    private static IEnumerable<NailerLine> InLengths(NailerLine nailer, long longest)
+    {
+        var parts = (int)((nailer.Length + longest - 1) / longest);
+        for (var i = 0; i < parts; i++)
+        {
+            yield return nailer with { From = Between(i), To = Between(i + 1) };
+        }
+
+        Uv Between(int i) => new(
+            nailer.From.U + ((nailer.To.U - nailer.From.U) * i / parts),
+            nailer.From.V + ((nailer.To.V - nailer.From.V) * i / parts));
+    }
+}

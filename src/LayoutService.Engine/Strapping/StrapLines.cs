@@ -1,0 +1,226 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Measures;
+
+namespace LayoutService.Engine.Strapping;
+
+/// <summary>How one end of a stretch of strap finishes.</summary>
+public enum StretchEnd
+{
+    Wall,
+    Opening,
+
+    /// <summary>On a joist, in the open: a short strap past its last support.</summary>
+    Joist,
+}
+
+/// <summary>
+/// One uninterrupted run of a row, wall to wall, in the working frame; the centre line reaches the wall. A bevelled end
+/// carries its degrees off square and how far its long point stands past the centre line.
+/// </summary>
+public sealed record Stretch(
+    Span Across, StretchEnd LowEnd, StretchEnd HighEnd, int LowSource, int HighSource, double LowBevel, double HighBevel, bool LowLongUp, bool HighLongUp)
+{
+    public long LongPoint(bool high, long half)
+    {
+        var degrees = high ? HighBevel : LowBevel;
+        return degrees == 0 ? 0 : (long)Math.Ceiling(half * Math.Tan(degrees * Math.PI / 180));
+    }
+}
+
+/// <summary>A row as it lies: its centre along the joists and its stretches.</summary>
+public sealed record StrapLine(long At, bool Through, IReadOnlyList<Stretch> Stretches, WallRow? Serves)
+{
+    public BearingLine Bearing { get; } = new(At, [.. Stretches.Select(s => s.Across)], Through);
+}
+
+/// <summary>
+/// Lays rows between the walls. A row goes wherever its whole face fits; at an oblique wall its end is bevelled to the
+/// wall, up to 75 degrees off square (common practice, no source); a steeper end is cut square where the face still fits.
+/// </summary>
+public static class StrapLines
+{
+    private const double SteepestBevel = 75;
+    private const long SupportSpread = 300 * Length.PerMillimetre;
+
+    public static List<StrapLine> Lay(FramedRoom room, RowRules rules, IReadOnlyList<long> through, IReadOnlyList<WallRow> locals)
+    {
+        var lines = new List<StrapLine>(through.Count + locals.Count);
+        foreach (var at in through)
+        {
+            lines.Add(new StrapLine(at, true, Stretches(room, rules, at), null));
+        }
+
+        foreach (var local in locals)
+        {
+            lines.Add(new StrapLine(local.At, false, Short(room, rules, local.At, local.Across), local));
+        }
+
+        lines.RemoveAll(l => l.Stretches.Count == 0);
+        lines.Sort(static (a, b) => a.At != b.At ? a.At.CompareTo(b.At) : a.Stretches[0].Across.Lo.CompareTo(b.Stretches[0].Across.Lo));
+        return lines;
+    }
+
+    /// <summary>Short straps over given stretches: run on past two supports at least 300 mm apart, or to the wall.</summary>
+    public static List<Stretch> Short(FramedRoom room, RowRules rules, long at, IReadOnlyList<Span> served)
+    {
+        var found = new List<Stretch>();
+        foreach (var whole in Stretches(room, rules, at))
+        {
+            foreach (var part in served)
+            {
+                var meet = whole.Across.Meet(part);
+                if (meet.Size <= 0)
+                {
+                    continue;
+                }
+
+                var cut = PastTwoSupports(room, whole.Across, meet);
+                found.Add(whole with
+                {
+                    Across = cut,
+                    LowEnd = cut.Lo == whole.Across.Lo ? whole.LowEnd : StretchEnd.Joist,
+                    HighEnd = cut.Hi == whole.Across.Hi ? whole.HighEnd : StretchEnd.Joist,
+                    LowBevel = cut.Lo == whole.Across.Lo ? whole.LowBevel : 0,
+                    HighBevel = cut.Hi == whole.Across.Hi ? whole.HighBevel : 0,
+                });
+            }
+        }
+
+        return MergeOverlaps(found);
+    }
+
+    private static List<Stretch> MergeOverlaps(List<Stretch> found)
+    {
+        for (var i = 0; i + 1 < found.Count;)
+        {
+            var (a, b) = (found[i], found[i + 1]);
+            if (b.Across.Lo <= a.Across.Hi)
+            {
+                found[i] = b.Across.Hi <= a.Across.Hi
+                    ? a
+                    : a with { Across = new Span(a.Across.Lo, b.Across.Hi), HighEnd = b.HighEnd, HighSource = b.HighSource, HighBevel = b.HighBevel, HighLongUp = b.HighLongUp };
+                found.RemoveAt(i + 1);
+            }
+            else
+            {
+                i++;
+            }
+        }
+
+        return found;
+    }
+
+    private static Span PastTwoSupports(FramedRoom room, Span whole, Span part)
+    {
+        var supports = room.Supports;
+        int Below(long v) => Array.FindLastIndex(supports, s => s.Middle <= v && s.Middle > whole.Lo);
+        int Above(long v) => Array.FindIndex(supports, s => s.Middle >= v && s.Middle < whole.Hi);
+        var (lo, hi) = (part.Lo, part.Hi);
+        if (lo > whole.Lo)
+        {
+            lo = Below(lo) is >= 0 and var i ? supports[i].Middle : whole.Lo;
+        }
+
+        if (hi < whole.Hi)
+        {
+            hi = Above(hi) is >= 0 and var i ? supports[i].Middle : whole.Hi;
+        }
+
+        while (Spread(supports, new Span(lo, hi)) < SupportSpread && (lo > whole.Lo || hi < whole.Hi))
+        {
+            var down = lo > whole.Lo ? (Below(lo - 1) is >= 0 and var d ? supports[d].Middle : whole.Lo) : long.MinValue;
+            var up = hi < whole.Hi ? (Above(hi + 1) is >= 0 and var u ? supports[u].Middle : whole.Hi) : long.MaxValue;
+            if (up == long.MaxValue || (down != long.MinValue && lo - down <= up - hi))
+            {
+                lo = down;
+            }
+            else
+            {
+                hi = up;
+            }
+        }
+
+        return new Span(lo, hi);
+    }
+
+    private static long Spread(Support[] supports, Span across)
+    {
+        var first = Array.FindIndex(supports, s => across.Holds(s.Middle));
+        var last = Array.FindLastIndex(supports, s => across.Holds(s.Middle));
+        return first < 0 ? 0 : supports[last].Middle - supports[first].Middle;
+    }
+
+    private static List<Stretch> Stretches(FramedRoom room, RowRules rules, long at)
+    {
+        var region = room.Straps;
+        var strict = region.AcrossAt(at, rules.Half);
+        var centre = region.AcrossAt(at, 0);
+        var found = new List<Stretch>(strict.Count);
+        foreach (var span in strict)
+        {
+            if (span.Size < rules.Face)
+            {
+                continue;
+            }
+
+            var whole = centre.Find(c => c.Lo <= span.Lo && span.Hi <= c.Hi);
+            var (lo, lowSource, lowBevel, lowUp) = EndAt(region, rules, at, whole.Lo, span.Lo);
+            var (hi, highSource, highBevel, highUp) = EndAt(region, rules, at, whole.Hi, span.Hi);
+            found.Add(new Stretch(
+                new Span(lo, hi),
+                lowSource < 0 ? StretchEnd.Opening : StretchEnd.Wall,
+                highSource < 0 ? StretchEnd.Opening : StretchEnd.Wall,
+                lowSource,
+                highSource,
+                lowBevel,
+                highBevel,
+                lowUp,
+                highUp));
+        }
+
+        return found;
+    }
+
+    // where the strap ends: on the wall with a bevel where one oblique wall cuts the whole face cleanly, else square
+    private static (long At, int Source, double Bevel, bool LongUp) EndAt(Region region, RowRules rules, long u, long centreEnd, long strictEnd)
+    {
+        if (Math.Abs(centreEnd - strictEnd) > 1)
+        {
+            foreach (var edge in region.Edges)
+            {
+                if (edge.Parallel || edge.From.U == edge.To.U || !edge.Along.Holds(new Span(u - rules.Half, u + rules.Half)))
+                {
+                    continue;
+                }
+
+                var slope = (double)(edge.To.V - edge.From.V) / (edge.To.U - edge.From.U);
+                var v = edge.From.V + (slope * (u - edge.From.U));
+                var degrees = Math.Atan(Math.Abs(slope)) * 180 / Math.PI;
+                if (Math.Abs(v - centreEnd) <= 2 && degrees <= SteepestBevel)
+                {
+                    var high = centreEnd > strictEnd;
+                    return (centreEnd, edge.Source, degrees, slope > 0 == high);
+                }
+            }
+        }
+
+        return (strictEnd, NearestSource(region, new Uv(u, strictEnd)), 0, false);
+    }
+
+    private static int NearestSource(Region region, Uv place)
+    {
+        var best = double.MaxValue;
+        var source = 0;
+        foreach (var edge in region.Edges)
+        {
+            var distance = Rings.Distance(place, edge.From, edge.To);
+            if (distance < best)
+            {
+                (best, source) = (distance, edge.Source);
+            }
+        }
+
+        return source;
+    }
+}

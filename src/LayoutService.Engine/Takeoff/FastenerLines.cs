@@ -1,0 +1,100 @@
+using System.Globalization;
+using LayoutService.Engine.Measures;
+using LayoutService.Engine.Strapping;
+
+namespace LayoutService.Engine.Takeoff;
+
+/// <summary>Screws and wall fasteners, each counted where it is driven.</summary>
+internal static class FastenerLines
+{
+    public static IEnumerable<TakeoffLine> Count(TakeoffFacts facts, PriceBook prices)
+    {
+        var needs = new List<Need>();
+        needs.AddRange(Straps(facts));
+        needs.AddRange(Nailers(facts));
+        needs.AddRange(Boards(facts));
+        var waste = prices.Waste("fasteners", facts.Allowances.FastenerWaste);
+        return needs
+            .Where(need => need.Counted > 0)
+            .Select(need => need with { WasteFraction = waste, Packs = prices.Packs(need.Code, need.Id) })
+            .Select(need => Ordering.Order(need, prices.Currency))
+            .ToList();
+    }
+
+    private static IEnumerable<Need> Straps(TakeoffFacts facts)
+    {
+        var strap = facts.StrappingWish.Thickness;
+        var crossings = facts.Strapping.Crossings;
+        var joints = crossings.Count(crossing => crossing.Kind == CrossingKind.Joint);
+        yield return Screws(
+            facts,
+            TakeoffCodes.StrapScrew,
+            "#8 wood screw for straps",
+            ScrewLengths.ForStrap(strap, facts.Allowances.StrapScrewGrip),
+            crossings.Sum(crossing => crossing.Fasteners),
+            $"{Number(crossings.Count - joints)} crossings and {Number(joints)} joints");
+        var scabs = facts.Strapping.Scabs.Count;
+        yield return Screws(
+            facts,
+            TakeoffCodes.ScabScrew,
+            "#8 wood screw for scabs",
+            ScrewLengths.ForScab(strap),
+            scabs * facts.Allowances.ScrewsPerScab,
+            $"{Number(scabs)} scabs, {Number(facts.Allowances.ScrewsPerScab)} each");
+    }
+
+    private static IEnumerable<Need> Nailers(TakeoffFacts facts)
+    {
+        var nailers = facts.Strapping.Nailers;
+        yield return new Need
+        {
+            Code = TakeoffCodes.NailerFastener,
+            Description = "Fastener for ledgers, nailers and blocks, to suit what they are fastened to",
+            Measure = Measure.Fastener,
+            Counted = nailers.Sum(nailer => PerNailer(facts.Allowances, nailer)),
+            KilogramsEach = null,
+            CountedFrom = $"{Number(nailers.Count)} ledgers, nailers and blocks",
+        };
+    }
+
+    private static int PerNailer(Allowances allowances, Nailer nailer)
+    {
+        if (nailer.Role == NailerRole.Block)
+        {
+            return allowances.FastenersPerBlock;
+        }
+
+        var spacing = allowances.NailerFastenerSpacing.Units;
+        return 2 * (int)(((nailer.Length.Units + spacing - 1) / spacing) + 1);
+    }
+
+    /// <summary>Each layer of board has its own screws, as long as all the board under them asks for.</summary>
+    private static IEnumerable<Need> Boards(TakeoffFacts facts) =>
+        facts.Sheets.Pieces
+            .GroupBy(piece => ScrewLengths.ForBoard(facts.SheetWish.Thickness * piece.Layer, facts.Ruleset))
+            .OrderBy(group => group.Key.Length)
+            .Select(group => new Need
+            {
+                Code = TakeoffCodes.BoardScrew,
+                Description = $"Board screw for wood, coarse, {facts.TapeText(group.Key.Length)}",
+                Id = group.Key.Name,
+                Measure = Measure.Fastener,
+                Counted = group.Sum(piece => piece.Screws),
+                KilogramsEach = facts.Masses.BoardScrewGramsPerInch * group.Key.Length.Inches / 1000m,
+                CountedFrom = $"the screws of {Number(group.Count())} board pieces",
+            });
+
+    private static Need Screws(
+        TakeoffFacts facts, string code, string what, (string Name, Length Length) screw, int count, string countedFrom) => new()
+        {
+            Code = code,
+            Description = $"{what}, {facts.TapeText(screw.Length)}",
+            Id = screw.Name,
+            Measure = Measure.Fastener,
+            Counted = count,
+            KilogramsEach = facts.Masses.WoodScrewGramsPerInch * screw.Length.Inches / 1000m,
+            CountedFrom = countedFrom,
+        };
+
+    private static string Number(int count) => count.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,51 @@
+namespace LayoutService.Engine.Takeoff;
+
+/// <summary>
+/// The stable codes of takeoff lines. A price list names what it prices by these, so a code never changes meaning.
+/// Counts are in UN/ECE Recommendation 20 units, named beside each.
+/// </summary>
+public static class TakeoffCodes
+{
+    /// <summary>Bought lengths of strap, one line for each stock id (C62). Counted from the cut plan; no waste.</summary>
+    public const string Strap = "strap";
+
+    /// <summary>Spare straps for sticks too bowed or split to hang (C62); their own line, never inside waste. Priced as the strap.</summary>
+    public const string StrapCulls = "strap-culls";
+
+    /// <summary>Bought lengths of another size for ledgers, nailers and blocks, by stock id (C62). No waste.</summary>
+    public const string Nailer = "nailer";
+
+    /// <summary>Spare lengths of nailer stock (C62), one line for each size. Priced as the nailer stock.</summary>
+    public const string NailerCulls = "nailer-culls";
+
+    /// <summary>Gypsum sheets, one line for each stock id (C62). Counted from the cut plan; no waste.</summary>
+    public const string Sheet = "sheet";
+
+    /// <summary>Screws that hold straps to joists, ledgers and blocks (C62).</summary>
+    public const string StrapScrew = "strap-screw";
+
+    /// <summary>Shorter screws through a scab and the strap under it (C62).</summary>
+    public const string ScabScrew = "scab-screw";
+
+    /// <summary>Wood adhesive between scab and strap (LTR).</summary>
+    public const string ScabAdhesive = "scab-adhesive";
+
+    /// <summary>Fasteners of ledgers and nailers to the wall, and of blocks to the joists (C62).</summary>
+    public const string NailerFastener = "nailer-fastener";
+
+    /// <summary>Board screws, one line for each length; the line's id is that length, such as <c>1-1/8in</c> (C62).</summary>
+    public const string BoardScrew = "board-screw";
+
+    /// <summary>Joint tape over every seam of the face layer and the angle at the walls (FOT or MTR).</summary>
+    public const string JointTape = "joint-tape";
+
+    /// <summary>Ready-mixed joint compound for the face layer (LBR or KGM).</summary>
+    public const string JointCompound = "joint-compound";
+
+    /// <summary>Every code, in the order of the lines. A price list may name any of them but the culls, which are priced as their stock.</summary>
+    public static readonly IReadOnlyList<string> All =
+    [
+        Strap, StrapCulls, Nailer, NailerCulls, Sheet, StrapScrew, ScabScrew, NailerFastener, BoardScrew, ScabAdhesive, JointTape,
+        JointCompound,
+    ];
+}

@@ -124,7 +124,7 @@ internal static class LumberCuts
     private static void Stock(GivenPlan plan, AuditReport report)
     {
         var stock = plan.Room.Strapping.Stock.ById(s => s.Id);
-        foreach (var group in plan.Sticks.Where(_ => stock.Count > 0).GroupBy(s => s.StockId ?? ""))
+        foreach (var group in plan.StrapSticks.Where(_ => stock.Count > 0).GroupBy(s => s.StockId ?? ""))
         {
             if (!stock.TryGetValue(group.Key, out var asked))
             {

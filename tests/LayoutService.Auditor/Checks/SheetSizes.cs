@@ -22,7 +22,7 @@ internal static class SheetSizes
             }
 
             var unit = plan.Room.Imperial ? 304.8 * 304.8 : 1e6;
-            if (board.StatedArea is { } area && Math.Abs((area * unit) - board.Area) > 1e-5 * unit)
+            if (board.StatedArea is { } area && Math.Abs((area * unit) - board.Area) > 0.000051 * unit)
             {
                 report.Fault("sheets.size", board.Id, $"says an area of {area:F6}, drawn {board.Area / unit:F6}");
             }

@@ -19,12 +19,15 @@ internal static class TakeoffLines
             return;
         }
 
-        Bought(lines, plan.Sticks.GroupBy(s => s.StockId ?? "").ToDictionary(g => g.Key, g => g.Count()), plan.Room.Strapping.Stock, report);
+        Bought(lines, plan.StrapSticks.GroupBy(s => s.StockId ?? "").ToDictionary(g => g.Key, g => g.Count()), plan.Room.Strapping.Stock, report);
         Bought(lines, plan.CutSheets.GroupBy(s => s.StockId ?? "").ToDictionary(g => g.Key, g => g.Count()), plan.Room.Sheets.Stock, report);
         Fasteners(lines, plan, report);
         Tape(lines, plan, report);
         Screws(lines, plan, report);
     }
+
+    /// <summary>Spare sticks for culls stand on a line of their own and are no part of the cut plan.</summary>
+    private static bool IsCulls(JsonElement line) => line.Member("code").Text()?.Contains("cull", StringComparison.OrdinalIgnoreCase) ?? false;
 
     /// <summary>The lines whose code holds one of the words.</summary>
     private static IEnumerable<JsonElement> With(List<JsonElement> lines, params string[] words) =>
@@ -35,7 +38,7 @@ internal static class TakeoffLines
         foreach (var asked in stock)
         {
             var due = used.GetValueOrDefault(asked.Id);
-            var own = lines.Where(l => l.Member("id").Text() == asked.Id).ToList();
+            var own = lines.Where(l => l.Member("id").Text() == asked.Id && !IsCulls(l)).ToList();
             var counted = own.Sum(l => l.Member("counted").Decimal() ?? 0);
             var ordered = own.Sum(l => l.Member("quantity").Decimal() ?? 0);
             if (counted != due || ordered < due)

@@ -70,6 +70,24 @@ public readonly record struct StrapEnd(Wall? Wall, double WallAt)
             }
         }
 
+        return Touching(room, u, v);
+    }
+
+    /// <summary>An end may stop short because its face, though not its centre line, meets a wall or an opening.</summary>
+    private static StrapEnd Touching(AskedRoom room, double u, double v)
+    {
+        var half = room.Strapping.Face / 2;
+        foreach (var wall in room.Border.Walls.Where(w => w.Us.From < u + half - Near && w.Us.To > u - half + Near))
+        {
+            var met = wall.IsSquare ? [wall.Vs.From, wall.Vs.To]
+                : new[] { wall.VAt(Math.Max(wall.Us.From, u - half)), wall.VAt(Math.Min(wall.Us.To, u + half)) };
+            if (met.Any(at => Math.Abs(v - at) <= Near))
+            {
+                var ends = room.Border.AcrossAt(u).SelectMany(p => new[] { p.From, p.To });
+                return new StrapEnd(wall, ends.Where(e => Math.Abs(e - v) <= 2 * half).Append(v).MinBy(e => e == v ? half : Math.Abs(e - v)));
+            }
+        }
+
         return default;
     }
 }

@@ -1,3 +1,4 @@
+using LayoutService.Api.Describing;
 using LayoutService.Api.Hosting;
 using LayoutService.Api.Plans;
 

@@ -1,3 +1,5 @@
+using LayoutService.Api.Catalogues;
+using LayoutService.Api.Describing;
 using LayoutService.Api.Hosting;
 using LayoutService.Api.Plans;
 
@@ -15,6 +17,7 @@ app.UseRouting();
 app.UseRateLimiter();
 app.MapContract();
 app.MapPlans();
+app.MapCatalogues();
 app.MapOperation();
 app.MapProblems();
 app.Services.GetRequiredService<Readiness>();

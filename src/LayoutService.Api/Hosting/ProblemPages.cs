@@ -60,6 +60,7 @@ public static class ProblemPages
         {
             404 => "No resource has this address.",
             405 => $"The method {Known(context.Request.Method)} is not allowed here.",
+            415 => "The header Content-Type must be application/json.",
             _ => kind.Title + ".",
         };
         return new ProblemResult(kind, detail).ExecuteAsync(context);

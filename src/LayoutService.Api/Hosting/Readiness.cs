@@ -1,16 +1,22 @@
+using LayoutService.Api.Plans;
+
 namespace LayoutService.Api.Hosting;
 
 /// <summary>
 /// Ready from the end of start-up until the service is told to stop; then it goes on answering for the drain time, so that
 /// whoever spreads the load can send requests elsewhere first.
 /// </summary>
-public sealed class Readiness
+internal sealed class Readiness
 {
     private volatile bool ready;
 
-    public Readiness(IHostApplicationLifetime lifetime, ServiceSettings settings)
+    public Readiness(IHostApplicationLifetime lifetime, ServiceSettings settings, WarmUp warmUp)
     {
-        lifetime.ApplicationStarted.Register(() => ready = true);
+        lifetime.ApplicationStarted.Register(() =>
+        {
+            warmUp.Run();
+            ready = true;
+        });
         lifetime.ApplicationStopping.Register(() =>
         {
             ready = false;

@@ -16,6 +16,7 @@ public static class PlanEndpoints
         services.AddSingleton<IValidator<PlanRequest>, PlanRequestValidator>();
         services.AddSingleton<RequestRules>();
         services.AddSingleton<PlanDesk>();
+        services.AddSingleton<WarmUp>();
     }
 
     public static void MapPlans(this IEndpointRouteBuilder routes)

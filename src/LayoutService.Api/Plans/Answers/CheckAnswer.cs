@@ -29,14 +29,38 @@ public sealed record CheckAnswer
 
     /// <summary>What would have to be given to check it.</summary>
     public IReadOnlyList<string>? Missing { get; init; }
+
+    /// <summary>What to mind about how the rule was read.</summary>
+    public SentenceAnswer? Note { get; init; }
+
+    /// <summary>What a person could change, when the check is not passed.</summary>
+    public SentenceAnswer? Remedy { get; init; }
 }
 
 /// <summary>Where a figure is published.</summary>
-/// <param name="Document">The document; absent for common practice.</param>
-/// <param name="Edition">Its edition.</param>
-/// <param name="Clause">Its clause or table.</param>
-/// <param name="Basis">What the figure rests on.</param>
-public sealed record SourceAnswer(string? Document, string? Edition, string? Clause, string Basis);
+public sealed record SourceAnswer
+{
+    /// <summary>The document; for common practice it says so.</summary>
+    public required string Document { get; init; }
+
+    /// <summary>Its edition.</summary>
+    public string? Edition { get; init; }
+
+    /// <summary>Its clause or table.</summary>
+    public string? Clause { get; init; }
+
+    /// <summary>Its publisher.</summary>
+    public string? Publisher { get; init; }
+
+    /// <summary>What kind of ground the figure stands on.</summary>
+    public required string Basis { get; init; }
+
+    /// <summary>How sure the figure is: `high`, `medium` or `low`.</summary>
+    public required string Confidence { get; init; }
+
+    /// <summary>How the figure is known, or what to mind about it.</summary>
+    public string? Note { get; init; }
+}
 
 /// <summary>Something to look out for.</summary>
 public sealed record CautionAnswer
@@ -50,8 +74,8 @@ public sealed record CautionAnswer
     /// <summary>The values in it.</summary>
     public required IReadOnlyDictionary<string, string> Params { get; init; }
 
-    /// <summary>Where it is published; absent for common sense.</summary>
-    public SourceAnswer? Source { get; init; }
+    /// <summary>Where it is published.</summary>
+    public required SourceAnswer Source { get; init; }
 
     /// <summary>Ids of the places.</summary>
     public required IReadOnlyList<string> Where { get; init; }

@@ -5,6 +5,7 @@ using LayoutService.Engine;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Geometry;
 using LayoutService.Engine.Measures;
+using LayoutService.Engine.Standards;
 
 namespace LayoutService.Api.Plans.Mapping;
 
@@ -18,7 +19,7 @@ internal static class SurveyDigest
     {
         var text = new StringBuilder();
         Add("engine", LayoutEngine.EngineVersion);
-        Add("rules", RulesInForce.Version);
+        Add("rules", PublishedTables.Current.RulesVersion);
         Add("units", survey.Units);
         Add("ruleset", survey.Ruleset);
         Add("effort", survey.Effort);

@@ -14,7 +14,7 @@ internal static class SurveyMapping
     {
         var assumed = new Assumptions(request.Units == UnitsWord.Imperial);
         var ruleset = assumed.Word(
-            "#/ruleset", "The ruleset", request.Ruleset, assumed.Imperial ? RulesetWord.UsIrc2021 : RulesetWord.CaNbc2020);
+            "#/ruleset", "The ruleset", request.Ruleset, UsualRuleset(assumed.Imperial));
         var effort = assumed.Word("#/effort", "The effort", request.Effort, EffortWord.Quick);
         var survey = new Survey
         {
@@ -30,4 +30,7 @@ internal static class SurveyMapping
         };
         return new(survey, assumed.Made, request.Reference);
     }
+
+    /// <summary>The ruleset of a request that names none.</summary>
+    public static RulesetWord UsualRuleset(bool imperial) => imperial ? RulesetWord.UsIrc2021 : RulesetWord.CaNbc2020;
 }

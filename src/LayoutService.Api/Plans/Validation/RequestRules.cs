@@ -26,6 +26,7 @@ internal sealed class RequestRules(IValidator<PlanRequest> bounds)
             CheckBetween(request, known, faults);
         }
 
+        OverrideRules.Check(request, faults);
         PriceRules.Check(request, faults);
         return DocumentOrder.Of(faults.All, reading.Root);
     }

@@ -3,6 +3,7 @@ using LayoutService.Api.Plans.Mapping;
 using LayoutService.Api.Plans.Requests;
 using LayoutService.Engine;
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Standards;
 
 namespace LayoutService.Api.Plans.Writing;
 
@@ -19,11 +20,13 @@ internal static class PlanWriting
             Units = ink.Imperial ? UnitsWord.Imperial : UnitsWord.Metric,
             Ruleset = survey.Ruleset,
             EngineVersion = LayoutEngine.EngineVersion,
-            RulesVersion = RulesInForce.Version,
+            RulesVersion = PublishedTables.Current.RulesVersion,
             RequestDigest = requestDigest,
             Digest = SurveyDigest.Of(survey),
             Assumed = asked.Assumed,
             Summary = Summary(plan, ink),
+            Checks = blocks.Has(Block.Checks) ? CheckWriting.Checks(plan.Checks) : null,
+            Cautions = blocks.Has(Block.Cautions) ? CheckWriting.Cautions(plan.Cautions) : null,
             Walls = blocks.Has(Block.Walls) ? RoomWriting.Walls(plan.Walls, ink) : null,
             Joists = blocks.Has(Block.Joists) ? RoomWriting.Joists(plan.Joists, ink) : null,
             Strapping = blocks.Has(Block.Strapping) ? StrappingWriting.Of(plan.Strapping, ink) : null,

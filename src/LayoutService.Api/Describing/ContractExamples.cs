@@ -1,0 +1,25 @@
+using System.Text.Json.Nodes;
+using Microsoft.OpenApi;
+
+namespace LayoutService.Api.Describing;
+
+/// <summary>The example requests under <c>openapi/examples</c>, built into the service so that the contract shows the same ones.</summary>
+internal static class ContractExamples
+{
+    private const string Ending = ".request.json";
+
+    /// <summary>Examples by name, in the order of their names.</summary>
+    public static Dictionary<string, IOpenApiExample> Requests()
+    {
+        var assembly = typeof(ContractExamples).Assembly;
+        var examples = new Dictionary<string, IOpenApiExample>(StringComparer.Ordinal);
+        foreach (var resource in assembly.GetManifestResourceNames().Where(n => n.EndsWith(Ending, StringComparison.Ordinal)).Order(StringComparer.Ordinal))
+        {
+            using var stream = assembly.GetManifestResourceStream(resource)!;
+            var name = resource[..^Ending.Length];
+            examples.Add(name, new OpenApiExample { Summary = name.Replace('-', ' '), Value = JsonNode.Parse(stream) });
+        }
+
+        return examples;
+    }
+}

@@ -1,0 +1,81 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using LayoutService.Api.Hosting;
+using LayoutService.Api.Plans.Writing;
+using Microsoft.OpenApi;
+using Swashbuckle.AspNetCore.SwaggerGen;
+
+namespace LayoutService.Api.Describing;
+
+/// <summary>Adds to each operation what its handler cannot say: headers, the query, examples, titles of problems.</summary>
+internal sealed class OperationTouches : IOperationFilter
+{
+    public void Apply(OpenApiOperation operation, OperationFilterContext context)
+    {
+        foreach (var (status, response) in operation.Responses ?? [])
+        {
+            if (response is OpenApiResponse own)
+            {
+                own.Headers = Headers(status);
+                own.Description = Title(status) ?? own.Description;
+            }
+        }
+
+        if (operation.RequestBody is OpenApiRequestBody body)
+        {
+            body.Required = true;
+            foreach (var content in (body.Content ?? new Dictionary<string, IOpenApiMediaType>()).Values.OfType<OpenApiMediaType>())
+            {
+                content.Examples = ContractExamples.Requests();
+            }
+        }
+
+        if (operation.OperationId == "createPlan")
+        {
+            (operation.Parameters ??= []).Add(Include());
+        }
+    }
+
+    private static OpenApiParameter Include() => new()
+    {
+        Name = "include",
+        In = ParameterLocation.Query,
+        Description = "Which blocks of the answer to send, separated by commas; head and summary always come. Default all.",
+        Style = ParameterStyle.Form,
+        Explode = false,
+        Schema = new OpenApiSchema
+        {
+            Type = JsonSchemaType.Array,
+            MinItems = 1,
+            MaxItems = Blocks.Words.Count,
+            Items = new OpenApiSchema { Type = JsonSchemaType.String, Enum = [.. Blocks.Words.Select(w => JsonValue.Create(w.Word))] },
+        },
+    };
+
+    private static Dictionary<string, IOpenApiHeader> Headers(string status)
+    {
+        var headers = new Dictionary<string, IOpenApiHeader>(StringComparer.Ordinal)
+        {
+            [RequestIds.Header] = new OpenApiHeader
+            {
+                Description = "Id of this call: the caller's own when it sent one, else a new one.",
+                Schema = new OpenApiSchema { Type = JsonSchemaType.String, MinLength = 1, MaxLength = 64, Pattern = "^[A-Za-z0-9._-]+$" },
+            },
+        };
+        if (status is "429" or "503")
+        {
+            headers["Retry-After"] = new OpenApiHeader
+            {
+                Description = "Seconds after which to try again.",
+                Schema = new OpenApiSchema { Type = JsonSchemaType.Integer, Format = "int32", Minimum = "1", Maximum = "3600" },
+            };
+        }
+
+        return headers;
+    }
+
+    private static string? Title(string status) => status == "200"
+        ? "The answer."
+        : string.Join("; or: ", ProblemKind.All
+            .Where(k => k.Status.ToString(CultureInfo.InvariantCulture) == status).Select(k => k.Title)) is { Length: > 0 } titles ? titles + "." : null;
+}

@@ -1,0 +1,120 @@
+namespace LayoutService.Api.Tests.Errors;
+
+/// <summary>Each rule of a request, with its whole sentence.</summary>
+public class RuleTests(Service service) : IClassFixture<Service>
+{
+    private const string NotPlanned = "not_planned_yet: The contract has this member, but the service does not plan it yet; leave it out.";
+
+    [Theory]
+    [InlineData("room.outline", "[[0,0],[3600,3000],[3600,0],[0,3000]]", "#/room/outline/2 outline_crosses_itself: The edge from this corner meets the edge from corner 0; an outline does not cross or touch itself.")]
+    [InlineData("room.outline", "[[0,0],[3600,0],[3600,0],[0,3000]]", "#/room/outline/2 outline_corner_repeated: This corner is the same place as the one before it.")]
+    [InlineData("room.outline", "[[0,0],[3600,0],[1800,0],[0,3000]]", "#/room/outline/1 outline_spike: The outline turns straight back on itself at this corner.")]
+    [InlineData("room.outline", "[[0,0],[3600,0],[0,0]]", "#/room/outline count_out_of_range: This outline must have from 3 to 200 corners, a repeated first one not counted; it has 2.")]
+    [InlineData("room.outline", "[[0,0],[3600,0]]", "#/room/outline count_out_of_range: This list must hold from 3 to 201 items; it holds 2.")]
+    [InlineData("room.outline", "[[0,0],[300000,0],[300000,3000],[0,3000]]", "#/room/outline room_too_long: The room may be at most 200 m long; check the units.")]
+    [InlineData("room.outline", "[[0,0],[150000,0],[150000,150000],[0,150000]]", "#/room/outline room_too_large: The room may be at most 10000 m² large; check the units.")]
+    [InlineData("room.outline.1", "[1000001,0]", "#/room/outline/1 out_of_range: A coordinate must be from -1000000 to 1000000.")]
+    [InlineData("room.openings", "[{\"outline\":[[3000,1000],[4000,1000],[4000,2000],[3000,2000]]}]", "#/room/openings/0/outline opening_outside_room: This opening does not lie wholly inside the room.")]
+    [InlineData("room.openings", "[{\"outline\":[[1000,1000],[2000,1000],[2000,2000],[1000,2000]]},{\"outline\":[[1500,1500],[2500,1500],[2500,2500],[1500,2500]]}]", "#/room/openings/1/outline openings_overlap: This opening overlaps the opening at #/room/openings/0; join the two.")]
+    [InlineData("room.openings", "[{\"id\":\"a\",\"outline\":[[100,100],[200,100],[200,200]]},{\"id\":\"a\",\"outline\":[[500,500],[600,500],[600,600]]}]", "#/room/openings/1/id id_repeated: Another item of this list has the id \"a\" already.")]
+    [InlineData("room.heights", "[{\"at\":[9000,0],\"floorToJoist\":2400}]", "#/room/heights/0/at height_outside_room: This height was taken outside of the room.")]
+    [InlineData("room.heights", "[{\"at\":[900,0]}]", "#/room/heights/0/floorToJoist required: This member is needed.")]
+    [InlineData("room.walls", "[{\"edge\":4,\"kind\":\"stud\"}]", "#/room/walls/0/edge edge_unknown: The outline has edges 0 to 3; there is no edge 4.")]
+    [InlineData("room.walls", "[{\"edge\":1,\"kind\":\"stud\"},{\"edge\":1,\"kind\":\"stud\"}]", "#/room/walls/1/edge edge_repeated: Edge 1 has a wall already.")]
+    [InlineData("joistFields.0.positions", "[1,2]", "#/joistFields/0/positions one_or_the_other: Give positions, or spacing and first, not both.")]
+    [InlineData("joistFields.0.runDegrees", "90", "#/joistFields/0/runDegrees one_or_the_other: Give run or runDegrees, not both.")]
+    [InlineData("joistFields.0.spacing", "null", "#/joistFields/0/spacing required: The joists have a first centre line, but no spacing.")]
+    [InlineData("joistFields.0.first", "null", "#/joistFields/0/first required: The joists have a spacing, but no first centre line.")]
+    [InlineData("joistFields.0.first", "3700", "#/joistFields/0/first joist_outside_room: This joist lies outside of the room, which is from 0 to 3600 mm across the joists; it is at 3700 mm.")]
+    [InlineData("joistFields.0.first", "-100", "#/joistFields/0/first joist_outside_room: This joist lies outside of the room, which is from 0 to 3600 mm across the joists; it is at -100 mm.")]
+    [InlineData("joistFields.0.face", "1000", "#/joistFields/0/face out_of_range: This must be from 12 to 300 mm; it is 1000 mm.")]
+    [InlineData("joistFields.0.runDegrees", "180", "#/joistFields/0/runDegrees out_of_range: This must be from 0 to below 180; it is 180.")]
+    [InlineData("joistFields.1", "{\"run\":\"x\",\"spacing\":400,\"first\":200}", "#/joistFields/1 not_planned_yet: One joist field is planned so far; leave out this one.")]
+    [InlineData("joistFields", "[]", "#/joistFields count_out_of_range: This list must hold from 1 to 20 items; it holds 0.")]
+    [InlineData("strapping.size", "{\"name\":\"1x3\",\"face\":64}", "#/strapping/size/name one_or_the_other: Give name, or thickness and face, not both.")]
+    [InlineData("strapping.size", "{\"thickness\":19}", "#/strapping/size/face required: A strap with a thickness needs a face.")]
+    [InlineData("strapping.size", "{\"face\":64}", "#/strapping/size/thickness required: A strap with a face needs a thickness.")]
+    [InlineData("strapping.maxSpacing", "77", "#/strapping/maxSpacing rows_too_close: Rows of straps 64 mm wide need a clear gap of more than 13 mm; this spacing leaves less.")]
+    [InlineData("strapping.jointsAllowed", "[\"scab\",\"scab\"]", "#/strapping/jointsAllowed/1 word_repeated: This word stands in the set already.")]
+    [InlineData("strapping.stock", "[{\"length\":500}]", "#/strapping/stock/0/length stock_shorter_than_piece: No piece can be cut from this length: the shortest piece is 600 mm and the trim 3 mm.")]
+    [InlineData("strapping.stock", "[{\"id\":\"\",\"length\":2400}]", "#/strapping/stock/0/id text_length: This text must have from 1 to 64 characters; it has 0.")]
+    [InlineData("strapping.stock", "[{\"id\":\"a b\",\"length\":2400}]", "#/strapping/stock/0/id text_pattern: An id starts with a letter or digit, and holds letters, digits, dots, dashes, colons and underscores only.")]
+    [InlineData("strapping.longestHandled", "300", "#/strapping/longestHandled stock_shorter_than_piece: The longest piece that can be handled is shorter than the shortest piece, 600 mm.")]
+    [InlineData("strapping.kerf", "-1", "#/strapping/kerf out_of_range: This must be from 0 to 12 mm; it is -1 mm.")]
+    [InlineData("strapping.kerf", "\"1 in\"", "#/strapping/kerf out_of_range: This must be from 0 to 12 mm; it is 25.4 mm.")]
+    [InlineData("strapping.stock", "[{\"length\":2400,\"packPrice\":3}]", "#/prices/currency currency_missing: A price is given, but no currency.")]
+    [InlineData("sheets.stock", "[{\"width\":1300,\"length\":1200}]", "#/sheets/stock/0/width sheet_wider_than_long: A sheet is not wider than it is long; its length runs along the tapered edges.")]
+    [InlineData("sheets.stock", "[{\"length\":2400}]", "#/sheets/stock/0/width required: This member is needed.")]
+    [InlineData("prices", "{\"currency\":\"usd\"}", "#/prices/currency text_pattern: A currency is the three capital letters of ISO 4217, for example CAD or USD.")]
+    [InlineData("prices", "{\"currency\":\"USD\",\"items\":[{\"code\":\"gold\",\"packPrice\":1}]}", "#/prices/items/0/code code_unknown: No takeoff line has the code \"gold\"; the codes are strap, strap-culls, nailer, nailer-culls, sheet, strap-screw, scab-screw, scab-adhesive, nailer-fastener, board-screw, joint-tape, joint-compound.")]
+    [InlineData("rules", "[{\"id\":\"gravity\",\"value\":9.81}]", "#/rules/0/id rule_unknown: The ruleset ca-nbc-2020 has no rule \"gravity\"; GET /v1/rules lists them.")]
+    [InlineData("rules", "[{\"id\":\"kerf\",\"value\":3},{\"id\":\"kerf\",\"value\":3}]", "#/rules/1/id rule_repeated: The rule \"kerf\" is set already.")]
+    [InlineData("language", "\"fr-CA\"", "#/language not_planned_yet: Texts are in English only so far; leave out language, or send en.")]
+    [InlineData("language", "\"??\"", "#/language text_pattern: This is no language tag; write for example en or en-CA.")]
+    public async Task A_rule_that_is_broken_is_told_with_its_place(string path, string json, string fault)
+    {
+        var reply = await service.PostAsync("/v1/plans", Rooms.With(path, json));
+        Assert.Equal(422, reply.Status);
+        Assert.Equal("/problems/invalid-request", reply.Json.GetProperty("type").GetString());
+        Assert.Equal([fault], reply.Faults);
+    }
+
+    [Theory]
+    [InlineData("room.outlineFace", "\"finished\"", "#/room/outlineFace")]
+    [InlineData("room.existing", "{\"material\":\"plaster\"}", "#/room/existing")]
+    [InlineData("room.above", "{\"heated\":true}", "#/room/above")]
+    [InlineData("room.below", "{\"use\":\"garage\"}", "#/room/below")]
+    [InlineData("room.walls", "[{\"edge\":0,\"kind\":\"later\"}]", "#/room/walls/0/kind")]
+    [InlineData("room.walls", "[{\"edge\":0,\"kind\":\"open\"}]", "#/room/walls/0/kind")]
+    [InlineData("joistFields.0.region", "[[0,0],[1,0],[1,1]]", "#/joistFields/0/region")]
+    [InlineData("joistFields.0.undersides", "[{\"at\":[0,0],\"level\":2}]", "#/joistFields/0/undersides")]
+    [InlineData("strapping.method", "\"direct\"", "#/strapping/method")]
+    [InlineData("sheets.layers", "2", "#/sheets/layers")]
+    [InlineData("access", "{\"passages\":[{\"width\":800}]}", "#/access")]
+    [InlineData("crew", "{\"people\":2}", "#/crew")]
+    [InlineData("fixtures", "[{\"id\":\"a\",\"kind\":\"slim-light\",\"at\":[1,1],\"cutout\":{\"diameter\":105}}]", "#/fixtures")]
+    [InlineData("lightGrid", "{\"lux\":100}", "#/lightGrid")]
+    [InlineData("mounts", "[{\"id\":\"fan\",\"at\":[1,1],\"mass\":12}]", "#/mounts")]
+    [InlineData("services", "[{\"id\":\"d\",\"kind\":\"duct\"}]", "#/services")]
+    [InlineData("partitions", "[{\"id\":\"p\",\"top\":\"straps\"}]", "#/partitions")]
+    [InlineData("bulkheads", "[{\"id\":\"b\",\"edges\":[0],\"drop\":200}]", "#/bulkheads")]
+    [InlineData("insulation", "{\"purpose\":\"sound\"}", "#/insulation/purpose")]
+    [InlineData("insulation", "{\"batts\":[{\"id\":\"b\"}]}", "#/insulation/batts")]
+    [InlineData("prices", "{\"currency\":\"CAD\",\"labour\":{\"hourPrice\":50}}", "#/prices/labour")]
+    [InlineData("prices", "{\"currency\":\"CAD\",\"culls\":{\"boards\":0.1}}", "#/prices/culls")]
+    [InlineData("document", "{\"id\":\"Q-1\"}", "#/document")]
+    public async Task A_member_that_is_not_planned_yet_is_refused_and_never_ignored(string path, string json, string pointer)
+    {
+        var reply = await service.PostAsync("/v1/plans", Rooms.With(path, json));
+        Assert.Equal(422, reply.Status);
+        Assert.Equal([$"{pointer} {NotPlanned}"], reply.Faults);
+    }
+
+    [Theory]
+    [InlineData("fixtures", "[]")]
+    [InlineData("services", "[]")]
+    [InlineData("bulkheads", "[]")]
+    [InlineData("insulation", "{\"purpose\":\"none\"}")]
+    [InlineData("insulation", "{\"purpose\":\"none\",\"batts\":[]}")]
+    [InlineData("access", "{}")]
+    [InlineData("document", "{}")]
+    [InlineData("sheets.layers", "1")]
+    [InlineData("sheets.layers", "1.0")]
+    [InlineData("strapping.method", "\"strapped\"")]
+    [InlineData("language", "\"en-CA\"")]
+    [InlineData("room.walls", "[{\"edge\":3,\"kind\":\"concrete\"},{\"edge\":0,\"kind\":\"stud\"}]")]
+    public async Task A_member_without_content_is_taken(string path, string json) =>
+        Assert.Equal(200, (await service.PostAsync("/v1/plans", Rooms.With(path, json))).Status);
+
+    [Theory]
+    [InlineData("units")]
+    [InlineData("room")]
+    [InlineData("room.outline")]
+    [InlineData("joistFields")]
+    public async Task A_needed_member_that_is_missing_is_named(string path)
+    {
+        var reply = await service.PostAsync("/v1/plans", Rooms.Without(path));
+        Assert.Equal(422, reply.Status);
+        Assert.Equal([$"#/{path.Replace('.', '/')} required: This member is needed."], reply.Faults);
+    }
+}

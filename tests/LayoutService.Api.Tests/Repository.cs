@@ -1,0 +1,33 @@
+namespace LayoutService.Api.Tests;
+
+/// <summary>Files of the repository that tests compare with.</summary>
+internal static class Repository
+{
+    /// <summary>
+    /// Set LAYOUT_REGENERATE=1 to write the contract and the example answers anew from the service, instead of comparing.
+    /// Look at the difference before it is committed.
+    /// </summary>
+    public static bool Regenerate => Environment.GetEnvironmentVariable("LAYOUT_REGENERATE") == "1";
+
+    public static string Root { get; } = Find();
+
+    public static string OpenApi(string name) => Path.Combine(Root, "openapi", name);
+
+    /// <summary>Names of the examples, in order.</summary>
+    public static IEnumerable<string> Examples => Directory.GetFiles(Path.Combine(Root, "openapi", "examples"), "*.request.json")
+        .Select(file => Path.GetFileName(file)[..^".request.json".Length])
+        .Order(StringComparer.Ordinal);
+
+    public static string ExampleRequest(string name) => File.ReadAllText(OpenApi($"examples/{name}.request.json"));
+
+    private static string Find()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "LayoutService.sln")))
+        {
+            folder = folder.Parent;
+        }
+
+        return folder?.FullName ?? throw new InvalidOperationException("The tests do not run inside of the repository.");
+    }
+}

@@ -32,6 +32,11 @@ public static class LayoutEngine
         }
 
         var parts = new BoardPieces(room).Cut(chosen.Layout);
+        if (Math.Abs(parts.Sum(p => p.Area) - room.Board.Area) > room.Board.Area * 1e-6)
+        {
+            return new PlanOutcome.NotPossible([Findings.SheetsDoNotReach()]);
+        }
+
         var seams = new BoardSeams(new BoardPieces(room), chosen.Layout).Of(parts);
         var runs = new StrapRuns(room, chosen.Rules).Of(chosen.Lines, ButtZones.Of(chosen, parts));
         if (SurveyObstacles.Find(room, chosen.Lines, runs) is { } unframed)

@@ -16,7 +16,7 @@ public static class PlanAuditor
         RowSpacing.Check, RowClearance.Check, RowPositions.Check,
         PieceRuns.Check, PieceBearing.Check, PieceJoints.Check, Crossings.Check,
         LumberCuts.Check, LumberCost.Check, SheetCuts.Check, SheetCost.Check,
-        TakeoffLines.Check, TakeoffMoney.Check, SummaryFigures.Check, NumberForm.Check, Identity.Check,
+        TakeoffLines.Check, TakeoffMoney.Check, SummaryFigures.Check, Height.Check, NumberForm.Check, TapeTexts.Check, Identity.Check,
     ];
 
     /// <summary>Every broken rule; empty for a sound plan.</summary>
@@ -25,13 +25,36 @@ public static class PlanAuditor
     /// <summary>Broken rules, and beside them the preferences that were not met.</summary>
     public static AuditReport Look(JsonElement request, JsonElement answer)
     {
-        var plan = new GivenPlan(answer, new AskedRoom(request));
+        var room = new AskedRoom(request);
+        GivenPlan plan;
+        try
+        {
+            plan = new GivenPlan(answer, room);
+        }
+        catch (Exception unread) when (IsShape(unread))
+        {
+            var unreadable = new AuditReport([]);
+            unreadable.Fault("answer.shape", "answer", $"{unread.Message}");
+            return unreadable;
+        }
+
         var report = new AuditReport(plan.DeclaredFailures);
         foreach (var check in Checks)
         {
-            check(plan, report);
+            try
+            {
+                check(plan, report);
+            }
+            catch (Exception unread) when (IsShape(unread))
+            {
+                report.Fault("answer.shape", check.Method.DeclaringType!.Name, $"{unread.Message}");
+            }
         }
 
         return report;
     }
+
+    /// <summary>A member that is missing, or no length where one is due.</summary>
+    private static bool IsShape(Exception exception) =>
+        exception is KeyNotFoundException or FormatException or InvalidOperationException or ArgumentException;
 }

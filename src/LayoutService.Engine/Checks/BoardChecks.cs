@@ -92,17 +92,15 @@ internal static class BoardChecks
         var rule = GridRules.RatedPenetration;
         var table = bench.Book.Tables.BoardPenetration;
         var row = table.SpeaksFor(bench.Book.Ruleset) ? table.Rows.FirstOrDefault(row => row.Rating == rating) : null;
-        if (row is null)
+        var asListed = Sentence.Of("rated_by_listed_assembly", "A fire rating comes from a tested assembly: build that assembly as it is listed.");
+        if (row is null && bench.Book.Override(rule.Id) is null)
         {
-            return bench.NotChecked(
-                rule.Id, CheckComparison.AtLeast, GridRules.ListedAssembly, null, [],
-                Sentence.Of("rated_by_listed_assembly", "A fire rating comes from a tested assembly: build that assembly as it is listed."));
+            return bench.NotChecked(rule.Id, CheckComparison.AtLeast, GridRules.ListedAssembly, null, [], asListed);
         }
 
         var held = bench.Facts.Straps is { } straps ? Length.Min(wood, straps.Thickness) : wood;
-        return bench.Lengths(
-            rule.Id, CheckComparison.AtLeast, held, bench.Own(rule, new(row.Screws.Length, bench.Book.Cite(row.Source, table.Source))), [],
-            Sentence.Of("rated_by_listed_assembly", "A fire rating comes from a tested assembly: build that assembly as it is listed."));
+        var limit = bench.Own(rule, new(row?.Screws.Length ?? Length.Zero, bench.Book.Cite(row?.Source, table.Source)));
+        return bench.Lengths(rule.Id, CheckComparison.AtLeast, held, limit, [], asListed);
     }
 
     private static Check Load(CheckBench bench, BoardFacts board, decimal mass)

@@ -49,15 +49,14 @@ public static class CeilingCautions
         all.Add(new(
             Sentence.Of("fireblocking", "Where a bulkhead or a furred wall opens into the joist bays, close the opening with fireblocking before you board it."),
             blocks.Source, facts.Bulkheads));
-        if (facts.Straps is { } straps && book.Has("stricter-strap-section"))
+        if (facts.Straps is { } straps && straps.Thickness < Measures.Length.FromInches(1.5m) && book.Has("stricter-strap-section"))
         {
-            var stricter = book.Limit("stricter-strap-section");
-            if (straps.Thickness < Measures.Length.FromInches(1.5m))
-            {
-                all.Add(new(
-                    Sentence.Of("stricter_strap_section", "Outside the residential code, furring over open framing is nominal 2 in wood: ask before you use 1 in straps there."),
-                    stricter.Source, []));
-            }
+            all.Add(new(
+                Sentence.Of("stricter_strap_section", "Outside the residential code, furring over open framing is nominal 2 in wood: ask before you use 1 in straps there."),
+                book.Limit("stricter-strap-section").Source, []));
+            all.Add(new(
+                Sentence.Of("screw_not_nail_board", "Screw the board to 1 in straps: nails want nominal 2 in wood behind them."),
+                book.Limit("nailed-strap-section").Source, []));
         }
 
         if (facts.Straps is not null)

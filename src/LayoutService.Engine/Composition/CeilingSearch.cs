@@ -21,6 +21,7 @@ public sealed class CeilingSearch
     private readonly StockPrices _prices;
     private readonly SearchBudget _budget;
     private readonly SheetPricing _pricing;
+    private readonly List<Span> _posts;
 
     public CeilingSearch(FramedRoom room)
     {
@@ -29,13 +30,14 @@ public sealed class CeilingSearch
         _prices = new StockPrices(room.Survey.Sheets);
         _budget = SearchBudget.For(room.Survey.Effort);
         _pricing = new SheetPricing(room.Survey.Sheets, _prices);
+        _posts = Posts(room, _rules);
     }
 
     public (ChosenCeiling? Chosen, Finding? Obstacle) Best()
     {
         var wallRows = WallRows.Find(_room, _rules);
-        var skeleton = RowSkeletons.Choose(_room, _rules, wallRows);
-        if (skeleton is null)
+        var skeletons = Skeletons(wallRows);
+        if (skeletons.Count == 0)
         {
             return (null, Findings.RowsDoNotFit());
         }
@@ -45,24 +47,28 @@ public sealed class CeilingSearch
         {
             var runs = CourseRuns.Of(_room, division);
             var costing = _pricing.Cost(division.SheetWidth);
-            foreach (var rows in new RowLattices(_rules, skeleton).Offer(Wishes(division, runs), _budget.Lattices))
+            var wishes = Wishes(division, runs);
+            foreach (var skeleton in skeletons)
             {
-                var lines = WithOpeningStraps(StrapLines.Lay(_room, _rules, rows, skeleton.Locals), runs);
-                var search = Over(lines);
-                if (search is null && found.Count == 0)
+                foreach (var rows in new RowLattices(_rules, skeleton).Offer(wishes, _budget.Lattices / skeletons.Count))
                 {
-                    lines = WithShortStraps(lines, runs);
-                    search = Over(lines);
-                }
+                    var lines = WithOpeningStraps(StrapLines.Lay(_room, _rules, rows, skeleton.Locals), runs);
+                    var search = Over(lines);
+                    if (search is null && found.Count == 0)
+                    {
+                        lines = WithShortStraps(lines, runs);
+                        search = Over(lines);
+                    }
 
-                if (search is not null)
-                {
-                    var (layout, choice) = search.Best();
-                    found.Add((new ChosenCeiling(_rules, wallRows, skeleton, lines, layout), search, choice));
-                }
+                    if (search is not null)
+                    {
+                        var (layout, choice) = search.Best();
+                        found.Add((new ChosenCeiling(_rules, wallRows, skeleton, lines, layout), search, choice));
+                    }
 
-                SheetSearch? Over(List<StrapLine> over) => SheetSearch.Over(
-                    _room, costing, _prices, division, runs, [.. over.Select(l => l.Bearing)], _budget.Patterns);
+                    SheetSearch? Over(List<StrapLine> over) => SheetSearch.Over(
+                        _room, costing, _prices, division, runs, [.. over.Select(l => l.Bearing)], _budget.Patterns);
+                }
             }
         }
 
@@ -79,9 +85,29 @@ public sealed class CeilingSearch
         return (OnlyUsedShorts(best), null);
     }
 
-    private static (long, long, long, long, int, int) Key(ChosenCeiling made) => (
+    // rows clear of the posts where that costs no row, and rows wherever they fit
+    private List<RowSkeleton> Skeletons(List<WallRow> wallRows)
+    {
+        var plain = RowSkeletons.Choose(_room, _rules, wallRows, []);
+        if (plain is null || _posts.Count == 0)
+        {
+            return plain is null ? [] : [plain];
+        }
+
+        var clear = RowSkeletons.Choose(_room, _rules, wallRows, _posts);
+        return clear is not null && clear.FullRows <= plain.FullRows ? [clear, plain] : [plain];
+    }
+
+    // posts that the board spans past: a row that meets one is cut in two
+    private static List<Span> Posts(FramedRoom room, RowRules rules) =>
+        [.. room.OpeningRings
+            .Where((ring, i) => room.Survey.Room.Openings[i].Kind == OpeningKind.Post && ring.Max(c => c.V) - ring.Min(c => c.V) <= rules.MaxSpacing)
+            .Select(ring => new Span(ring.Min(c => c.U) - rules.Half, ring.Max(c => c.U) + rules.Half))];
+
+    private (long, long, int, long, long, int, int) Key(ChosenCeiling made) => (
         made.Layout.Division.Slivers,
         made.Layout.Penalty,
+        made.Lines.Sum(l => l.Through ? _posts.Count(p => p.Lo < l.At && l.At < p.Hi) : 0),
         made.Layout.Cost,
         made.Layout.Division.Narrow,
         made.Layout.ButtCount,
@@ -137,12 +163,13 @@ public sealed class CeilingSearch
         {
             foreach (var opening in run.Enclosed)
             {
-                if (lines.Any(l => opening.Lo < l.At && l.At < opening.Hi))
+                var beside = lines.Where(l => l.Stretches.Any(s => s.Across.Overlaps(run.Strip))).ToList();
+                if (beside.Any(l => opening.Lo < l.At && l.At < opening.Hi))
                 {
                     continue;
                 }
 
-                var near = lines.Where(l => Math.Abs(l.At - opening.Middle) < opening.Size + _rules.MinGap).Select(l => l.At).ToList();
+                var near = beside.Where(l => Math.Abs(l.At - opening.Middle) < opening.Size + _rules.MinGap).Select(l => l.At).ToList();
                 var place = new[] { opening.Middle, opening.Lo + 1, opening.Hi - 1 }
                     .Select((at, i) => i == 1 ? _room.SnapUp(at) : _room.SnapDown(at))
                     .Where(at => opening.Lo < at && at < opening.Hi && near.All(n => Math.Abs(n - at) >= _rules.MinGap))

@@ -41,7 +41,7 @@ public static class BoardCut
         }
 
         var imperial = room.Survey.Units == UnitSystem.Imperial;
-        var perUnit = prices.Priced ? 10_000m : imperial ? 92_903.04m : 1_000_000m;
+        var perUnit = prices.PerUnit(room.Survey.Units);
         var bound = Math.Min(plan.Cost, AreaBound(room, prices));
         var result = new CutResult(
             "sheets",

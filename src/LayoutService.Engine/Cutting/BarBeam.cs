@@ -51,9 +51,10 @@ internal sealed class BarBeam
     public long Work { get; private set; }
 
     /// <summary>
-    /// Pieces the runs in this order on top of the solution (whose other runs stay) and writes the best end into it.
+    /// Pieces the runs in this order on top of the solution (whose other runs stay) and writes the best end into it: the one
+    /// of least loss, where the hope (0 to 1) is the part of the open sticks' closing that is not counted.
     /// </summary>
-    public void Place(BarSolution solution, ReadOnlySpan<int> order, BarPrices prices, int width, double share, double violation)
+    public void Place(BarSolution solution, ReadOnlySpan<int> order, BarPrices prices, int width, double share, double violation, double hope = 0)
     {
         _prices = prices;
         _share = share;
@@ -67,7 +68,7 @@ internal sealed class BarBeam
             Cross(order[k]);
         }
 
-        Write(solution, order);
+        Write(solution, order, 1 - hope);
     }
 
     private void Reserve(int width)
@@ -429,12 +430,12 @@ internal sealed class BarBeam
         _counts[0] = _counts[node];
     }
 
-    private void Write(BarSolution solution, ReadOnlySpan<int> order)
+    private void Write(BarSolution solution, ReadOnlySpan<int> order, double close)
     {
         int best = 0;
         for (int rank = 1; rank < _counts[0]; rank++)
         {
-            if (_loss[rank] + _closing[rank] < _loss[best] + _closing[best])
+            if (_loss[rank] + close * _closing[rank] < _loss[best] + close * _closing[best])
             {
                 best = rank;
             }

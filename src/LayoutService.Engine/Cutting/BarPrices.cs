@@ -109,6 +109,22 @@ internal sealed class BarPrices
         closing = cost - least;
     }
 
+    /// <summary>Over all sticks, what their rests could still be worth.</summary>
+    public double Closing(List<long> contents)
+    {
+        double sum = 0;
+        foreach (long content in contents)
+        {
+            if (content > 0 && content + Shortest <= _kinds.Longest)
+            {
+                Stick(content, out _, out double closing);
+                sum += closing;
+            }
+        }
+
+        return sum;
+    }
+
     private void Fill(long[] lengths)
     {
         for (int length = 0; length < lengths.Length; length++)

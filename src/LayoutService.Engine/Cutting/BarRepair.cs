@@ -26,9 +26,11 @@ internal sealed class BarRepair(BarCase bars, BarJudge judge, BarBeam beam, BarS
         var before = new BarSolution(bars);
         BarScore score = bestScore;
         long begin = beam.Work;
+        double hopeBefore = prices[0].Closing(now.Content);
         while (beam.Work - begin < steps && (bestScore.Violations > 0 || bestScore.Cost > bound))
         {
             double spent = (beam.Work - begin) / (double)steps;
+            double hope = Hope * (1 - spent);
             Choose(now);
             before.CopyFrom(now);
             foreach (int run in _chosen)
@@ -38,16 +40,18 @@ internal sealed class BarRepair(BarCase bars, BarJudge judge, BarBeam beam, BarS
 
             BarPrices by = prices[Next(prices.Length)];
             double share = (Next(4) + 0.5) / 4;
-            beam.Place(now, System.Runtime.InteropServices.CollectionsMarshal.AsSpan(_chosen), by, Width, share, Soft(spent));
+            beam.Place(now, System.Runtime.InteropServices.CollectionsMarshal.AsSpan(_chosen), by, Width, share, Soft(spent), hope);
             stagger.Settle(now);
             BarScore after = judge.Of(now);
-            if (!Accept(score, after, spent))
+            double hopeAfter = prices[0].Closing(now.Content);
+            if (!Accept(score, after, hope * (hopeBefore - hopeAfter), spent))
             {
                 (now, before) = (before, now);
                 continue;
             }
 
             score = after;
+            hopeBefore = hopeAfter;
             now.Tidy();
             if (score.CompareTo(bestScore) < 0)
             {
@@ -59,17 +63,19 @@ internal sealed class BarRepair(BarCase bars, BarJudge judge, BarBeam beam, BarS
         return bestScore;
     }
 
-    private bool Accept(BarScore before, BarScore after, double spent)
+    private bool Accept(BarScore before, BarScore after, double hopeLost, double spent)
     {
-        if (after.CompareTo(before) <= 0)
+        double worse = after.Cost - before.Cost + (after.Violations - before.Violations) * Soft(spent) + hopeLost;
+        if (worse < -1e-6 || (worse < 1e-6 && after.CompareTo(before) <= 0))
         {
             return true;
         }
 
         double heat = Heat * bars.Kinds.LargestCost * (1 - spent) * (1 - spent);
-        double worse = after.Cost - before.Cost + (after.Violations - before.Violations) * Soft(spent);
         return heat > 0 && worse < -heat * Math.Log((Next(1 << 20) + 1) / (double)(1 << 20));
     }
+
+    public static double Hope { get; set; } = 0.5;
 
     /// <summary>What a violation weighs: little early on, so that the search can pass through one, more than any gain later.</summary>
     private double Soft(double spent) => spent > 0.8 ? weights.Violation : weights.Violation * 0.01 * SoftFactor;

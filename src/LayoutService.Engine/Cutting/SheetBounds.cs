@@ -1,23 +1,35 @@
 namespace LayoutService.Engine.Cutting;
 
-/// <summary>Costs that no plan can go below.</summary>
+/// <summary>Costs that no plan can go below, from what each sheet can give at most.</summary>
 internal static class SheetBounds
 {
-    /// <summary>All pieces' area at the least cost per area.</summary>
-    public static long Area(SheetTypes types)
+    /// <summary>Sheets have at least the pieces' area.</summary>
+    public static SheetCut Area(SheetTypes types)
     {
-        var area = 0m;
+        var demand = 0.0;
         for (var t = 0; t < types.Count; t++)
         {
-            area += (decimal)types.Width[t] * types.Length[t] * types.Demand[t];
+            demand += (double)types.Width[t] * types.Length[t] * types.Demand[t];
         }
 
-        var least = decimal.MaxValue;
+        var worths = new double[types.Kinds];
+        for (var k = 0; k < worths.Length; k++)
+        {
+            worths[k] = (double)types.KindWidth[k] * types.KindLength[k];
+        }
+
+        return new SheetCut(worths, demand);
+    }
+
+    /// <summary>Least cost when sheets may be bought in fractions and without limit.</summary>
+    public static double Fractional(SheetTypes types, SheetCut cut)
+    {
+        var most = 0.0;
         for (var k = 0; k < types.Kinds; k++)
         {
-            least = Math.Min(least, area * types.KindCost[k] / ((decimal)types.KindWidth[k] * types.KindLength[k]));
+            most = Math.Max(most, cut.WorthOfKind[k] / types.KindCost[k]);
         }
 
-        return (long)decimal.Ceiling(least - 0.000001m);
+        return most > 0 ? cut.Demand / most : 0;
     }
 }

@@ -1,54 +1,92 @@
 namespace LayoutService.Engine.Cutting;
 
+/// <summary>What one sheet of each kind can be worth at most, under some prices, and what all pieces are worth: a plan's sheets must reach it.</summary>
+internal readonly record struct SheetCut(double[] WorthOfKind, double Demand);
+
 /// <summary>
-/// The least sum of whole sheets' costs that is not below a bound: a plan buys whole sheets, so its cost is such a sum.
-/// Depth first over counts, dearest kind first, the cheapest by division; exponential in kinds, so under a step limit,
-/// past which the bound is returned as it came.
+/// The least cost of whole sheets that satisfies every <see cref="SheetCut"/>: a plan buys whole sheets, and no more than
+/// there are. Depth first over counts, dearest kind first; exponential in kinds, so under a step limit, past which the
+/// bound is returned as it came.
 /// </summary>
-internal static class SheetCoins
+internal sealed class SheetCoins
 {
-    public static long LeastSum(SheetTypes types, long bound, long known, int steps)
+    private readonly SheetTypes types;
+    private readonly List<SheetCut> cuts;
+    private readonly long bound;
+    private readonly int[] order;
+    private readonly double[] missing;
+    private long best;
+    private int steps;
+
+    private SheetCoins(SheetTypes types, List<SheetCut> cuts, long bound, long known, int steps)
     {
-        var costs = new List<(long Cost, int Limit)>();
-        for (var k = 0; k < types.Kinds; k++)
+        (this.types, this.cuts, this.bound, this.steps, best) = (types, cuts, bound, steps, known);
+        order = new int[types.Kinds];
+        for (var k = 0; k < order.Length; k++)
         {
-            costs.Add((types.KindCost[k], types.KindLimit[k]));
+            order[k] = k;
         }
 
-        costs.Sort((a, b) => b.Cost.CompareTo(a.Cost));
-        var best = known;
-        Add(0, 0);
-        return steps < 0 ? bound : best;
-
-        void Add(int kind, long sum)
+        Array.Sort(order, (a, b) => types.KindCost[a] != types.KindCost[b] ? types.KindCost[b].CompareTo(types.KindCost[a]) : a.CompareTo(b));
+        missing = new double[cuts.Count];
+        for (var c = 0; c < missing.Length; c++)
         {
-            if (--steps < 0 || sum >= best || best == bound)
-            {
-                return;
-            }
+            missing[c] = cuts[c].Demand * (1 - 1e-9);
+        }
+    }
 
-            if (sum >= bound)
-            {
-                best = sum;
-                return;
-            }
+    /// <summary>At least <paramref name="bound"/>; at most <paramref name="known"/>, the cost of a plan.</summary>
+    public static long LeastSum(SheetTypes types, List<SheetCut> cuts, long bound, long known, int steps)
+    {
+        var coins = new SheetCoins(types, cuts, bound, known, steps);
+        coins.Add(0, 0);
+        return coins.steps < 0 ? bound : Math.Max(bound, coins.best);
+    }
 
-            if (kind == costs.Count)
-            {
-                return;
-            }
+    private void Add(int place, long sum)
+    {
+        if (--steps < 0 || sum >= best || best <= bound || place == order.Length)
+        {
+            return;
+        }
 
-            var (cost, limit) = costs[kind];
-            var enough = (bound - sum + cost - 1) / cost;
-            for (var n = Math.Min(enough, limit); n >= 0 && steps >= 0; n--)
+        var kind = order[place];
+        var cost = types.KindCost[kind];
+        var least = sum >= bound ? 0 : (bound - sum + cost - 1) / cost;
+        for (var c = 0; c < missing.Length && least < int.MaxValue; c++)
+        {
+            if (missing[c] > 0)
             {
-                if (kind == costs.Count - 1 && n < enough)
-                {
-                    return;
-                }
-
-                Add(kind + 1, sum + n * cost);
+                var worth = cuts[c].WorthOfKind[kind];
+                least = worth <= 0 ? int.MaxValue : Math.Max(least, (long)Math.Ceiling(missing[c] / worth));
             }
+        }
+
+        // With this many of the kind nothing more is needed; with fewer, the cheaper kinds must help.
+        if (least <= types.KindLimit[kind] && least < int.MaxValue)
+        {
+            best = Math.Min(best, sum + least * cost);
+        }
+
+        if (place == order.Length - 1)
+        {
+            return;
+        }
+
+        var most = Math.Min(Math.Min(least - 1, types.KindLimit[kind]), (best - 1 - sum) / cost);
+        for (var n = 0; n <= most && steps >= 0; n++)
+        {
+            Buy(kind, n);
+            Add(place + 1, sum + n * cost);
+            Buy(kind, -n);
+        }
+    }
+
+    private void Buy(int kind, long count)
+    {
+        for (var c = 0; c < missing.Length; c++)
+        {
+            missing[c] -= count * cuts[c].WorthOfKind[kind];
         }
     }
 }

@@ -11,25 +11,31 @@ namespace LayoutService.Engine.Cutting;
 /// </remarks>
 public static class SheetCutter
 {
-    /// <summary>Steps of the quick effort.</summary>
-    public const int QuickSteps = 20_000;
+    /// <summary>Steps of the quick effort; a step is one pair of boxes joined or one pattern tried, some tens of nanoseconds.</summary>
+    public const int QuickSteps = 40_000;
 
     /// <summary>Steps of the thorough effort.</summary>
-    public const int ThoroughSteps = 2_000_000;
+    public const int ThoroughSteps = 10_000_000;
 
     /// <summary>
     /// Cost of a feasible plan by the greedy part alone, for a search that asks thousands of times;
     /// null when some piece fits no sheet or the stock does not suffice.
     /// </summary>
-    public static long? Estimate(SheetProblem problem)
+    /// <param name="problem">What to cut.</param>
+    /// <param name="runs">Greedy plans tried, each with corrected worths; time is in proportion.</param>
+    public static long? Estimate(SheetProblem problem, int runs = 4)
     {
         var types = new SheetTypes(problem);
         var greedy = new SheetGreedy(types);
         var worths = new double[types.Count];
         SheetWorths.CutAlone(types, worths);
         var cost = greedy.Run(worths, SheetFirstCut.LargerRest, null);
-        SheetWorths.ByArea(types, worths);
-        cost = Math.Min(cost, greedy.Run(worths, SheetFirstCut.LargerRest, null));
+        for (var run = 1; run < runs; run++)
+        {
+            greedy.Correct(worths);
+            cost = Math.Min(cost, greedy.Run(worths, SheetFirstCut.LargerRest, null));
+        }
+
         return cost == long.MaxValue ? null : cost;
     }
 
@@ -44,17 +50,16 @@ public static class SheetCutter
         }
 
         var patterns = new SheetPatterns(types, steps, Math.Clamp(steps / 10, 500, 20_000));
-        var bound = SheetBounds.Area(types);
         var relaxation = new SheetRelaxation(types, patterns, 200);
         var search = new SheetSearch(types, patterns, relaxation);
         search.Run(steps);
-        bound = patterns.Complete ? Math.Max(bound, search.Bound) : bound;
+        var bound = search.Bound;
         if (patterns.Complete && search.BestCost < long.MaxValue)
         {
             return Solution(problem, types, search.Designs, unplaced, search.BestCost, bound);
         }
 
-        var filling = SheetFilling.Best(types, relaxation.Prices);
+        var filling = SheetFilling.Best(types, relaxation.Prices, Math.Clamp(steps / 10_000, 1, 100));
         if (search.BestCost < long.MaxValue && (filling.Missing > 0 || search.BestCost <= filling.Cost))
         {
             return Solution(problem, types, search.Designs, unplaced, search.BestCost, bound);

@@ -3,42 +3,53 @@ namespace LayoutService.Engine.Cutting;
 /// <summary>The best of several greedy plans, and what each type lacks in it.</summary>
 internal sealed record SheetFilling(List<SheetDesign> Designs, long Cost, int[] Left)
 {
-    public static SheetFilling Best(SheetTypes types, double[] prices)
+    /// <param name="types">What to cut.</param>
+    /// <param name="prices">Of one piece of each type, from the fractional plan.</param>
+    /// <param name="runs">Plans tried from each start, worths corrected between them.</param>
+    public static SheetFilling Best(SheetTypes types, double[] prices, int runs)
     {
         var greedy = new SheetGreedy(types);
+        var worths = new double[types.Count];
         var alone = new double[types.Count];
-        var area = new double[types.Count];
         SheetWorths.CutAlone(types, alone);
-        SheetWorths.ByArea(types, area);
-        var priced = new double[types.Count];
-        for (var t = 0; t < types.Count; t++)
-        {
-            priced[t] = prices[t] + alone[t] * 1e-4;
-        }
-
         SheetFilling? best = null;
-        foreach (var worths in new[] { priced, alone, area })
+        foreach (var firstCut in new[] { SheetFirstCut.LargerRest, SheetFirstCut.Rip, SheetFirstCut.Cross })
         {
-            foreach (var firstCut in new[] { SheetFirstCut.LargerRest, SheetFirstCut.Rip, SheetFirstCut.Cross })
+            for (var start = 0; start < 3; start++)
             {
-                var designs = new List<SheetDesign>();
-                greedy.Run(worths, firstCut, designs);
-                var cost = 0L;
-                foreach (var design in designs)
+                SheetWorths.ByArea(types, worths);
+                for (var t = 0; t < types.Count; t++)
                 {
-                    cost += design.Times * types.KindCost[design.Kind];
+                    worths[t] = start == 0 ? alone[t] : start == 1 ? worths[t] : prices[t] + alone[t] * 1e-4;
                 }
 
-                var filling = new SheetFilling(designs, cost, greedy.Left.ToArray());
-                if (best is null || filling.Missing < best.Missing || (filling.Missing == best.Missing && cost < best.Cost))
+                for (var run = 0; run < runs; run++)
                 {
-                    best = filling;
+                    var filling = Run(types, greedy, worths, firstCut);
+                    best = best is null || filling.IsBetter(best) ? filling : best;
+                    greedy.Correct(worths);
                 }
             }
         }
 
         return best!;
     }
+
+    private static SheetFilling Run(SheetTypes types, SheetGreedy greedy, double[] worths, SheetFirstCut firstCut)
+    {
+        var designs = new List<SheetDesign>();
+        greedy.Run(worths, firstCut, designs);
+        var cost = 0L;
+        foreach (var design in designs)
+        {
+            cost += design.Times * types.KindCost[design.Kind];
+        }
+
+        return new SheetFilling(designs, cost, greedy.Left.ToArray());
+    }
+
+    private bool IsBetter(SheetFilling other) =>
+        Missing != other.Missing ? Missing < other.Missing : Cost < other.Cost;
 
     /// <summary>Pieces left over.</summary>
     public int Missing

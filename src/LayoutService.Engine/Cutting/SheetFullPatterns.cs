@@ -9,10 +9,14 @@ internal sealed class SheetFullPatterns
     public readonly int[] FullTypes;
     public readonly int Sets;
 
-    /// <summary>Counts of set s are <c>Counts[s * FullTypes.Length ..]</c>.</summary>
-    public readonly int[] Counts;
-
     public readonly long[] Length;
+
+    /// <summary>Set s is set <c>Parent[s]</c> (before it) with one more piece, number <c>Added[s]</c> of the types.</summary>
+    public readonly int[] Parent;
+    public readonly int[] Added;
+
+    /// <summary>How many of that type the set holds.</summary>
+    public readonly int[] AddedCount;
 
     /// <summary>No set that fits was left out.</summary>
     public readonly bool Complete = true;
@@ -22,18 +26,18 @@ internal sealed class SheetFullPatterns
         FullTypes = fullTypes;
         var n = fullTypes.Length;
         var found = new List<long> { 0 };
-        var last = new List<int> { 0 };
-        var counts = new List<int>();
-        var current = new int[n];
-        counts.AddRange(current);
+        var added = new List<int> { 0 };
+        var addedCount = new List<int> { 0 };
+        var parents = new List<int> { 0 };
 
         // By number of pieces, so that cutting the work short leaves out the large sets only.
         for (var from = 0; from < found.Count && Complete; from++)
         {
-            for (var j = last[from]; j < n; j++)
+            for (var j = added[from]; j < n; j++)
             {
                 var t = fullTypes[j];
-                if (counts[from * n + j] >= types.Demand[t] || found[from] + types.Length[t] > longest)
+                var count = 1 + (j == added[from] ? addedCount[from] : 0);
+                if (count > types.Demand[t] || found[from] + types.Length[t] > longest)
                 {
                     continue;
                 }
@@ -44,16 +48,19 @@ internal sealed class SheetFullPatterns
                     break;
                 }
 
-                counts.CopyTo(from * n, current, 0, n);
-                current[j]++;
                 found.Add(found[from] + types.Length[t]);
-                last.Add(j);
-                counts.AddRange(current);
+                added.Add(j);
+                addedCount.Add(count);
+                parents.Add(from);
             }
         }
 
         Sets = found.Count;
         Length = new long[Sets];
+        Parent = new int[Sets];
+        Added = new int[Sets];
+        AddedCount = new int[Sets];
+        var place = new int[Sets];
         var order = new int[Sets];
         for (var i = 0; i < Sets; i++)
         {
@@ -61,11 +68,13 @@ internal sealed class SheetFullPatterns
         }
 
         Array.Sort(order, (a, b) => found[a] != found[b] ? found[a].CompareTo(found[b]) : a.CompareTo(b));
-        Counts = new int[Sets * n];
         for (var i = 0; i < Sets; i++)
         {
             Length[i] = found[order[i]];
-            counts.CopyTo(order[i] * n, Counts, i * n, n);
+            place[order[i]] = i;
+            Added[i] = added[order[i]];
+            AddedCount[i] = addedCount[order[i]];
+            Parent[i] = place[parents[order[i]]];
         }
     }
 }

@@ -24,6 +24,7 @@ internal sealed class SheetGreedy
     private readonly int[] take;
     private readonly int[] bestTake;
     private readonly int[] sheetTake;
+    private readonly double[] paid;
     private double[] worth = [];
     private double bestWorth;
     private int nodes;
@@ -39,6 +40,7 @@ internal sealed class SheetGreedy
         take = new int[count];
         bestTake = new int[count];
         sheetTake = new int[count];
+        paid = new double[count];
         wholeOrder = new int[count];
         restOrder = new int[count];
         var least = types.LeastWidth(types.Demand);
@@ -57,26 +59,32 @@ internal sealed class SheetGreedy
         }
 
         var length = types.Length;
-        var width = types.Width;
-        var need = types.Need;
         Array.Sort(wholeOrder, (a, b) => length[a] != length[b] ? length[b].CompareTo(length[a]) : a.CompareTo(b));
-        Array.Sort(restOrder, (a, b) =>
-        {
-            var order = need[b].CompareTo(need[a]);
-            order = order != 0 ? order : ((double)width[b] * length[b]).CompareTo((double)width[a] * length[a]);
-            return order != 0 ? order : a.CompareTo(b);
-        });
     }
 
     /// <summary>Pieces of each type that were left over by the last run.</summary>
     public ReadOnlySpan<int> Left => remaining;
+
+    /// <summary>
+    /// Moves each worth half way to what a piece of the type cost in the last run, its sheets' cost shared by worth
+    /// ("sequential value correction"): what had to go into wasteful sheets is placed earlier next time.
+    /// </summary>
+    public void Correct(double[] worths)
+    {
+        for (var t = 0; t < worths.Length; t++)
+        {
+            worths[t] = types.Demand[t] > 0 ? 0.5 * (worths[t] + paid[t] / types.Demand[t]) : worths[t];
+        }
+    }
 
     /// <summary>Cost of the sheets for the whole demand, or long.MaxValue when some piece is left over.</summary>
     public long Run(double[] worths, SheetFirstCut firstCut, List<SheetDesign>? designs)
     {
         types.Demand.CopyTo(remaining, 0);
         types.KindLimit.CopyTo(kindLeft, 0);
+        Array.Clear(paid);
         worth = worths;
+        SortRest();
         var cost = 0L;
         while (true)
         {
@@ -114,15 +122,36 @@ internal sealed class SheetGreedy
                 designs.Add(new SheetDesign(bestKind, times, fill.Pieces.ToArray(), fill.Panels.ToArray()));
             }
 
+            var share = times / bestScore;
             for (var t = 0; t < types.Count; t++)
             {
                 remaining[t] -= times * sheetTake[t];
+                paid[t] += share * sheetTake[t] * worth[t];
             }
 
             kindLeft[bestKind] -= kindLeft[bestKind] == int.MaxValue ? 0 : times;
             cost += times * types.KindCost[bestKind];
         }
     }
+
+    /// <summary>Pieces that need a factory edge first, then by worth: an insertion sort, for the order changes little.</summary>
+    private void SortRest()
+    {
+        for (var i = 1; i < restOrder.Length; i++)
+        {
+            var type = restOrder[i];
+            var place = i;
+            for (; place > 0 && Precedes(type, restOrder[place - 1]); place--)
+            {
+                restOrder[place] = restOrder[place - 1];
+            }
+
+            restOrder[place] = type;
+        }
+    }
+
+    private bool Precedes(int a, int b) =>
+        types.Need[a] != types.Need[b] ? types.Need[a] > types.Need[b] : worth[a] != worth[b] ? worth[a] > worth[b] : a < b;
 
     /// <summary>Fills one sheet of the kind from the remaining pieces; leaves the counts in <c>take</c>, answers their worth.</summary>
     private double Fill(int kind, SheetFirstCut firstCut)

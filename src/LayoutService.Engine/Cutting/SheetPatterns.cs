@@ -67,7 +67,7 @@ internal sealed class SheetPatterns
                 }
             }
 
-            var fullSets = new SheetFullPatterns(types, [.. full], longest, setLimit);
+            var fullSets = new SheetFullPatterns(types, [.. full], longest, 4 * setLimit);
             var ripSets = new SheetRipTable(types, [.. rips], width, longest, stepLimit, setLimit);
             Complete &= fullSets.Complete && ripSets.Complete;
             groups.Add(new Group
@@ -114,11 +114,6 @@ internal sealed class SheetPatterns
             SetWorths(group, prices, remaining);
             var full = group.FullWorth;
             var best = group.BestFull;
-            for (var f = 1; f < best.Length; f++)
-            {
-                best[f] = full[f] > full[best[f - 1]] ? f : best[f - 1];
-            }
-
             for (var i = 0; i < group.Kinds.Length; i++)
             {
                 var kind = group.Kinds[i];
@@ -146,36 +141,31 @@ internal sealed class SheetPatterns
 
     private static void SetWorths(Group group, ReadOnlySpan<double> prices, ReadOnlySpan<int> remaining)
     {
-        SetWorths(group.FullWorth, group.Full.FullTypes, group.Full.Counts, prices, remaining);
-        SetWorths(group.RipWorth, group.Rips.RipTypes, group.Rips.Counts, prices, remaining);
+        var (full, rips) = (group.Full, group.Rips);
+        SetWorths(group.FullWorth, full.FullTypes, full.AddedCount, full.Parent, full.Added, prices, remaining);
+        SetWorths(group.RipWorth, rips.RipTypes, rips.AddedCount, rips.Parent, rips.Added, prices, remaining);
+        var worth = group.FullWorth;
+        var best = group.BestFull;
+        for (var f = 1; f < best.Length; f++)
+        {
+            best[f] = worth[f] > worth[best[f - 1]] ? f : best[f - 1];
+        }
     }
 
-    /// <summary>Worth of each set; minus infinity for one that wants more than remains.</summary>
+    /// <summary>Worth of each set, from the set it grew from; minus infinity for one that wants more than remains.</summary>
     private static void SetWorths(
-        double[] worths, int[] setTypes, int[] counts, ReadOnlySpan<double> prices, ReadOnlySpan<int> remaining)
+        double[] worths, int[] setTypes, int[] addedCount, int[] parents, int[] added, ReadOnlySpan<double> prices, ReadOnlySpan<int> remaining)
     {
-        var n = setTypes.Length;
-        for (var s = 0; s < worths.Length; s++)
+        for (var s = 1; s < worths.Length; s++)
         {
-            var sum = 0.0;
-            var set = counts.AsSpan(s * n, n);
-            for (var j = 0; j < set.Length; j++)
-            {
-                var count = set[j];
-                if (count != 0)
-                {
-                    var type = setTypes[j];
-                    sum += count > remaining[type] ? double.NegativeInfinity : count * prices[type];
-                }
-            }
-
-            worths[s] = sum;
+            var type = setTypes[added[s]];
+            worths[s] = addedCount[s] > remaining[type] ? double.NegativeInfinity : worths[parents[s]] + prices[type];
         }
     }
 
     /// <summary>Adds every pattern whose cost exceeds its worth by at most <paramref name="slack"/>; false when there are too many.</summary>
     public bool Within(
-        ReadOnlySpan<double> prices, ReadOnlySpan<int> remaining, ReadOnlySpan<double> kindCost, double slack, int limit, List<SheetPattern> found)
+        ReadOnlySpan<double> prices, ReadOnlySpan<int> remaining, ReadOnlySpan<double> kindCost, double slack, int limit, ref int steps, List<SheetPattern> found)
     {
         for (var g = 0; g < groups.Count; g++)
         {
@@ -188,6 +178,22 @@ internal sealed class SheetPatterns
                 {
                     var reach = group.Reach[i * group.RipWorth.Length + r];
                     var least = kindCost[kind] - slack - group.RipWorth[r];
+                    if (reach == 0)
+                    {
+                        break;
+                    }
+
+                    if (group.FullWorth[group.BestFull[reach - 1]] < least)
+                    {
+                        continue;
+                    }
+
+                    steps -= reach;
+                    if (steps < 0)
+                    {
+                        return false;
+                    }
+
                     for (var f = r == 0 ? 1 : 0; f < reach; f++)
                     {
                         if (group.FullWorth[f] >= least)
@@ -212,15 +218,15 @@ internal sealed class SheetPatterns
     {
         counts.Clear();
         var group = groups[pattern.Group];
-        Scatter(group.Full.FullTypes, group.Full.Counts, pattern.Full, counts);
-        Scatter(group.Rips.RipTypes, group.Rips.Counts, pattern.Rips, counts);
+        Scatter(group.Full.FullTypes, group.Full.Parent, group.Full.Added, pattern.Full, counts);
+        Scatter(group.Rips.RipTypes, group.Rips.Parent, group.Rips.Added, pattern.Rips, counts);
     }
 
-    private static void Scatter(int[] setTypes, int[] setCounts, int set, Span<int> counts)
+    private static void Scatter(int[] setTypes, int[] parents, int[] added, int set, Span<int> counts)
     {
-        for (var j = 0; j < setTypes.Length; j++)
+        for (; set > 0; set = parents[set])
         {
-            counts[setTypes[j]] = setCounts[set * setTypes.Length + j];
+            counts[setTypes[added[set]]]++;
         }
     }
 
@@ -233,7 +239,7 @@ internal sealed class SheetPatterns
         var full = group.Full;
         var order = (int[])full.FullTypes.Clone();
         var counts = new int[types.Count];
-        Scatter(full.FullTypes, full.Counts, pattern.Full, counts);
+        Scatter(full.FullTypes, full.Parent, full.Added, pattern.Full, counts);
         Array.Sort(order, (a, b) => types.Length[a] != types.Length[b] ? types.Length[b].CompareTo(types.Length[a]) : a.CompareTo(b));
         var x = 0L;
         foreach (var t in order)

@@ -23,6 +23,9 @@ internal sealed class SheetRelaxation
 
     public int Rounds { get; private set; }
 
+    /// <summary>What the prices demand of a plan's sheets.</summary>
+    public SheetCut Cut { get; private set; }
+
     public SheetRelaxation(SheetTypes types, SheetPatterns patterns, int rounds)
     {
         this.types = types;
@@ -160,12 +163,19 @@ internal sealed class SheetRelaxation
             scale = worth > types.KindCost[k] ? Math.Min(scale, types.KindCost[k] / worth) : scale;
         }
 
+        var worths = (double[])patterns.BestWorth.Clone();
+        for (var k = 0; k < worths.Length; k++)
+        {
+            worths[k] *= scale;
+        }
+
         for (var t = 0; t < types.Count; t++)
         {
             Prices[t] *= scale;
             Bound += Prices[t] * types.Demand[t];
         }
 
+        Cut = new SheetCut(worths, Bound);
         for (var k = 0; k < types.Kinds; k++)
         {
             KindCost[k] *= scale;

@@ -25,10 +25,14 @@ internal sealed class SheetRipTable
     /// <summary>Number of sets that fit some sheet, the empty one (index 0) included; ordered by shortest stretch.</summary>
     public readonly int Sets;
 
-    /// <summary>Counts of set s are <c>Counts[s * RipTypes.Length ..]</c>.</summary>
-    public readonly int[] Counts;
-
     public readonly long[] Stretch;
+
+    /// <summary>Set s is set <c>Parent[s]</c> (before it) with one more piece, number <c>Added[s]</c> of the types.</summary>
+    public readonly int[] Parent;
+    public readonly int[] Added;
+
+    /// <summary>How many of that type the set holds.</summary>
+    public readonly int[] AddedCount;
     public readonly int[] ShortestBox;
 
     /// <summary>Every set of rips that fits a sheet is here; otherwise the table leaves sets out.</summary>
@@ -42,6 +46,8 @@ internal sealed class SheetRipTable
     private readonly List<int> start = [];
     private readonly List<long> codes = [];
     private readonly List<int> setCounts = [];
+    private readonly List<int> parents = [];
+    private readonly List<int> added = [];
     private readonly SheetTypes types;
     private readonly long width;
     private readonly long length;
@@ -79,14 +85,20 @@ internal sealed class SheetRipTable
         long StretchOf(int s) => best[s] < 0 ? 0 : boxes[best[s]].Length;
         Array.Sort(order, (x, y) => StretchOf(x) != StretchOf(y) ? StretchOf(x).CompareTo(StretchOf(y)) : x.CompareTo(y));
         Sets = order.Length;
-        Counts = new int[Sets * n];
         Stretch = new long[Sets];
+        Parent = new int[Sets];
+        Added = new int[Sets];
+        AddedCount = new int[Sets];
+        var place = new int[Sets];
         ShortestBox = new int[Sets];
         for (var i = 0; i < Sets; i++)
         {
             Stretch[i] = StretchOf(order[i]);
+            place[order[i]] = i;
+            Added[i] = added[order[i]];
+            Parent[i] = place[parents[order[i]]];
             ShortestBox[i] = best[order[i]];
-            setCounts.CopyTo(order[i] * n, Counts, i * n, n);
+            AddedCount[i] = order[i] == 0 ? 0 : setCounts[order[i] * n + added[order[i]]];
         }
     }
 
@@ -107,7 +119,7 @@ internal sealed class SheetRipTable
         var area = (double)width * length * (1 + 1e-12);
         var s = new int[n];
         var part = new int[n];
-        AddSet(0, s);
+        AddSet(0, s, 0, 0);
         complete = true;
         for (var from = 0; from < codes.Count; from++)
         {
@@ -154,7 +166,7 @@ internal sealed class SheetRipTable
 
                 if (front.Count > 0)
                 {
-                    AddSet(code, s);
+                    AddSet(code, s, from, j);
                 }
             }
         }
@@ -162,8 +174,10 @@ internal sealed class SheetRipTable
         return steps;
     }
 
-    private void AddSet(long code, int[] s)
+    private void AddSet(long code, int[] s, int parent, int type)
     {
+        parents.Add(parent);
+        added.Add(type);
         index.Add(code, codes.Count);
         codes.Add(code);
         setCounts.AddRange(s);

@@ -4,17 +4,21 @@ namespace LayoutService.Engine.Cutting;
 /// Whole plans from priced patterns. First greedy ones: from nothing, and after the whole part of the fractional plan.
 /// Then, while a better cost may exist, depth-first branch and bound: the dearest type still wanted is served by each
 /// pattern that holds it, cheapest first; what remains costs at least its worth in prices, so only patterns whose cost
-/// exceeds their worth by less than the gap can matter ("reduced cost fixing"). A step is one node. Finishing within the
+/// exceeds their worth by less than the gap can matter ("reduced cost fixing"). A step is one pattern tried. Finishing within the
 /// budget proves the plan best among complete patterns.
 /// </summary>
 internal sealed class SheetSearch
 {
+    private const int GreedyRuns = 6;
+
     private readonly SheetTypes types;
     private readonly SheetPatterns patterns;
     private readonly SheetRelaxation relaxation;
     private readonly int[] counts;
     private readonly double[] worths;
+    private readonly double[] paid;
     private readonly long unit;
+    private readonly List<SheetCut> cuts = [];
 
     private readonly List<(SheetPattern Pattern, int Times)> current = [];
 
@@ -23,7 +27,7 @@ internal sealed class SheetSearch
     /// <summary>long.MaxValue while no plan serves everything.</summary>
     public long BestCost { get; private set; } = long.MaxValue;
 
-    /// <summary>No plan costs less, provided that the patterns are complete.</summary>
+    /// <summary>No plan costs less.</summary>
     public long Bound { get; private set; }
 
     public SheetSearch(SheetTypes types, SheetPatterns patterns, SheetRelaxation relaxation)
@@ -35,6 +39,7 @@ internal sealed class SheetSearch
 
         // Pieces that come along for nothing have price 0; a trace of worth makes the greedy plans take them.
         worths = new double[types.Count];
+        paid = new double[types.Count];
         SheetWorths.CutAlone(types, worths);
         for (var t = 0; t < worths.Length; t++)
         {
@@ -46,7 +51,13 @@ internal sealed class SheetSearch
             unit = Divisor(unit, cost);
         }
 
-        Bound = Lift(relaxation.Bound);
+        cuts.Add(SheetBounds.Area(types));
+        Bound = Lift(SheetBounds.Fractional(types, cuts[0]));
+        if (patterns.Complete)
+        {
+            cuts.Add(relaxation.Cut);
+            Bound = Math.Max(Bound, Lift(relaxation.Bound));
+        }
     }
 
     /// <summary>The least sum of sheet costs, by their common divisor alone, that is not below a computed bound.</summary>
@@ -62,6 +73,19 @@ internal sealed class SheetSearch
         var remaining = (int[])types.Demand.Clone();
         var left = (int[])types.KindLimit.Clone();
         Greedy(remaining, left, 0);
+        for (var run = 1; run < GreedyRuns && BestCost > Bound; run++)
+        {
+            // Half way to what each type cost in the last plan ("sequential value correction").
+            for (var t = 0; t < worths.Length; t++)
+            {
+                worths[t] = types.Demand[t] > 0 ? 0.5 * (worths[t] + paid[t] / types.Demand[t]) : worths[t];
+            }
+
+            types.Demand.CopyTo(remaining, 0);
+            types.KindLimit.CopyTo(left, 0);
+            Greedy(remaining, left, 0);
+        }
+
         if (BestCost > Bound)
         {
             types.Demand.CopyTo(remaining, 0);
@@ -76,9 +100,18 @@ internal sealed class SheetSearch
             Greedy(remaining, left, cost);
         }
 
-        if (BestCost > Bound && BestCost < long.MaxValue)
+        if (BestCost > Bound && !patterns.Complete)
         {
-            Bound = Math.Min(BestCost, SheetCoins.LeastSum(types, Bound, BestCost, 20_000));
+            foreach (var cut in SheetSlices.Cuts(types, steps))
+            {
+                cuts.Add(cut);
+                Bound = Math.Max(Bound, Lift(SheetBounds.Fractional(types, cut)));
+            }
+        }
+
+        if (BestCost > Bound)
+        {
+            Bound = SheetCoins.LeastSum(types, cuts, Bound, BestCost, Math.Min(steps / 5, 1_000_000));
         }
 
         if (BestCost > Bound && BestCost < long.MaxValue)
@@ -89,7 +122,7 @@ internal sealed class SheetSearch
                 (Best, BestCost) = (tree.Best, tree.BestCost);
             }
 
-            Bound = tree.Finished ? BestCost : Bound;
+            Bound = tree.Finished && patterns.Complete ? BestCost : Bound;
         }
     }
 
@@ -120,7 +153,8 @@ internal sealed class SheetSearch
 
     private void Greedy(int[] remaining, int[] left, long cost)
     {
-        while (cost < BestCost)
+        Array.Clear(paid);
+        while (Array.Exists(remaining, r => r > 0))
         {
             patterns.Price(worths, remaining);
             var best = -1;
@@ -139,7 +173,13 @@ internal sealed class SheetSearch
                 break;
             }
 
-            cost += Take(patterns.Best[best], int.MaxValue, remaining, left);
+            var pattern = patterns.Best[best];
+            var bought = Take(pattern, int.MaxValue, remaining, left);
+            cost += bought;
+            for (var t = 0; t < counts.Length; t++)
+            {
+                paid[t] += bought * counts[t] * worths[t] / patterns.BestWorth[best];
+            }
         }
 
         if (cost < BestCost && Array.TrueForAll(remaining, r => r == 0))

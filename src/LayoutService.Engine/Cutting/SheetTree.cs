@@ -16,7 +16,9 @@ internal sealed class SheetTree
     private readonly bool coded = true;
     private readonly List<SheetPattern> chosen = [];
     private SheetPattern[] candidates = [];
-    private int[] counts = [];
+    private int[] wantedTypes = [];
+    private int[] wantedCounts = [];
+    private int[] wantedFrom = [];
     private double[] excess = [];
     private int[][] byType = [];
     private int steps;
@@ -60,8 +62,9 @@ internal sealed class SheetTree
         steps = stepLimit;
         var slack = known - unit - relaxation.Bound + known * 1e-9;
         var found = new List<SheetPattern>();
-        var whole = patterns.Within(relaxation.Prices, types.Demand, relaxation.KindCost, slack, CandidateLimit, found);
+        var whole = patterns.Within(relaxation.Prices, types.Demand, relaxation.KindCost, slack, CandidateLimit, ref steps, found);
         Prepare(found);
+        steps = Math.Max(steps, stepLimit / 2);
         var remaining = (int[])types.Demand.Clone();
         var worth = relaxation.Bound;
         Branch(remaining, 0, worth, bound);
@@ -90,8 +93,10 @@ internal sealed class SheetTree
 
         Array.Sort(order, (a, b) => costs[a] != costs[b] ? costs[a].CompareTo(costs[b]) : a.CompareTo(b));
         candidates = new SheetPattern[found.Count];
-        counts = new int[all.Length];
         excess = new double[found.Count];
+        wantedFrom = new int[found.Count + 1];
+        var setTypes = new List<int>();
+        var setCounts = new List<int>();
         var lists = new List<int>[n];
         for (var t = 0; t < n; t++)
         {
@@ -102,17 +107,27 @@ internal sealed class SheetTree
         {
             candidates[i] = found[order[i]];
             excess[i] = costs[order[i]];
-            all.AsSpan(order[i] * n, n).CopyTo(counts.AsSpan(i * n));
             for (var t = 0; t < n; t++)
             {
-                if (counts[i * n + t] > 0)
+                if (all[order[i] * n + t] > 0)
                 {
                     lists[t].Add(i);
+                    setTypes.Add(t);
+                    setCounts.Add(all[order[i] * n + t]);
                 }
             }
+
+            wantedFrom[i + 1] = setTypes.Count;
         }
 
+        wantedTypes = [.. setTypes];
+        wantedCounts = [.. setCounts];
         byType = Array.ConvertAll(lists, l => l.ToArray());
+        Array.Sort(typeOrder, (a, b) =>
+        {
+            var fewer = byType[a].Length.CompareTo(byType[b].Length);
+            return fewer != 0 ? fewer : a.CompareTo(b);
+        });
     }
 
     /// <summary><paramref name="least"/> bounds the whole plan: cost so far plus the worth of what remains.</summary>
@@ -145,29 +160,28 @@ internal sealed class SheetTree
             return;
         }
 
-        var n = types.Count;
         foreach (var i in byType[type])
         {
+            steps--;
             var next = least + excess[i];
             if (next > BestCost - unit + BestCost * 1e-9)
             {
                 return;
             }
 
-            var set = counts.AsSpan(i * n, n);
             var kind = candidates[i].Kind;
-            if (left[kind] == 0 || !Covers(remaining, set))
+            if (left[kind] == 0 || !Covers(remaining, i))
             {
                 continue;
             }
 
-            Move(remaining, set, -1);
+            Move(remaining, i, -1);
             left[kind] -= left[kind] == int.MaxValue ? 0 : 1;
             chosen.Add(candidates[i]);
             Branch(remaining, cost + types.KindCost[kind], next, bound);
             chosen.RemoveAt(chosen.Count - 1);
             left[kind] += left[kind] == int.MaxValue ? 0 : 1;
-            Move(remaining, set, 1);
+            Move(remaining, i, 1);
             if (steps < 0)
             {
                 return;
@@ -192,11 +206,11 @@ internal sealed class SheetTree
         return false;
     }
 
-    private static bool Covers(int[] remaining, ReadOnlySpan<int> set)
+    private bool Covers(int[] remaining, int candidate)
     {
-        for (var t = 0; t < set.Length; t++)
+        for (var w = wantedFrom[candidate]; w < wantedFrom[candidate + 1]; w++)
         {
-            if (set[t] > remaining[t])
+            if (wantedCounts[w] > remaining[wantedTypes[w]])
             {
                 return false;
             }
@@ -205,11 +219,11 @@ internal sealed class SheetTree
         return true;
     }
 
-    private static void Move(int[] remaining, ReadOnlySpan<int> set, int times)
+    private void Move(int[] remaining, int candidate, int times)
     {
-        for (var t = 0; t < set.Length; t++)
+        for (var w = wantedFrom[candidate]; w < wantedFrom[candidate + 1]; w++)
         {
-            remaining[t] += times * set[t];
+            remaining[wantedTypes[w]] += times * wantedCounts[w];
         }
     }
 }

@@ -16,7 +16,10 @@ public static class Rings
         return sum;
     }
 
-    /// <summary>Drops repeated corners and corners on a straight line between their neighbours.</summary>
+    /// <summary>
+    /// Drops repeated corners and corners on a straight line between their neighbours: nearer to it than two units, which
+    /// is what rounding a crossing to whole units leaves.
+    /// </summary>
     public static Uv[] WithoutStraightCorners(IReadOnlyList<Uv> ring)
     {
         var kept = new List<Uv>(ring.Count);
@@ -25,7 +28,7 @@ public static class Rings
             var before = kept.Count > 0 ? kept[^1] : ring[^1];
             var here = ring[i];
             var after = ring[(i + 1) % ring.Count];
-            if (here != before && Turn(before, here, after) != 0)
+            if (here != before && !Straight(before, here, after))
             {
                 kept.Add(here);
             }
@@ -34,9 +37,37 @@ public static class Rings
         return [.. kept];
     }
 
+    private static bool Straight(Uv before, Uv here, Uv after) =>
+        Turn(before, here, after) == 0
+        || (Math.Abs((double)Turn(before, here, after)) < 2 * DistanceBetween(before, after) && Between(before, here, after));
+
+    private static bool Between(Uv before, Uv here, Uv after) =>
+        (((double)here.U - before.U) * ((double)after.U - here.U)) + (((double)here.V - before.V) * ((double)after.V - here.V)) > 0;
+
     /// <summary>Twice the area of the triangle; positive for a left turn at the middle corner.</summary>
     public static Int128 Turn(Uv a, Uv b, Uv c) =>
         ((Int128)(b.U - a.U) * (c.V - b.V)) - ((Int128)(b.V - a.V) * (c.U - b.U));
+
+    /// <summary>A place inside a simple ring: midway along the widest crossing of the level halfway between two corners' levels.</summary>
+    public static Uv PlaceInside(IReadOnlyList<Uv> ring)
+    {
+        var levels = ring.Select(c => c.V).Distinct().Order().ToList();
+        var step = Enumerable.Range(0, levels.Count - 1).MaxBy(i => levels[i + 1] - levels[i]);
+        var v = (levels[step] + levels[step + 1]) / 2;
+        var cuts = new List<double>();
+        for (var i = 0; i < ring.Count; i++)
+        {
+            var (a, b) = (ring[i], ring[(i + 1) % ring.Count]);
+            if (a.V <= v != b.V <= v)
+            {
+                cuts.Add(a.U + ((double)(b.U - a.U) * (v - a.V) / (b.V - a.V)));
+            }
+        }
+
+        cuts.Sort();
+        var widest = Enumerable.Range(0, cuts.Count / 2).MaxBy(i => cuts[(2 * i) + 1] - cuts[2 * i]);
+        return new Uv((long)((cuts[2 * widest] + cuts[(2 * widest) + 1]) / 2), v);
+    }
 
     /// <summary>Distance from a place to a straight edge, in units.</summary>
     public static double Distance(Uv place, Uv from, Uv to)

@@ -77,7 +77,7 @@ public sealed class BoardPieces(FramedRoom room)
         }
 
         // other runs of the course may lie beside this one
-        return room.Board.Within(along, run.Strip).Where(ring => ring.All(c => run.Along.Holds(c.U) && run.Across.Holds(c.V)));
+        return room.Board.Within(along, run.Strip).Where(ring => run.Holds(LayoutService.Engine.Geometry.Rings.PlaceInside(ring)));
     }
 
     // the box lies wholly inside the region when the trapezoids it meets reach past it on both sides at every level

@@ -74,7 +74,34 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
             }
         }
 
+        foreach (var opening in run.Enclosed)
+        {
+            AddThrough(run, opening, found);
+        }
+
         return Best(found, most);
+    }
+
+    // both ways from a butt through an opening
+    private void AddThrough(CourseRun run, Span opening, List<ButtPattern> found)
+    {
+        foreach (var line in _atOpenings)
+        {
+            foreach (var length in _lengths)
+            {
+                if (!Inside(line, opening) || !WalkDown(line, run.Along.Lo, length))
+                {
+                    continue;
+                }
+
+                var below = _butts.ToArray();
+                if (WalkUp(line, run.Along.Hi, length))
+                {
+                    _butts.InsertRange(0, below.AsSpan(0, below.Length - 1).ToArray());
+                    Add(run, found);
+                }
+            }
+        }
     }
 
     // half of the places go to the best by each guess
@@ -127,6 +154,11 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
         var at = run.Along.Lo;
         foreach (var butt in _butts)
         {
+            if (lines[butt].At - at > _lengths[0])
+            {
+                return;
+            }
+
             share += joint;
             count += joint;
             Price(lines[butt].At);
@@ -242,7 +274,7 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
 
             if (!_butts.Exists(b => Inside(b, opening)))
             {
-                _butts.RemoveAll(b => Math.Abs(lines[b].At - lines[chosen].At) < LeastPiece);
+                _butts.RemoveAll(b => Math.Abs(lines[b].At - lines[chosen].At) < LeastPiece && !run.Enclosed.Any(o => Inside(b, o)));
                 _butts.Add(chosen);
                 _butts.Sort();
             }

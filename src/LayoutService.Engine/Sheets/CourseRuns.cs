@@ -7,7 +7,27 @@ namespace LayoutService.Engine.Sheets;
 /// One connected stretch of a course: its extent along and across the joists, and the openings that lie wholly inside it
 /// (their extents along), each of which needs a butt through it.
 /// </summary>
-public sealed record CourseRun(int Course, Span Strip, Span Along, Span Across, IReadOnlyList<Span> Enclosed);
+public sealed record CourseRun(
+    int Course, Span Strip, Span Along, Span Across, IReadOnlyList<Span> Enclosed, IReadOnlyList<Cell> Cells)
+{
+    /// <summary>True when a place lies in this run.</summary>
+    public bool Holds(Uv place)
+    {
+        foreach (var cell in Cells)
+        {
+            if (cell.V0 <= place.V && place.V <= cell.V1)
+            {
+                var share = (double)(place.V - cell.V0) / (cell.V1 - cell.V0);
+                if (cell.L0 + ((cell.L1 - cell.L0) * share) <= place.U && place.U <= cell.R0 + ((cell.R1 - cell.R0) * share))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+}
 
 /// <summary>Cuts the ceiling into the runs of its courses by walking the region's trapezoids. Cost: courses × cells².</summary>
 public static class CourseRuns
@@ -60,7 +80,7 @@ public static class CourseRuns
             var mine = parts.Where((_, i) => group[i] == g).ToList();
             var along = new Span(mine.Min(p => Math.Min(p.L0, p.L1)), mine.Max(p => Math.Max(p.R0, p.R1)));
             var across = new Span(mine.Min(p => p.Across.Lo), mine.Max(p => p.Across.Hi));
-            return new CourseRun(course, strip, along, across, Enclosed(room, strip, along));
+            return new CourseRun(course, strip, along, across, Enclosed(room, strip, along), [.. mine.Select(p => new Cell(p.Across.Lo, p.Across.Hi, p.L0, p.L1, p.R0, p.R1))]);
         }).OrderBy(r => r.Along.Lo).ThenBy(r => r.Across.Lo);
     }
 

@@ -5,7 +5,7 @@ namespace LayoutService.Engine.Sheets;
 
 /// <summary>
 /// What sheets and joints cost in the smallest unit of the objective: a hundredth of the currency's unit when every
-/// sheet has a price, else a square millimetre. Guesses the price of a piece before it is cut.
+/// sheet has a price, else 625 square length units (exact for whole sixty-fourths and tenths). Guesses the price of a piece before it is cut.
 /// </summary>
 public sealed class StockPrices
 {
@@ -22,11 +22,25 @@ public sealed class StockPrices
 
     public long Cost(SheetStock stock) => Priced
         ? (long)decimal.Round(stock.PackPrice!.Value * 10_000m / stock.PackSize)
-        : stock.Width.Units / Length.PerMillimetre * (stock.Length.Units / Length.PerMillimetre);
+        : stock.Width.Units / 25 * (stock.Length.Units / 25);
+
+    /// <summary>How many of the objective's units one unit that a person reads holds: money, ft² or m².</summary>
+    public decimal PerUnit(UnitSystem units) => Priced
+        ? 10_000m
+        : units == UnitSystem.Imperial ? Square(12 * Length.PerInch / 25m) : Square(1000 * Length.PerMillimetre / 25m);
+
+    private static decimal Square(decimal side) => side * side;
 
     /// <summary>Stock lengths of one width, longest first.</summary>
     public long[] Lengths(long width) =>
-        [.. _wish.Stock.Where(s => s.Width.Units == width).Select(s => s.Length.Units).Distinct().OrderDescending()];
+        [.. Plentiful(width).Select(s => s.Length.Units).Distinct().OrderDescending()];
+
+    // lengths of which there are only a few do not lead the search; the cutter still uses them where they fit
+    private IEnumerable<SheetStock> Plentiful(long width)
+    {
+        var all = _wish.Stock.Where(s => s.Width.Units == width).ToList();
+        return all.Exists(s => s.Quantity is null) ? all.Where(s => s.Quantity is null) : all;
+    }
 
     /// <summary>What finishing one butt of this length is worth.</summary>
     public long ButtCost(long length) => Priced

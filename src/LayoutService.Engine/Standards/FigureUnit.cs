@@ -52,6 +52,7 @@ public sealed record FigureUnit(string Symbol, Dimension Dimension, decimal Fact
         new("lb/ft", Dimension.MassPerLength, Pound * 1000m / Foot),
         new("count", Dimension.Count, 1m),
         new("%", Dimension.Share, 0.01m),
+        new("of depth", Dimension.Share, 1m),
         new("per lb", Dimension.CountPerMass, 1m / Pound),
         new("RSI", Dimension.ThermalResistance, 1m),
         new("R", Dimension.ThermalResistance, RsiPerR),

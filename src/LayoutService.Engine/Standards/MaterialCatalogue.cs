@@ -40,9 +40,14 @@ public static class MaterialCatalogue
                 ("metricWidth", row.MetricWidth), ("metricLength", row.MetricLength));
         }
 
+        foreach (var row in tables.StickLengths.Rows)
+        {
+            Add(tables.StickLengths, "stick-length", row.Source, row.Length.Printed, ("length", row.Length), ("metricLength", row.MetricLength));
+        }
+
         foreach (var row in tables.Batts.Rows)
         {
-            Add(tables.Batts, "batt", row.Source, $"{row.Resistance} {row.Thickness}",
+            Add(tables.Batts, "batt", row.Source, $"{row.Material} {row.Resistance} {row.Thickness}",
                 [("resistance", row.Resistance), ("thickness", row.Thickness), .. row.Widths.Select(width => ("width", (Figure?)width))]);
         }
 

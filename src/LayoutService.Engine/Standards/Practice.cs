@@ -24,14 +24,20 @@ public sealed class Practice
         FastenersPerJoint = Count("fasteners-per-joint");
         StrapNail = Length("strap-nail-default");
         StrapScrew = Length("strap-screw-default");
+        StrapScrewGrip = Length("strap-screw-grip");
+        NailerFastenerSpacing = Length("nailer-fastener-spacing");
+        FastenersPerBlock = Count("fasteners-per-block");
         WallRowReach = Length("wall-row-reach");
         EndClearance = Length("end-clearance");
         OverhangMax = Length("overhang-most");
         SupportsLeast = Count("supports-least");
         SupportSpread = Length("support-spread");
         JointBearing = Length("joint-bearing");
+        DoubledJoistGap = Length("doubled-joist-gap");
+        SupportWidest = Length("support-widest");
         ScabLength = Length("scab-length");
         ScabScrewsEachSide = Count("scab-screws");
+        ScabAdhesiveBead = Length("scab-adhesive-bead");
         RowJointFromButt = Length("row-joint-from-butt");
         MinPiece = Length("min-piece");
         ButtEdgeWood = Length("butt-edge-wood");
@@ -39,6 +45,8 @@ public sealed class Practice
         CornerButtClear = Length("butt-from-corner");
         RipPreferred = Length("rip-preferred");
         RipLeast = Length("rip-least");
+        BoardPieceLeast = Length("board-piece-least");
+        BoardBesideOpening = Length("board-beside-opening");
         BoardShort = Length("board-short");
         BoardGapMax = Length("board-gap-most");
         BoardScrewHalfInch = Length("board-screw-half-inch");
@@ -89,6 +97,15 @@ public sealed class Practice
     /// <summary>#8 screw through a strap.</summary>
     public Cited<Length> StrapScrew { get; }
 
+    /// <summary>Strap screw into the joist.</summary>
+    public Cited<Length> StrapScrewGrip { get; }
+
+    /// <summary>Fasteners of a ledger or nailer to its wall, on centre.</summary>
+    public Cited<Length> NailerFastenerSpacing { get; }
+
+    /// <summary>Fasteners of a block between joists.</summary>
+    public Cited<int> FastenersPerBlock { get; }
+
     /// <summary>Face of the first and last row from the wall's framing.</summary>
     public Cited<Length> WallRowReach { get; }
 
@@ -107,11 +124,20 @@ public sealed class Practice
     /// <summary>Bearing of each strap end at a joint on a joist.</summary>
     public Cited<Length> JointBearing { get; }
 
+    /// <summary>Joists closer than this, face to face, are one support.</summary>
+    public Cited<Length> DoubledJoistGap { get; }
+
+    /// <summary>Straps carried from one support to the next, at most.</summary>
+    public Cited<Length> SupportWidest { get; }
+
     /// <summary>Short length laminated over a joint.</summary>
     public Cited<Length> ScabLength { get; }
 
     /// <summary>Screws through a scab, each side of the joint.</summary>
     public Cited<int> ScabScrewsEachSide { get; }
+
+    /// <summary>Diameter of each of the two beads of adhesive along a scab.</summary>
+    public Cited<Length> ScabAdhesiveBead { get; }
 
     /// <summary>Joint in a row from a sheet's butt joint that crosses it.</summary>
     public Cited<Length> RowJointFromButt { get; }
@@ -133,6 +159,12 @@ public sealed class Practice
 
     /// <summary>Strip of board at a wall, least width.</summary>
     public Cited<Length> RipLeast { get; }
+
+    /// <summary>Shortest piece of board in a course.</summary>
+    public Cited<Length> BoardPieceLeast { get; }
+
+    /// <summary>Shortest piece of board between an opening and a wall.</summary>
+    public Cited<Length> BoardBesideOpening { get; }
 
     /// <summary>Board cut short at each wall.</summary>
     public Cited<Length> BoardShort { get; }

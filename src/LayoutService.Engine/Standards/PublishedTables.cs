@@ -36,6 +36,7 @@ public sealed class PublishedTables
         LumberWeights = Take("lumber-weights", shapes.LumberWeights);
         Boards = Take("boards", shapes.Boards);
         SheetSizes = Take("sheet-sizes", shapes.SheetSizes);
+        StickLengths = Take("stick-lengths", shapes.StickLengths);
         DeadLoads = Take("dead-loads", shapes.Loads);
         InsulationWeights = Take("insulation-weights", shapes.Loads);
         Batts = Take("batts", shapes.Batts);
@@ -47,7 +48,7 @@ public sealed class PublishedTables
         [
             Take("nbc-board-fastening", shapes.Rules), Take("irc-board-fastening", shapes.Rules),
             Take("strap-fastening", shapes.Rules), Take("fire-separation", shapes.Rules), Take("cables", shapes.Rules),
-            Take("plane", shapes.Rules), Practice, Coverage,
+            Take("plane", shapes.Rules), Take("joist-restraint", shapes.Rules), Take("joist-cutting", shapes.Rules), Practice, Coverage,
         ];
 
         var unread = TableReader.Ids().FirstOrDefault(id => !read.Contains(id));
@@ -58,6 +59,7 @@ public sealed class PublishedTables
 
         RulesVersion = Edition + "-" + TableReader.Fingerprint();
         TableChecks.Require(this);
+        InForce = Rulesets.Rows.ToDictionary(row => row.Id, row => new RulesInForce(this, row), StringComparer.Ordinal);
     }
 
     /// <summary>The tables of this build. The first use loads them.</summary>
@@ -67,6 +69,9 @@ public sealed class PublishedTables
     public string RulesVersion { get; }
 
     public TableFile<RulesetRow> Rulesets { get; }
+
+    /// <summary>The single rules of each ruleset, by ruleset id, cited as that ruleset cites them.</summary>
+    internal IReadOnlyDictionary<string, RulesInForce> InForce { get; }
 
     public IReadOnlyList<TableFile<FurringRow>> Furring { get; }
 
@@ -85,6 +90,8 @@ public sealed class PublishedTables
     public TableFile<BoardRow> Boards { get; }
 
     public TableFile<SheetSizeRow> SheetSizes { get; }
+
+    public TableFile<StickLengthRow> StickLengths { get; }
 
     public TableFile<LoadRow> DeadLoads { get; }
 

@@ -58,6 +58,8 @@ internal static class TableChecks
         Once("lumber-sizes", tables.LumberSizes.Rows.Select(row => row.Name));
         Are("lumber-weights", Dimension.WeightPerVolume, tables.LumberWeights.Rows.Select(row => row.Weight));
         Are("sheet-sizes", Dimension.Length, tables.SheetSizes.Rows.SelectMany(row => new[] { row.Width, row.Length, row.MetricWidth, row.MetricLength }));
+        Are("stick-lengths", Dimension.Length, tables.StickLengths.Rows.SelectMany(row => new[] { row.Length, row.MetricLength }));
+        Words("batts", ["glass-fibre", "glass-fibre-canada", "mineral-wool"], tables.Batts.Rows.Select(row => row.Material));
         Are("batts", Dimension.ThermalResistance, tables.Batts.Rows.Select(row => row.Resistance));
         Are("compressed-batts", Dimension.ThermalResistance, tables.CompressedBatts.Rows.Select(row => row.Resistance));
 

@@ -78,6 +78,7 @@ public static class TableReader
 [JsonSerializable(typeof(TableFile<LumberWeightRow>), TypeInfoPropertyName = "LumberWeights")]
 [JsonSerializable(typeof(TableFile<BoardRow>), TypeInfoPropertyName = "Boards")]
 [JsonSerializable(typeof(TableFile<SheetSizeRow>), TypeInfoPropertyName = "SheetSizes")]
+[JsonSerializable(typeof(TableFile<StickLengthRow>), TypeInfoPropertyName = "StickLengths")]
 [JsonSerializable(typeof(TableFile<BoardInsulationRow>), TypeInfoPropertyName = "BoardInsulation")]
 [JsonSerializable(typeof(TableFile<HeightRow>), TypeInfoPropertyName = "Heights")]
 [JsonSerializable(typeof(TableFile<LoadRow>), TypeInfoPropertyName = "Loads")]

@@ -44,8 +44,11 @@ public sealed record HeightRow(
 /// <summary>A weight that a designer counts for a part of the floor or ceiling.</summary>
 public sealed record LoadRow(string Part, Figure Load, RowSource? Source = null);
 
-/// <summary>A batt as sold: its resistance, thickness and a width it comes in.</summary>
-public sealed record BattRow(Figure Resistance, Figure Thickness, IReadOnlyList<Figure> Widths, RowSource? Source = null);
+/// <summary>A length that sticks are sold in.</summary>
+public sealed record StickLengthRow(Figure Length, Figure MetricLength, RowSource? Source = null);
+
+/// <summary>A batt as sold: its resistance, thickness and the widths it comes in (none where no text lists them).</summary>
+public sealed record BattRow(string Material, Figure Resistance, Figure Thickness, IReadOnlyList<Figure> Widths, RowSource? Source = null);
 
 /// <summary>What a batt is worth in a space shallower than itself.</summary>
 public sealed record CompressedBattRow(Figure Nominal, Figure Thickness, Figure Depth, Figure Resistance, RowSource? Source = null);

@@ -40,7 +40,11 @@ public static class RowSkeletons
 {
     private const int ExactInnerRows = 10;
 
-    public static RowSkeleton? Choose(FramedRoom room, RowRules rules, IReadOnlyList<WallRow> wallRows)
+    /// <param name="room">The framed room.</param>
+    /// <param name="rules">The distances that rows keep.</param>
+    /// <param name="wallRows">Rows that walls ask for.</param>
+    /// <param name="avoided">Stretches along the joists where no free row may stand.</param>
+    public static RowSkeleton? Choose(FramedRoom room, RowRules rules, IReadOnlyList<WallRow> wallRows, IReadOnlyList<Span> avoided)
     {
         var low = room.Straps.LowU;
         var high = room.Straps.HighU;
@@ -80,7 +84,7 @@ public static class RowSkeletons
 
         void Consider(Func<int, bool> through)
         {
-            var made = Build(room, rules, starts, ends, inner, through);
+            var made = Build(room, rules, starts, ends, inner, avoided, through);
             if (made is not null
                 && (best is null || (made.FullRows, made.LocalLength).CompareTo((best.FullRows, best.LocalLength)) < 0))
             {
@@ -90,7 +94,8 @@ public static class RowSkeletons
     }
 
     private static RowSkeleton? Build(
-        FramedRoom room, RowRules rules, List<WallRow> starts, List<WallRow> ends, List<WallRow> inner, Func<int, bool> through)
+        FramedRoom room, RowRules rules, List<WallRow> starts, List<WallRow> ends, List<WallRow> inner,
+        IReadOnlyList<Span> avoided, Func<int, bool> through)
     {
         var fixedRows = starts.Concat(ends).Concat(inner.Where((_, i) => through(i))).OrderBy(r => r.At).ToList();
         var locals = inner.Where((_, i) => !through(i)).ToList();
@@ -111,7 +116,7 @@ public static class RowSkeletons
         var filler = new RowFiller(
             room,
             rules,
-            [.. locals.Select(l => new Span(l.At - rules.MinGap, l.At + rules.MinGap))],
+            [.. locals.Select(l => new Span(l.At - rules.MinGap, l.At + rules.MinGap)), .. avoided],
             [.. locals.Where(l => !l.BothWalls && !FacedNear(rules, l, starts, ends, inner)).Select(l => Window(rules, l))]);
         var anchors = fixedRows.Select(r => r.At).Distinct().ToList();
         var (looseStart, looseEnd) = (starts.Count == 0, ends.Count == 0);

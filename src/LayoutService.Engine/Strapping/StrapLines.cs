@@ -197,7 +197,8 @@ public static class StrapLines
                 var slope = (double)(edge.To.V - edge.From.V) / (edge.To.U - edge.From.U);
                 var v = edge.From.V + (slope * (u - edge.From.U));
                 var degrees = Math.Atan(Math.Abs(slope)) * 180 / Math.PI;
-                if (Math.Abs(v - centreEnd) <= 2 && degrees <= SteepestBevel)
+                if (Math.Abs(v - centreEnd) <= 2 && degrees <= SteepestBevel
+                    && Math.Abs(centreEnd - strictEnd) <= (rules.Half * Math.Abs(slope)) + 2)
                 {
                     var high = centreEnd > strictEnd;
                     return (centreEnd, edge.Source, degrees, slope > 0 == high);

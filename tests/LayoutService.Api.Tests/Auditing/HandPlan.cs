@@ -9,7 +9,7 @@ namespace LayoutService.Api.Tests.Auditing;
 internal static class HandPlan
 {
     public const string Request = """
-        {"units":"metric","room":{"outline":[[0,0],[3660,0],[3660,2440],[0,2440]]},
+        {"units":"metric","room":{"outline":[[0,0],[3660,0],[3660,2440],[0,2440]],"heights":[{"floorToJoist":2400}],"floorBuildUp":12},
          "joistFields":[{"run":"x","face":38,"positions":[100,500,900,1300,1338,1740,2140,2380]}],
          "strapping":{"size":{"thickness":19,"face":64},"maxSpacing":610,"stock":[{"id":"s1","length":2440,"packPrice":3}]},
          "sheets":{"stock":[{"id":"b1","width":1220,"length":2440,"packPrice":15}]},
@@ -22,7 +22,7 @@ internal static class HandPlan
         [(100, "j1"), (500, "j2"), (900, "j3"), (1319, "j4"), (1740, "j6"), (2140, "j7"), (2380, "j8")];
 
     public static string Answer { get; } = $$"""
-        {"units":"metric","summary":{"rows":7,"strapPieces":8,"lengthsToBuy":7,"sheetsToBuy":3,"buttJointLength":2440,"mass":90,"cost":66.00,"checksFailed":0},
+        {"units":"metric","summary":{"rows":7,"strapPieces":8,"lengthsToBuy":7,"sheetsToBuy":3,"buttJointLength":2440,"finishedHeight":2356.3,"mass":90,"cost":66.00,"checksFailed":0},
          "checks":[],
          "walls":[{"id":"w1","edge":0},{"id":"w2","edge":1},{"id":"w3","edge":2},{"id":"w4","edge":3}],
          "joists":{"members":[{{Each(Joists, (at, i) => $$"""{"id":"j{{i + 1}}","at":{{at}}}""")}}],
@@ -75,7 +75,7 @@ internal static class HandPlan
 
     private static string Board(string id, string course, int left, int right, int low, int high, int butt, string row) => $$"""
         {"id":"{{id}}","course":"{{course}}","layer":1,"outline":[[{{left}},{{low}}],[{{right}},{{low}}],[{{right}},{{high}}],[{{left}},{{high}}]],
-         "width":{{high - low}},"length":{{right - left}},"stockId":"b1","ends":[{"at":{{butt}},"backing":["{{row}}"]}]}
+         "width":{{high - low}},"length":{{right - left}},"area":{{((high - low) * (right - left) / 1000000m).ToString(CultureInfo.InvariantCulture)}},"stockId":"b1","ends":[{"at":{{butt}},"backing":["{{row}}"]}]}
         """;
 
     private static string Stick(int at, int row) => row == 3

@@ -38,6 +38,32 @@ public sealed class PlanAuditorTests
     }
 
     [Theory]
+    [InlineData(90)]
+    [InlineData(30)]
+    [InlineData(135)]
+    public void A_plan_turned_and_shifted_with_its_room_has_no_fault(double degrees)
+    {
+        var request = JsonNode.Parse(HandPlan.Request)!;
+        request["room"]!["outline"] = Turned(request["room"]!["outline"]!, degrees);
+        var field = request["joistFields"]![0]!.AsObject();
+        field.Remove("run");
+        field["runDegrees"] = degrees;
+        field["positions"] = new JsonArray([.. field["positions"]!.AsArray().Select(p => (JsonNode)(2440 - p!.GetValue<int>()))]);
+        var answer = JsonNode.Parse(HandPlan.Answer)!;
+        foreach (var joist in answer["joists"]!["members"]!.AsArray())
+        {
+            joist!["at"] = 2440 - joist["at"]!.GetValue<int>();
+        }
+
+        foreach (var bay in answer["joists"]!["bays"]!.AsArray())
+        {
+            (bay!["from"], bay["to"]) = (2440 - bay["to"]!.GetValue<int>(), 2440 - bay["from"]!.GetValue<int>());
+        }
+
+        Assert.Empty(Audit(Turned(answer, degrees).ToJsonString(), request.ToJsonString()));
+    }
+
+    [Theory]
     [InlineData("12' 6 1/2\"", 3822.7)]
     [InlineData("12ft 6-1/2in", 3822.7)]
     [InlineData("150 1/2 in", 3822.7)]
@@ -49,6 +75,25 @@ public sealed class PlanAuditorTests
     {
         Assert.True(LengthText.TryRead(text, out var read));
         Assert.Equal(millimetres, read, 9);
+    }
+
+    /// <summary>A copy in which every pair of numbers is a point turned about the origin and shifted, to six decimals.</summary>
+    private static JsonNode Turned(JsonNode node, double degrees)
+    {
+        if (node is JsonArray { Count: 2 } point && point.All(n => n?.GetValueKind() == JsonValueKind.Number))
+        {
+            var (x, y, angle) = ((double)point[0]!.AsValue(), (double)point[1]!.AsValue(), degrees * Math.PI / 180);
+            return new JsonArray(
+                decimal.Round((decimal)((x * Math.Cos(angle)) - (y * Math.Sin(angle)) - 5000), 6) / 1.000000000m,
+                decimal.Round((decimal)((x * Math.Sin(angle)) + (y * Math.Cos(angle)) + 1234), 6) / 1.000000000m);
+        }
+
+        return node switch
+        {
+            JsonArray list => new JsonArray([.. list.Select(n => Turned(n!, degrees))]),
+            JsonObject parent => new JsonObject(parent.Select(m => KeyValuePair.Create(m.Key, (JsonNode?)Turned(m.Value!, degrees)))),
+            _ => node.DeepClone(),
+        };
     }
 
     private static IReadOnlyList<Fault> Audit(string answer, string? request = null)

@@ -22,6 +22,11 @@ internal static class ButtStagger
                     continue;
                 }
 
+                if (plan.Room.Sheets.MinStagger is null && Math.Abs(a.At - b.At) < plan.Room.Strapping.MaxSpacing)
+                {
+                    report.Note("butts.near", a.Board.Id, $"its butt at along {a.At:F1} is {Math.Abs(a.At - b.At):F0} mm from that of {b.Board.Id}");
+                }
+
                 var apart = Math.Abs(a.At - b.At);
                 if (apart <= 2 * Math.Max(0, reach) && plan.Rows.Any(r => Math.Abs(r.At - a.At) <= reach + Touch && Math.Abs(r.At - b.At) <= reach + Touch))
                 {

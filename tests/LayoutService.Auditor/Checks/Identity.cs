@@ -6,6 +6,9 @@ namespace LayoutService.Auditor.Checks;
 /// <summary>Ids are unique in what they name, and every id that is pointed at exists in the answer or the request.</summary>
 internal static class Identity
 {
+    private static readonly HashSet<string> One = ["pieceId", "rowId", "supportId", "pieceA", "pieceB", "course"];
+    private static readonly HashSet<string> Many = ["backing", "of", "between", "startWalls", "widestSpacingRows"];
+
     public static void Check(GivenPlan plan, AuditReport report)
     {
         var json = plan.Json;
@@ -26,12 +29,10 @@ internal static class Identity
             }
         }
 
-        var known = new HashSet<string>(plan.Room.Strapping.Stock.Concat(plan.Room.Sheets.Stock).Select(s => s.Id));
+        var known = new HashSet<string>();
         Harvest(json, known);
-        foreach (var (where, id) in Pointers(plan).Where(p => !known.Contains(p.Id)))
-        {
-            report.Fault("ids.known", where, $"points at {id}, which is nowhere");
-        }
+        Harvest(plan.Room.Json, known);
+        Pointers(json, "answer", known, report);
     }
 
     private static IEnumerable<string> Ids(JsonElement? list) => list.Items().Select(i => i.Member("id").Text()).OfType<string>();
@@ -49,7 +50,7 @@ internal static class Identity
         {
             foreach (var member in element.EnumerateObject())
             {
-                if (member.NameEquals("id") && member.Value.ValueKind == JsonValueKind.String)
+                if ((member.NameEquals("id") || member.NameEquals("support")) && member.Value.ValueKind == JsonValueKind.String)
                 {
                     known.Add(member.Value.GetString()!);
                 }
@@ -61,16 +62,33 @@ internal static class Identity
         }
     }
 
-    private static IEnumerable<(string Where, string Id)> Pointers(GivenPlan plan)
+    /// <summary>Every member that names another thing, alone or in a list.</summary>
+    private static void Pointers(JsonElement element, string owner, HashSet<string> known, AuditReport report)
     {
-        var asked = plan.Room.Strapping.Stock.Count > 0;
-        var sheets = plan.Room.Sheets.Stock.Count > 0;
-        return plan.Sticks.SelectMany(s => s.Cuts.Select(c => (s.Id, c.PieceId)))
-            .Concat(plan.CutSheets.SelectMany(s => s.Cuts.Select(c => (s.Id, c.PieceId))))
-            .Concat(plan.Boards.SelectMany(b => b.Ends.SelectMany(e => e.Backing.Select(id => (b.Id, id)))))
-            .Concat(plan.Pieces.Where(p => asked && p.StockId is not null).Select(p => (p.Id, p.StockId!)))
-            .Concat(plan.Boards.Where(b => sheets && b.StockId is not null).Select(b => (b.Id, b.StockId!)))
-            .Concat(plan.Json.Member("steps").Items().SelectMany(s => s.Member("touches").Items()
-                .Select(t => (s.Member("id").Text() ?? "step", t.Member("id").Text() ?? ""))));
+        if (element.ValueKind == JsonValueKind.Array)
+        {
+            foreach (var item in element.EnumerateArray())
+            {
+                Pointers(item, owner, known, report);
+            }
+        }
+        else if (element.ValueKind == JsonValueKind.Object)
+        {
+            owner = element.Member("id").Text() ?? owner;
+            foreach (var member in element.EnumerateObject())
+            {
+                var names = One.Contains(member.Name) ? [member.Value]
+                    : Many.Contains(member.Name) && member.Value.ValueKind == JsonValueKind.Array ? member.Value.EnumerateArray() : default(IEnumerable<JsonElement>?);
+                foreach (var name in (names ?? []).Where(n => n.ValueKind == JsonValueKind.String && !known.Contains(n.GetString()!)))
+                {
+                    report.Fault("ids.known", owner, $"{member.Name} points at {name.GetString()}, which is nowhere");
+                }
+
+                if (names is null)
+                {
+                    Pointers(member.Value, owner, known, report);
+                }
+            }
+        }
     }
 }

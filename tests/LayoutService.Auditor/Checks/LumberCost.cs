@@ -11,7 +11,7 @@ internal static class LumberCost
 {
     public static void Check(GivenPlan plan, AuditReport report)
     {
-        if (plan.Result("strapping") is not { } result || plan.Sticks.Count == 0)
+        if (plan.Result("strapping") is not { } result || plan.StrapSticks.Count == 0)
         {
             if (plan.Pieces.Count > 0)
             {
@@ -23,12 +23,12 @@ internal static class LumberCost
 
         Optimality.Check("cost.strapping", result, report);
         var stock = plan.Room.Strapping.Stock.ById(s => s.Id);
-        if (stock.Count == 0 || plan.Sticks.Any(s => !stock.ContainsKey(s.StockId ?? "")) || result.Member("cost").Decimal() is not { } cost)
+        if (stock.Count == 0 || plan.StrapSticks.Any(s => !stock.ContainsKey(s.StockId ?? "")) || result.Member("cost").Decimal() is not { } cost)
         {
             return;
         }
 
-        var counts = plan.Sticks.GroupBy(s => s.StockId!).ToDictionary(g => g.Key, g => g.Count());
+        var counts = plan.StrapSticks.GroupBy(s => s.StockId!).ToDictionary(g => g.Key, g => g.Count());
         var kinds = Pricings(plan.Room.Strapping.Stock);
         var pricing = kinds.FirstOrDefault(price => Near(price(counts), (double)cost));
         if (pricing is null)
@@ -64,7 +64,7 @@ internal static class LumberCost
         var trim = LumberCuts.Trim(plan.Room);
         var stock = plan.Room.Strapping.Stock;
         double One(AskedStock s) => price(new() { [s.Id] = s.PackSize }) / s.PackSize;
-        var cuts = plan.Sticks.SelectMany(s => s.Cuts).Select(c => c.Length).OrderDescending().ToList();
+        var cuts = plan.StrapSticks.SelectMany(s => s.Cuts).Select(c => c.Length).OrderDescending().ToList();
         var least = cuts.Sum() * stock.Min(s => One(s) / (s.Length - trim));
         if (least > cost * 1.000001)
         {

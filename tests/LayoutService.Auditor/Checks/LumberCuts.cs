@@ -30,6 +30,14 @@ internal static class LumberCuts
         }
 
         Stock(plan, report);
+        var pieces = plan.Pieces.ById(p => p.Id);
+        foreach (var stick in plan.Sticks)
+        {
+            foreach (var (id, _) in stick.Cuts.Where(c => pieces.TryGetValue(c.PieceId, out var piece) && piece.StockId != stick.StockId))
+            {
+                report.Fault("cuts.stock", id, $"is to come from {pieces[id].StockId}, is cut from {stick.StockId}");
+            }
+        }
     }
 
     /// <summary>The request's kerf, or 3 mm or 1/8 in where none was asked.</summary>
@@ -116,7 +124,7 @@ internal static class LumberCuts
     private static void Stock(GivenPlan plan, AuditReport report)
     {
         var stock = plan.Room.Strapping.Stock.ById(s => s.Id);
-        foreach (var group in plan.Sticks.Where(_ => stock.Count > 0).GroupBy(s => s.StockId ?? ""))
+        foreach (var group in plan.StrapSticks.Where(_ => stock.Count > 0).GroupBy(s => s.StockId ?? ""))
         {
             if (!stock.TryGetValue(group.Key, out var asked))
             {

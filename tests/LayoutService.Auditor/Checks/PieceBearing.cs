@@ -4,7 +4,7 @@ namespace LayoutService.Auditor.Checks;
 
 /// <summary>
 /// A piece bears on two supports at least, 300 mm apart at least, a doubled joist being one; a nailer or ledger that is
-/// listed at an end counts. It passes its last support by 150 mm at most, unless a nailer holds its end.
+/// listed at an end counts, and a strap from wall to wall with one at both ends may be as short as it must. It passes its last support by 150 mm at most, unless a nailer holds its end.
 /// </summary>
 internal static class PieceBearing
 {
@@ -23,7 +23,8 @@ internal static class PieceBearing
             var points = supports.Select(s => (s.From + s.To) / 2).ToList();
             points.AddRange(plan.Nailers.Any(n => n.Holds(piece.Low)) ? [piece.Low.V] : []);
             points.AddRange(plan.Nailers.Any(n => n.Holds(piece.High)) ? [piece.High.V] : []);
-            if (points.Count < 2 || points.Max() - points.Min() < 300 - Close)
+            var spread = piece.LowEnd.Wall is not null && piece.HighEnd.Wall is not null && lowHeld && highHeld ? 0 : 300;
+            if (points.Count < 2 || points.Max() - points.Min() < spread - Close)
             {
                 report.FaultUnlessDeclared("bearing", "pieces.bearing", piece.Id,
                     $"bears on {points.Count} supports over {(points.Count > 0 ? points.Max() - points.Min() : 0):F0} mm");

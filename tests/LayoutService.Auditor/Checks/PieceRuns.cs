@@ -4,7 +4,7 @@ namespace LayoutService.Auditor.Checks;
 
 /// <summary>
 /// Pieces lie on their row's line, are as long as drawn, and run from wall to wall without a hole: an end is at a wall,
-/// at the next piece, or free, which only a short strap of one piece may be. None is shorter than minPiece unless it
+/// at the next piece, or free on a joist, as a short strap's is. None is shorter than minPiece unless it
 /// fills its whole segment.
 /// </summary>
 internal static class PieceRuns
@@ -24,9 +24,9 @@ internal static class PieceRuns
                 var lowFree = End(piece, piece.LowEnd, piece.LowJoint, before is not null && Meets(before, piece), report);
                 var highFree = End(piece, piece.HighEnd, piece.HighJoint, after is not null && Meets(piece, after), report);
                 var whole = !Joined(before, piece) && !Joined(piece, after);
-                if ((lowFree || highFree) && !whole)
+                if ((lowFree && piece.LowJoint != "joist") || (highFree && piece.HighJoint != "joist"))
                 {
-                    report.Fault("pieces.run", piece.Id, $"a pieced run of {row.Id} stops at across {(lowFree ? piece.Low.V : piece.High.V):F1}, at no wall");
+                    report.Fault("pieces.run", piece.Id, $"stops at across {(lowFree ? piece.Low.V : piece.High.V):F1}, at no wall, piece or joist");
                 }
 
                 if (piece.Length < plan.Room.Strapping.MinPiece - Close && !whole)

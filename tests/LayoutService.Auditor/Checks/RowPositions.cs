@@ -13,6 +13,7 @@ internal static class RowPositions
     public static void Check(GivenPlan plan, AuditReport report)
     {
         var room = plan.Room;
+        Widest(plan, report);
         var centres = plan.Rows.Select(r => r.At).ToList();
         foreach (var row in plan.Rows)
         {
@@ -48,6 +49,25 @@ internal static class RowPositions
         }
     }
 
+    /// <summary>The widest spacing stated is one that is there, and not over the limit.</summary>
+    private static void Widest(GivenPlan plan, AuditReport report)
+    {
+        if (plan.Json.Member("strapping").Member("widestSpacing").Length(plan.Room.Unit) is not { } widest || plan.Rows.Count < 2)
+        {
+            return;
+        }
+
+        if (!plan.Rows.Any(a => plan.Rows.Any(b => Math.Abs(b.At - a.At - widest) < 0.01)))
+        {
+            report.Fault("rows.marks", "widestSpacing", $"no two rows stand {widest:F3} mm apart");
+        }
+
+        if (widest > plan.Room.Strapping.MaxSpacing + 0.05)
+        {
+            report.FaultUnlessDeclared("spacing", "rows.spacing", "widestSpacing", $"{widest:F3} mm stated, at most {plan.Room.Strapping.MaxSpacing:F3}");
+        }
+    }
+
     private static void Marks(GivenRow row, AskedRoom room, AuditReport report)
     {
         var half = room.Strapping.Face / 2;
@@ -61,7 +81,7 @@ internal static class RowPositions
             var step = room.Imperial ? 25.4 / 32 : 0.5;
             if (mark.Member("nearEdgeText").Text() is { } text)
             {
-                if (!LengthText.TryRead(text, out var read))
+                if (!LengthText.TryReadTape(text, out var read))
                 {
                     report.Fault("rows.marks", row.Id, $"mark is no length: {text}");
                 }

@@ -28,7 +28,7 @@ internal static class RowSpacing
                 var inside = straps.Where(p => p.U > passage.From && p.U < passage.To).ToList();
                 foreach (var fault in Faults(inside, passage, v, room, butts).Where(f => seen.Add(f.Rule + f.Where)))
                 {
-                    report.FaultUnlessDeclared(fault.Rule.Split('.')[1], fault.Rule, fault.Where, $"{fault.Text}");
+                    report.FaultUnlessDeclared(fault.Rule.Split('.')[1].Split('-')[0], fault.Rule, fault.Where, $"{fault.Text}");
                 }
             }
         }
@@ -88,7 +88,7 @@ internal static class RowSpacing
             var apart = b.U - a.U;
             if (apart > room.Strapping.MaxSpacing + Close)
             {
-                yield return new Fault("rows.spacing", b.RowId, Text($"{apart:F2} mm from {a.RowId} at across {v:F1}, at most {room.Strapping.MaxSpacing:F2}"));
+                yield return new Fault(AtPost("rows.spacing", a.U, b.U, v, room), b.RowId, Text($"{apart:F2} mm from {a.RowId} at across {v:F1}, at most {room.Strapping.MaxSpacing:F2}"));
             }
 
             if (apart < face + Gap - Close && a.RowId != b.RowId && butts.Any(s => s.Stretch.From < v && v < s.Stretch.To
@@ -107,14 +107,19 @@ internal static class RowSpacing
         var end = line.ToWall.IsSquare ? Served(line.ToWall, room) - Gap - half - Close : line.To - oblique;
         if (first.U > start)
         {
-            yield return new Fault("rows.tight", first.RowId, Text($"first strap's centre {first.U - line.From:F2} mm from the wall at across {v:F1}"));
+            yield return new Fault(AtPost("rows.tight", line.From, first.U, v, room), first.RowId, Text($"first strap's centre {first.U - line.From:F2} mm from the wall at across {v:F1}"));
         }
 
         if (last.U < end)
         {
-            yield return new Fault("rows.tight", last.RowId, Text($"last strap's centre {line.To - last.U:F2} mm from the wall at across {v:F1}"));
+            yield return new Fault(AtPost("rows.tight", last.U, line.To, v, room), last.RowId, Text($"last strap's centre {line.To - last.U:F2} mm from the wall at across {v:F1}"));
         }
     }
+
+    /// <summary>A rule by its own name where the gap is one that a narrow post broke a row in.</summary>
+    private static string AtPost(string rule, double from, double to, double v, AskedRoom room) =>
+        room.Openings.Any(o => room.NeedsNoRow(o.Ring) && o.Vs.From < v && v < o.Vs.To && o.Us.From < to && o.Us.To > from)
+            ? rule + "-at-post" : rule;
 
     /// <summary>
     /// Where the strap of this wall may start: at the wall, or, past a jog smaller than a face and its gap, at the

@@ -116,6 +116,12 @@ internal static class SheetCuts
         foreach (var cut in plan.CutSheets.SelectMany(s => s.Cuts).Where(c => boards.ContainsKey(c.PieceId)))
         {
             var board = boards[cut.PieceId];
+            var from = plan.CutSheets.First(s => s.Cuts.Contains(cut)).StockId;
+            if (board.StockId is not null && board.StockId != from)
+            {
+                report.Fault("sheetcuts.stock", board.Id, $"is to come from {board.StockId}, is cut from {from}");
+            }
+
             var (offLength, offWidth) = SheetSizes.Less(board, plan.Room);
             bool Due(double length, double width) => length >= board.Us.Length - offLength - Exact && length <= board.Us.Length + Exact
                 && width >= board.Vs.Length - offWidth - Exact && width <= board.Vs.Length + Exact;

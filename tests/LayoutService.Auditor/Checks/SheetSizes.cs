@@ -21,6 +21,17 @@ internal static class SheetSizes
                     $"says {board.Length:F3} × {board.Width:F3}, drawn {board.Us.Length:F3} × {board.Vs.Length:F3} mm");
             }
 
+            var unit = plan.Room.Imperial ? 304.8 * 304.8 : 1e6;
+            if (board.StatedArea is { } area && Math.Abs((area * unit) - board.Area) > 0.000051 * unit)
+            {
+                report.Fault("sheets.size", board.Id, $"says an area of {area:F6}, drawn {board.Area / unit:F6}");
+            }
+
+            if (board.Vs.Length < 150 || board.Us.Length < 150)
+            {
+                report.Note("sheets.sliver", board.Id, $"{board.Us.Length:F0} × {board.Vs.Length:F0} mm");
+            }
+
             if (board.StockId is { } id && stock.TryGetValue(id, out var sheet) && !Fits(board, sheet, plan.Room))
             {
                 report.Fault("sheets.size", board.Id,

@@ -14,6 +14,7 @@ internal static class BoardDamages
         new("leave a board out", "sheets.tiling", a => a.Boards().Count > 0 && StrapDamages.Remove(a["sheets"]!["pieces"]!.AsArray())),
         new("push a board through the wall", "sheets.outside", Push),
         new("say a board is 10 mm wider", "sheets.size", a => a.Boards().Count > 0 && StrapDamages.Add(a.Boards()[0], "width", a.Units(10))),
+        new("say a board has twice its area", "sheets.size", a => a.Boards().FirstOrDefault(b => b["area"] is not null) is { } b && StrapDamages.Add(b, "area", b.Number("area"))),
         new("cross a board's outline over itself", "sheets.ring", Cross),
         new("list another row behind a butt", "butts.listed", Elsewhere),
         new("list an end that is not there", "ids.known", a => a.FirstButt() is var (_, end) && StrapDamages.Set(end, "backing", new JsonArray("row-that-is-not"))),

@@ -18,6 +18,12 @@ internal static class FigureDamages
         new("write a minus zero", "numbers.form", a => a["summary"] is JsonObject s && StrapDamages.Set(s, "mass", JsonNode.Parse("-0.0")!)),
         new("write seven decimals", "numbers.form", a => a["summary"] is JsonObject s && StrapDamages.Set(s, "mass", JsonNode.Parse("1.1234567")!)),
         new("use one id for two rows", "ids.unique", a => a.Rows().Count > 1 && StrapDamages.Set(a.Rows()[1], "id", a.Rows()[0].Id())),
+        new("say a mark otherwise than its number", "texts", a => a.Rows().SelectMany(r => r.List("marks")).FirstOrDefault(m => m["nearEdge"] is not null) is { } m
+            && StrapDamages.Set(m, "nearEdgeText", a["units"]?.GetValue<string>() == "imperial" ? "999 in" : "9999 mm")),
+        new("promise 20 mm more headroom", "summary", a => a["summary"] is JsonObject s && s["finishedHeight"] is not null && StrapDamages.Add(s, "finishedHeight", a.Units(20))),
+        new("give a reason that names nothing", "ids.known", a => a.Rows().SelectMany(r => r.List("reasons")).FirstOrDefault() is { } r && StrapDamages.Set(r, "of", new JsonArray("nothing-of-the-kind"))),
+        new("list as unpriced what has a price", "takeoff.unpriced", a => a["takeoff"]?["totals"] is JsonObject t && Line(a, l => l["amount"] is not null) is { } l
+            && StrapDamages.Set(t, "unpriced", new JsonArray(l["code"]!.DeepClone()))),
         new("leave a joist out", "joists", a => a.List("joists", "members").Count > 1 && StrapDamages.Remove(a["joists"]!["members"]!.AsArray())),
     ];
 

@@ -17,6 +17,7 @@ public sealed class AskedRoom
 {
     public AskedRoom(JsonElement request)
     {
+        Json = request;
         Imperial = request.GetProperty("units").GetString() == "imperial";
         Unit = Imperial ? 25.4 : 1;
         var room = request.GetProperty("room");
@@ -43,6 +44,7 @@ public sealed class AskedRoom
         Currency = request.Member("prices").Member("currency").Text();
     }
 
+    public JsonElement Json { get; }
     public bool Imperial { get; }
 
     /// <summary>Millimetres in one unit of the request's numbers.</summary>

@@ -29,7 +29,8 @@ public sealed record BoardSeam(GivenBoard Board, SeamRun Run, double At, Stretch
 
     private static IEnumerable<BoardSeam> Of(GivenBoard board, Wall edge, IReadOnlyList<Wall> walls)
     {
-        if (edge.IsSquare && edge.IsAlong)
+        // An edge that follows a wall almost square to the joists may come out square, or as a step of a hair.
+        if ((edge.IsSquare && edge.IsAlong) || walls.Any(w => w.Distance(edge.A) <= OnWall && w.Distance(edge.B) <= OnWall))
         {
             return [];
         }
@@ -46,8 +47,7 @@ public sealed record BoardSeam(GivenBoard Board, SeamRun Run, double At, Stretch
             return Left(edge.Us, on).Select(s => new BoardSeam(board, SeamRun.Along, edge.A.V, s));
         }
 
-        return walls.Any(w => w.Distance(edge.A) <= OnWall && w.Distance(edge.B) <= OnWall)
-            ? [] : [new BoardSeam(board, SeamRun.Oblique, edge.A.U, edge.Us)];
+        return [new BoardSeam(board, SeamRun.Oblique, edge.A.U, edge.Us)];
     }
 
     private static List<Stretch> Left(Stretch whole, IEnumerable<Stretch> taken)

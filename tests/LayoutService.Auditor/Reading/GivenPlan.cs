@@ -19,6 +19,9 @@ public sealed class GivenPlan
         Boards = answer.Member("sheets").Member("pieces").Items().Select(p => new GivenBoard(p, room)).ToList();
         var cutPlan = answer.Member("cutPlan");
         Sticks = cutPlan.Member("stock").Items().Select(s => new GivenStick(s, room.Unit)).ToList();
+        var straps = Pieces.Select(p => p.Id).ToHashSet();
+        var stock = room.Strapping.Stock.Select(s => s.Id).ToHashSet();
+        StrapSticks = Sticks.Where(s => s.Cuts.Any(c => straps.Contains(c.PieceId)) || stock.Contains(s.StockId ?? "")).ToList();
         CutSheets = cutPlan.Member("sheetStock").Items().Select(s => new GivenCutSheet(s, room.Unit)).ToList();
         Kerf = cutPlan.Member("kerf").Length(room.Unit);
         Results = cutPlan.Member("results").Items().ToList();
@@ -33,6 +36,8 @@ public sealed class GivenPlan
     public IReadOnlyList<GivenNailer> Nailers { get; }
     public IReadOnlyList<GivenBoard> Boards { get; }
     public IReadOnlyList<GivenStick> Sticks { get; }
+    /// <summary>Sticks of the strap's own size; ledgers and nailers may be of another, which the request does not stock.</summary>
+    public IReadOnlyList<GivenStick> StrapSticks { get; }
     public IReadOnlyList<GivenCutSheet> CutSheets { get; }
     public double? Kerf { get; }
     public IReadOnlyList<JsonElement> Results { get; }

@@ -20,6 +20,8 @@ public sealed class GivenBoard
         IsBox = Math.Abs(Area - (Us.Length * Vs.Length)) <= 0.01 * (Us.Length + Vs.Length);
         Width = LengthText.Millimetres(piece.GetProperty("width"), room.Unit);
         Length = LengthText.Millimetres(piece.GetProperty("length"), room.Unit);
+        StatedArea = piece.Member("area").Double();
+        Screws = piece.Member("screws").Double() ?? 0;
         StockId = piece.Member("stockId").Text();
         Ends = piece.Member("ends").Items().Select(e => new GivenEnd(
             LengthText.Millimetres(e.GetProperty("at"), room.Unit),
@@ -36,6 +38,10 @@ public sealed class GivenBoard
     public bool IsBox { get; }
     public double Width { get; }
     public double Length { get; }
+
+    /// <summary>As stated, in ft² or m².</summary>
+    public double? StatedArea { get; }
+    public double Screws { get; }
     public string? StockId { get; }
     public IReadOnlyList<GivenEnd> Ends { get; }
 }

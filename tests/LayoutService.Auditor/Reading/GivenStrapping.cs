@@ -38,8 +38,8 @@ public sealed class GivenPiece
     public string HighJoint { get; }
 
     /// <summary>The walls that the ends stop at, where they do.</summary>
-    public StrapEnd LowEnd { get; }
-    public StrapEnd HighEnd { get; }
+    public StrapEnd LowEnd { get; internal set; }
+    public StrapEnd HighEnd { get; internal set; }
 
     /// <summary>The stretch across that the piece serves: to the wall where it ends at one.</summary>
     public Stretch Reach => new(LowEnd.Wall is null ? Low.V : LowEnd.WallAt, HighEnd.Wall is null ? High.V : HighEnd.WallAt);
@@ -70,6 +70,24 @@ public readonly record struct StrapEnd(Wall? Wall, double WallAt)
             }
         }
 
+        return Touching(room, u, v);
+    }
+
+    /// <summary>An end may stop short because its face, though not its centre line, meets a wall or an opening.</summary>
+    private static StrapEnd Touching(AskedRoom room, double u, double v)
+    {
+        var half = room.Strapping.Face / 2;
+        foreach (var wall in room.Border.Walls.Where(w => w.Us.From < u + half - Near && w.Us.To > u - half + Near))
+        {
+            var met = wall.IsSquare ? [wall.Vs.From, wall.Vs.To]
+                : new[] { wall.VAt(Math.Max(wall.Us.From, u - half)), wall.VAt(Math.Min(wall.Us.To, u + half)) };
+            if (met.Any(at => Math.Abs(v - at) <= Near))
+            {
+                var ends = room.Border.AcrossAt(u).SelectMany(p => new[] { p.From, p.To });
+                return new StrapEnd(wall, ends.Where(e => Math.Abs(e - v) <= 2 * half).Append(v).MinBy(e => e == v ? half : Math.Abs(e - v)));
+            }
+        }
+
         return default;
     }
 }
@@ -83,6 +101,13 @@ public sealed class GivenRow
         Id = row.GetProperty("id").GetString()!;
         At = LengthText.Millimetres(row.GetProperty("at"), room.Unit);
         Pieces = row.Member("pieces").Items().Select(p => new GivenPiece(p, Id, At, room)).OrderBy(p => p.Low.V).ToList();
+        for (var i = 1; i < Pieces.Count; i++)
+        {
+            if (Math.Abs(Pieces[i].Low.V - Pieces[i - 1].High.V) <= 0.05)
+            {
+                (Pieces[i].LowEnd, Pieces[i - 1].HighEnd) = (default, default);
+            }
+        }
     }
 
     public JsonElement Json { get; }

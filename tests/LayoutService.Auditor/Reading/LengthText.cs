@@ -25,6 +25,15 @@ public static class LengthText
         _ => throw new FormatException($"no length: {length.ValueKind}"),
     };
 
+    /// <summary>Reads an answer's tape text, where a feet form may stand beside the inches in brackets: both must agree.</summary>
+    public static bool TryReadTape(string text, out double millimetres)
+    {
+        var forms = text.Split(['(', ')', '='], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        millimetres = 0;
+        return forms.Length > 0 && TryRead(forms[0], out millimetres)
+            && (forms.Length == 1 || (TryRead(forms[1], out var other) && Math.Abs(other - millimetres) < 0.01));
+    }
+
     /// <summary>Reads a text in trade notation; false when any part of it is no quantity with a unit.</summary>
     public static bool TryRead(string text, out double millimetres)
     {

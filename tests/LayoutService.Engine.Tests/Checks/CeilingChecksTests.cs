@@ -254,20 +254,6 @@ public class CeilingChecksTests
         Assert.Equal((CheckStatus.Fail, null), (check.Status, check.Limit));
     }
 
-    private static CheckFacts Everything()
-    {
-        var facts = Facts();
-        return facts with
-        {
-            InsulationMassPerArea = 3m,
-            FireRating = "1 h",
-            CablesInGap = ["C1"],
-            Bulkheads = ["K1"],
-            Headroom = facts.Headroom with { Obstructions = [new("B1", In(80))] },
-            Floor = facts.Floor with { Joists = JoistKind.OpenWebTruss },
-        };
-    }
-
     private static CheckFacts Worst()
     {
         var facts = Facts();

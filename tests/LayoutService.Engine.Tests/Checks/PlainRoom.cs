@@ -59,5 +59,20 @@ internal static class PlainRoom
         };
     }
 
+    /// <summary>The plain room with insulation, a rating, cables, a bulkhead and a low beam.</summary>
+    public static CheckFacts Everything()
+    {
+        var facts = Facts();
+        return facts with
+        {
+            InsulationMassPerArea = 3m,
+            FireRating = "1 h",
+            CablesInGap = ["C1"],
+            Bulkheads = ["K1"],
+            Headroom = facts.Headroom with { Obstructions = [new("B1", In(80))] },
+            Floor = facts.Floor with { Joists = JoistKind.OpenWebTruss },
+        };
+    }
+
     public static Check Find(this IReadOnlyList<Check> checks, string rule) => Assert.Single(checks, check => check.Rule == rule);
 }

@@ -8,7 +8,7 @@ namespace LayoutService.Engine.Tests.Published;
 /// </summary>
 public class RuleTranscriptionTests
 {
-    private static readonly string[] Files = ["ceiling-fasteners", "strap-nails", "fire", "electrical", "tolerances-waste", "practice-defaults"];
+    private static readonly string[] Files = ["ceiling-fasteners", "strap-nails", "fire", "electrical", "tolerances-waste", "practice-defaults", "joist-restraint", "notching"];
 
     [Fact]
     public void Every_paired_limit_has_the_same_figure_in_both_transcriptions()

@@ -47,7 +47,9 @@ public class RuleTests(Service service) : IClassFixture<Service>
     [InlineData("prices", "{\"currency\":\"usd\"}", "#/prices/currency text_pattern: A currency is the three capital letters of ISO 4217, for example CAD or USD.")]
     [InlineData("prices", "{\"currency\":\"USD\",\"items\":[{\"code\":\"gold\",\"packPrice\":1}]}", "#/prices/items/0/code code_unknown: No takeoff line has the code \"gold\"; the codes are strap, strap-culls, nailer, nailer-culls, sheet, strap-screw, scab-screw, scab-adhesive, nailer-fastener, board-screw, joint-tape, joint-compound.")]
     [InlineData("rules", "[{\"id\":\"gravity\",\"value\":9.81}]", "#/rules/0/id rule_unknown: The ruleset ca-nbc-2020 has no rule \"gravity\"; GET /v1/rules lists them.")]
-    [InlineData("rules", "[{\"id\":\"kerf\",\"value\":3},{\"id\":\"kerf\",\"value\":3}]", "#/rules/1/id rule_repeated: The rule \"kerf\" is set already.")]
+    [InlineData("rules", "[{\"id\":\"strap-face\",\"value\":64},{\"id\":\"strap-face\",\"value\":38}]", "#/rules/1/id rule_repeated: The rule \"strap-face\" is set already.")]
+    [InlineData("rules", "[{\"id\":\"kerf\",\"value\":3}]", "#/rules/0/id not_planned_yet: The rule \"kerf\" is something that is planned by, not a limit that is checked; such rules cannot be set yet.")]
+    [InlineData("rules", "[{\"id\":\"strap-face\",\"value\":1000001}]", "#/rules/0/value out_of_range: This must be from 0 to 1000000; it is 1000001.")]
     [InlineData("language", "\"fr-CA\"", "#/language not_planned_yet: Texts are in English only so far; leave out language, or send en.")]
     [InlineData("language", "\"??\"", "#/language text_pattern: This is no language tag; write for example en or en-CA.")]
     public async Task A_rule_that_is_broken_is_told_with_its_place(string path, string json, string fault)

@@ -15,7 +15,7 @@ public static class SheetCutter
     public const int QuickSteps = 40_000;
 
     /// <summary>Above this many different pieces nothing is listed: greedy filling and the area's bound alone.</summary>
-    private const int MostTypesListed = 600;
+    private const int MostTypesListed = 400;
 
     /// <summary>Steps of the thorough effort.</summary>
     public const int ThoroughSteps = 10_000_000;
@@ -57,7 +57,7 @@ public static class SheetCutter
         if (types.Count <= MostTypesListed)
         {
             var patterns = new SheetPatterns(types, steps, Math.Clamp(steps / 20, 500, 20_000));
-            search = new SheetSearch(types, patterns, new SheetRelaxation(types, patterns, 4L * steps));
+            search = new SheetSearch(types, patterns, new SheetRelaxation(types, patterns, 2L * steps));
             search.Run(steps);
             bound = search.Bound;
             if (patterns.Complete && search.BestCost < long.MaxValue)
@@ -66,7 +66,7 @@ public static class SheetCutter
             }
         }
 
-        var filling = SheetFilling.Best(types, search?.Prices, Math.Clamp(steps / 10_000, 1, 100));
+        var filling = SheetFilling.Best(types, search?.Prices, FillingRuns(types, steps));
         if (search?.BestCost < long.MaxValue && (filling.Missing > 0 || search.BestCost <= filling.Cost))
         {
             return Solution(problem, types, search.Designs, unplaced, search.BestCost, bound);
@@ -83,6 +83,10 @@ public static class SheetCutter
         bound = unplaced.Count > 0 ? 0 : bound;
         return Solution(problem, types, filling.Designs, unplaced, filling.Cost, bound);
     }
+
+    /// <summary>Greedy plans from each start: one takes about 3 steps for each pair of types, and there are 9 starts.</summary>
+    private static int FillingRuns(SheetTypes types, int steps) =>
+        (int)Math.Clamp(steps / (27L * types.Count * types.Count), 4, 100);
 
     private static SheetSolution Solution(
         SheetProblem problem, SheetTypes types, List<SheetDesign> designs, List<int> unplaced, long cost, long bound) =>

@@ -106,7 +106,7 @@ public sealed class LumberCut(FramedRoom room)
             var host = Enumerable.Range(0, sticks.Count).Where(s => sticks[s].Offcut >= need).OrderBy(s => sticks[s].Offcut).Select(s => (int?)s).FirstOrDefault();
             if (host is not { } index)
             {
-                var stock = kinds.OrderBy(k => k.Length).First();
+                var stock = kinds.Where(k => k.Quantity is null || sticks.Count(s => s.Stock.Id == k.Id) < k.Quantity).OrderBy(k => k.Length).FirstOrDefault() ?? kinds.MinBy(k => k.Length)!;
                 sticks.Add(new CutStick(stock, SizeName(_wish), [(-2, i, ScabLength)], stock.Length.Units - _wish.EndTrim.Units - need));
                 continue;
             }

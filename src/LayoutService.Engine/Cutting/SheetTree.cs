@@ -62,7 +62,7 @@ internal sealed class SheetTree
         steps = stepLimit;
         var slack = known - unit - relaxation.Bound + known * 1e-9;
         var found = new List<SheetPattern>();
-        var whole = patterns.Within(relaxation.Prices, types.Demand, relaxation.KindCost, slack, CandidateLimit, ref steps, found);
+        var whole = patterns.Within(relaxation.Prices, types.Demand, relaxation.KindCost, slack, Math.Min(CandidateLimit, 1_000_000 / types.Count), ref steps, found);
         Prepare(found);
         steps = Math.Max(steps, stepLimit / 2);
         var remaining = (int[])types.Demand.Clone();

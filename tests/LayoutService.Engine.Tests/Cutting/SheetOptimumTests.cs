@@ -30,6 +30,25 @@ public class SheetOptimumTests
         Assert.True(proved >= cases / 2, $"only {proved} proved");
     }
 
+    [Theory]
+    [InlineData(1)]
+    [InlineData(200)]
+    public void A_starved_search_still_tells_the_truth(int steps)
+    {
+        for (var seed = 0; seed < 300; seed++)
+        {
+            var problem = Tiny(seed);
+            var plan = SheetCutter.Solve(problem, steps);
+            var faults = SheetGuillotine.Faults(problem, plan);
+            Assert.True(faults.Count == 0, $"seed {seed}: {string.Join("; ", faults)}");
+            if (new SheetBruteForce(problem).LeastCost() is { } least)
+            {
+                Assert.True(plan.LowerBound <= least, $"seed {seed}: bound {plan.LowerBound} above the optimum {least}");
+                Assert.True(plan.Unplaced.Count > 0 || plan.Cost >= least, $"seed {seed}: cost {plan.Cost} below the optimum {least}");
+            }
+        }
+    }
+
     [Fact]
     public void Whole_width_pieces_cost_what_an_integer_program_proves()
     {

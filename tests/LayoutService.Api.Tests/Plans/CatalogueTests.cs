@@ -58,6 +58,7 @@ public class CatalogueTests(Service service) : IClassFixture<Service>
         Assert.Equal($"{{\"status\":\"{status}\"}}", (await service.GetAsync(path)).Text);
         var head = await service.SendAsync(HttpMethod.Head, path);
         Assert.Equal(200, head.Status);
+        Assert.Empty(head.Body);
     }
 
     [Fact]

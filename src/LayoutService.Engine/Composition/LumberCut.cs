@@ -37,7 +37,7 @@ public sealed class LumberCut(FramedRoom room)
         var wallNailers = Enumerable.Range(0, nailers.Count).Where(i => nailers[i].Role == NailerRole.WallNailer).ToList();
         var plan = BarCutter.Solve(
             new BarProblem(
-                [.. runs.Select(Bar)],
+                Bars(runs),
                 [.. wallNailers.Select(i => new StickWanted(NailerCut(nailers[i]), 1))],
                 [.. kinds.Select(s => new StickKind(s.Length.Units, Cost(s, priced), s.Quantity))],
                 _wish.Kerf.Units,
@@ -73,10 +73,30 @@ public sealed class LumberCut(FramedRoom room)
     public static string SizeName(StrappingWish wish) =>
         wish.SizeName ?? FormattableString.Invariant($"{wish.Thickness.Millimetres:0.##}x{wish.Face.Millimetres:0.##} mm");
 
-    private static Bar Bar(StrapRun run) => new(
-        [.. run.Nodes.Select(n => new BarNode(n.Key, n.Grade))],
-        [.. run.Pieces.Select(p => new BarPiece(p.From, p.To, p.CutLength))],
-        run.Neighbours);
+    // runs that share their nodes or pieces give bars that share them
+    private static Bar[] Bars(IReadOnlyList<StrapRun> runs)
+    {
+        var nodes = new Dictionary<object, BarNode[]>(ReferenceEqualityComparer.Instance);
+        var pieces = new Dictionary<object, BarPiece[]>(ReferenceEqualityComparer.Instance);
+        var bars = new Bar[runs.Count];
+        for (var r = 0; r < bars.Length; r++)
+        {
+            var run = runs[r];
+            if (!nodes.TryGetValue(run.Nodes, out var barNodes))
+            {
+                nodes[run.Nodes] = barNodes = [.. run.Nodes.Select(n => new BarNode(n.Key, n.Grade))];
+            }
+
+            if (!pieces.TryGetValue(run.Pieces, out var barPieces))
+            {
+                pieces[run.Pieces] = barPieces = [.. run.Pieces.Select(p => new BarPiece(p.From, p.To, p.CutLength))];
+            }
+
+            bars[r] = new Bar(barNodes, barPieces, run.Neighbours);
+        }
+
+        return bars;
+    }
 
     private static long Cost(StickStock stock, bool priced) =>
         priced ? (long)decimal.Round(stock.PackPrice!.Value * 10_000m / stock.PackSize) : stock.Length.Units;
@@ -103,8 +123,16 @@ public sealed class LumberCut(FramedRoom room)
         for (var i = 0; i < scabs; i++)
         {
             var need = ScabLength + _wish.Kerf.Units;
-            var host = Enumerable.Range(0, sticks.Count).Where(s => sticks[s].Offcut >= need).OrderBy(s => sticks[s].Offcut).Select(s => (int?)s).FirstOrDefault();
-            if (host is not { } index)
+            var index = -1;
+            for (var s = 0; s < sticks.Count; s++)
+            {
+                if (sticks[s].Offcut >= need && (index < 0 || sticks[s].Offcut < sticks[index].Offcut))
+                {
+                    index = s;
+                }
+            }
+
+            if (index < 0)
             {
                 var stock = kinds.Where(k => k.Quantity is null || sticks.Count(s => s.Stock.Id == k.Id) < k.Quantity).OrderBy(k => k.Length).FirstOrDefault() ?? kinds.MinBy(k => k.Length)!;
                 sticks.Add(new CutStick(stock, SizeName(_wish), [(-2, i, ScabLength)], stock.Length.Units - _wish.EndTrim.Units - need));

@@ -134,7 +134,7 @@ public sealed class LumberCut(FramedRoom room)
 
             if (index < 0)
             {
-                var stock = kinds.OrderBy(k => k.Length).First();
+                var stock = kinds.Where(k => k.Quantity is null || sticks.Count(s => s.Stock.Id == k.Id) < k.Quantity).OrderBy(k => k.Length).FirstOrDefault() ?? kinds.MinBy(k => k.Length)!;
                 sticks.Add(new CutStick(stock, SizeName(_wish), [(-2, i, ScabLength)], stock.Length.Units - _wish.EndTrim.Units - need));
                 continue;
             }

@@ -211,12 +211,23 @@ public sealed class StrappingWriter
             reasons.Add(new Reason("opening", [.. walls.Where(s => s < 0).Select(s => _room.Survey.Room.Openings[-s - 1].Id)], "tight_to_opening", "Carries the board's edge at the opening."));
         }
 
+        var met = _chosen.Lines[line].Stretches
+            .SelectMany(s => new[] { s.LowEnd == StretchEnd.Opening ? s.LowSource : 0, s.HighEnd == StretchEnd.Opening ? s.HighSource : 0 })
+            .Where(s => s < 0)
+            .Distinct()
+            .Select(s => _room.Survey.Room.Openings[-s - 1].Id)
+            .ToList();
+        if (met.Count > 0)
+        {
+            reasons.Add(new Reason("opening", met, "cut_at_opening", "Cut in two by this opening; moving clear of it would cost a row or leave the board unsupported."));
+        }
+
         if (buttsOnLine.TryGetValue(line, out var butts))
         {
             reasons.Add(new Reason("butt", butts, "backs_butt", "Backs the butt ends of these sheets."));
         }
 
-        if (reasons.Count == 0 || (reasons.All(r => r.Kind == "butt") && _chosen.Lines[line].Through))
+        if (reasons.Count == 0 || (reasons.All(r => r.Code is "backs_butt" or "cut_at_opening") && _chosen.Lines[line].Through))
         {
             reasons.Add(new Reason("spacing", before is { } b ? [RowIds[b]] : [], "within_spacing", "Keeps the distance between rows within the limit."));
         }

@@ -30,7 +30,9 @@ public sealed record SheetLayout(
 public sealed class SheetSearch
 {
     private const long OneRow = 1_000_000;
-    private const long NearRow = 10_000;
+    /// <summary>What two butts nearer than the stagger weigh; anything less is a matter of preference.</summary>
+    public const long NearRow = 10_000;
+
     private const long Corner = 100;
 
     private readonly FramedRoom _room;

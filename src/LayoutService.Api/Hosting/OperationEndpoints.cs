@@ -14,18 +14,22 @@ public static class OperationEndpoints
             .Produces<LimitsAnswer>()
             .ReadingProblems();
         operation.MapGet("/health/live", () => Answers.Json(new HealthAnswer("live")))
+            .AddEndpointFilter(new Acceptable("application/json"))
             .WithName("getLive")
             .WithSummary("Is the process alive")
             .WithDescription("Answers as long as the process can answer at all.")
             .Produces<HealthAnswer>()
+            .Produces<Problem>(StatusCodes.Status406NotAcceptable, ProblemResult.MediaType)
             .Produces<Problem>(StatusCodes.Status500InternalServerError, ProblemResult.MediaType);
         operation.MapGet("/health/ready", (Readiness readiness) => readiness.IsReady
                 ? Answers.Json(new HealthAnswer("ready"))
                 : new ProblemResult(ProblemKind.Busy, "The service is starting or about to stop."))
+            .AddEndpointFilter(new Acceptable("application/json"))
             .WithName("getReady")
             .WithSummary("May requests be sent")
             .WithDescription("Answers 503 before the service has warmed up, and once it has been told to stop.")
             .Produces<HealthAnswer>()
+            .Produces<Problem>(StatusCodes.Status406NotAcceptable, ProblemResult.MediaType)
             .Produces<Problem>(StatusCodes.Status500InternalServerError, ProblemResult.MediaType)
             .Produces<Problem>(StatusCodes.Status503ServiceUnavailable, ProblemResult.MediaType);
         routes.MapGet("/", () => Results.Content(FrontPage.Html, "text/html; charset=utf-8")).ExcludeFromDescription();

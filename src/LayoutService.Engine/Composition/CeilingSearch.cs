@@ -20,6 +20,7 @@ public sealed class CeilingSearch
     private readonly RowRules _rules;
     private readonly StockPrices _prices;
     private readonly SheetPricing _pricing;
+    private readonly StrapLines _straps;
     private readonly List<Span> _posts;
 
     public CeilingSearch(FramedRoom room)
@@ -28,6 +29,7 @@ public sealed class CeilingSearch
         _rules = RowRules.Of(room.Survey.Strapping);
         _prices = new StockPrices(room.Survey.Sheets);
         _pricing = new SheetPricing(room.Survey.Sheets, _prices);
+        _straps = new StrapLines(room, _rules);
         _posts = Posts(room, _rules);
     }
 
@@ -63,7 +65,7 @@ public sealed class CeilingSearch
             {
                 foreach (var rows in new RowLattices(_rules, skeleton).Offer(wishes, budget.Lattices / skeletons.Count))
                 {
-                    var lines = WithOpeningStraps(StrapLines.Lay(_room, _rules, rows, skeleton.Locals), runs);
+                    var lines = WithOpeningStraps(_straps.Lay(rows, skeleton.Locals), runs);
                     var search = Over(lines);
                     if (search is null && found.Count == 0)
                     {
@@ -151,7 +153,7 @@ public sealed class CeilingSearch
     }
 
     // where a sheet that is not cut to length would end, from either end of each run
-    private List<long> Wishes(CourseDivision division, IReadOnlyList<CourseRun> runs)
+    private long[] Wishes(CourseDivision division, IReadOnlyList<CourseRun> runs)
     {
         var lengths = _prices.Lengths(division.SheetWidth);
         var wishes = new SortedSet<long>();
@@ -195,7 +197,7 @@ public sealed class CeilingSearch
                     .Where(at => opening.Lo < at && at < opening.Hi && near.All(n => Math.Abs(n - at) >= _rules.MinGap))
                     .Select(at => (long?)at)
                     .FirstOrDefault();
-                if (place is { } found && StrapLines.Short(_room, _rules, found, [run.Strip]) is { Count: > 0 } stretches)
+                if (place is { } found && _straps.Short(found, [run.Strip]) is { Count: > 0 } stretches)
                 {
                     lines.Add(new StrapLine(found, false, stretches, null));
                 }
@@ -221,7 +223,7 @@ public sealed class CeilingSearch
 
             foreach (var run in runs.Where(r => r.Along.Lo < middle && middle < r.Along.Hi))
             {
-                if (StrapLines.Short(_room, _rules, middle, [run.Strip]) is { Count: > 0 } stretches)
+                if (_straps.Short(middle, [run.Strip]) is { Count: > 0 } stretches)
                 {
                     added.Add(new StrapLine(middle, false, stretches, null));
                 }

@@ -150,8 +150,13 @@ internal sealed class SheetTree
 
         if (type < 0)
         {
-            BestCost = cost;
-            Best = chosen.ConvertAll(p => (p, 1));
+            // With limited stock left over the cost exceeds its bound, so it is compared for itself.
+            if (cost < BestCost)
+            {
+                BestCost = cost;
+                Best = chosen.ConvertAll(p => (p, 1));
+            }
+
             return;
         }
 

@@ -130,6 +130,19 @@ public class SheetCutterTests
     }
 
     [Fact]
+    public void Sheets_that_cost_nothing_are_used_up_first()
+    {
+        var problem = new SheetProblem
+        {
+            Wanted = [.. Enumerable.Repeat(new SheetWanted(48 * Inch, 60 * Inch), 3)],
+            Stock = [EightFoot, new SheetKind(48 * Inch, 61 * Inch, 0, 2)],
+        };
+        var plan = SheetCutter.Solve(problem, SheetCutter.QuickSteps);
+        Assert.Equal((1200, 1200, true), (plan.Cost, plan.LowerBound, plan.ProvedOptimal));
+        Assert.Equal(1200, SheetCutter.Estimate(problem));
+    }
+
+    [Fact]
     public void The_same_problem_has_the_same_plan()
     {
         for (var seed = 0; seed < 20; seed++)

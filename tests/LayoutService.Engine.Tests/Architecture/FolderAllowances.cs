@@ -17,8 +17,8 @@ internal static class FolderAllowances
         // published tables and the rules read from them know no room
         ["Standards"] = ["Measures"],
 
-        // sticks and sheets in plain numbers: no ceiling, no length type
-        ["Cutting"] = [],
+        // sticks and sheets in plain numbers: no ceiling; of the measures only how many units a millimetre has
+        ["Cutting"] = ["Measures"],
 
         // the nouns that stages exchange
         ["Ceilings"] = ["Geometry", "Measures"],

@@ -24,6 +24,7 @@ public sealed class NamingTests
     [InlineData("// Sheets.SheetPlan is elsewhere")]
     [InlineData("/// <see cref=\"Sheets.SheetPlan\"/>")]
     [InlineData("var said = \"using Sheets.SheetPlan\";")]
+    [InlineData("var said = $\"Sheets.Now {count}\";")]
     [InlineData("namespace LayoutService.Engine.Sheets;")]
     [InlineData("public SheetPlan Sheets { get; init; }")]
     public void A_member_a_comment_a_text_and_the_own_namespace_name_no_folder(string source) =>

@@ -6,7 +6,7 @@ namespace LayoutService.Engine.Tests.Architecture;
 /// <summary>One source file: its path from the repository's root with forward slashes, and its text.</summary>
 internal sealed record SourceFile(string Path, string Text)
 {
-    /// <summary>Text without comments, and without what stands in plain strings.</summary>
+    /// <summary>Text without comments, and without the texts of its strings.</summary>
     public string Code { get; } = SourceTree.WithoutCommentsAndTexts(Text);
 
     public int Lines => Text.Count(c => c == '\n') + (Text.EndsWith('\n') ? 0 : 1);
@@ -40,11 +40,11 @@ internal static partial class SourceTree
         return parts.Length > 3 ? parts[2] : string.Empty;
     }
 
-    /// <summary>Comments become nothing and plain strings empty; a string with code in braces stays, since that code counts.</summary>
+    /// <summary>Comments become nothing and strings empty; of a string with code in braces that code stays, since it counts.</summary>
     public static string WithoutCommentsAndTexts(string text) => CommentOrText().Replace(text, match => match.Value[0] switch
     {
         '/' => string.Empty,
-        '$' => match.Value,
+        '$' => string.Join(' ', CodeInBraces().Matches(match.Value).Select(code => code.Value)),
         '\'' => "' '",
         _ => "\"\"",
     });
@@ -53,6 +53,9 @@ internal static partial class SourceTree
         \$+@?"{3,}[\s\S]*?"{3,}|"{3,}[\s\S]*?"{3,}|(?:\$@|@\$)"(?:[^"]|"")*"|@"(?:[^"]|"")*"|\$"(?:\\.|[^"\\\n])*"|"(?:\\.|[^"\\\n])*"|'(?:\\.[^']*|[^'\\\n])'|//[^\n]*|/\*[\s\S]*?\*/
         """)]
     private static partial Regex CommentOrText();
+
+    [GeneratedRegex(@"\{[^{}]*(\}|$)")]
+    private static partial Regex CodeInBraces();
 
     private static string FindRoot()
     {

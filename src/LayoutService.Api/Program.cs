@@ -11,6 +11,7 @@ builder.Services.AddPlans();
 
 var app = builder.Build();
 app.UseRequestIds();
+app.UseHead();
 app.UseCallLog();
 app.UseProblems();
 app.UseRouting();

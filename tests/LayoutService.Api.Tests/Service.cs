@@ -24,20 +24,20 @@ public class Service : WebApplicationFactory<Program>
         }
     }
 
-    public Task<Reply> PostAsync(string path, string json) => PostAsync(path, Encoding.UTF8.GetBytes(json));
+    public Task<HttpReply> PostAsync(string path, string json) => PostAsync(path, Encoding.UTF8.GetBytes(json));
 
-    public async Task<Reply> PostAsync(string path, byte[] body, string mediaType = "application/json")
+    public async Task<HttpReply> PostAsync(string path, byte[] body, string mediaType = "application/json")
     {
         using var client = CreateClient();
         using var content = new ByteArrayContent(body);
         content.Headers.ContentType = MediaTypeHeaderValue.Parse(mediaType);
         using var response = await client.PostAsync(path, content);
-        return await Reply.OfAsync(response);
+        return await HttpReply.OfAsync(response);
     }
 
-    public Task<Reply> GetAsync(string path, string? accept = null) => SendAsync(HttpMethod.Get, path, accept);
+    public Task<HttpReply> GetAsync(string path, string? accept = null) => SendAsync(HttpMethod.Get, path, accept);
 
-    public async Task<Reply> SendAsync(HttpMethod method, string path, string? accept = null, string? json = null)
+    public async Task<HttpReply> SendAsync(HttpMethod method, string path, string? accept = null, string? json = null)
     {
         using var client = CreateClient();
         using var request = new HttpRequestMessage(method, path);
@@ -52,12 +52,12 @@ public class Service : WebApplicationFactory<Program>
         }
 
         using var response = await client.SendAsync(request);
-        return await Reply.OfAsync(response);
+        return await HttpReply.OfAsync(response);
     }
 }
 
-/// <summary>What came back.</summary>
-public sealed record Reply(int Status, string? MediaType, byte[] Body, IReadOnlyDictionary<string, string> Headers)
+/// <summary>What came back over HTTP.</summary>
+public sealed record HttpReply(int Status, string? MediaType, byte[] Body, IReadOnlyDictionary<string, string> Headers)
 {
     public string Text => Encoding.UTF8.GetString(Body);
 
@@ -70,7 +70,7 @@ public sealed record Reply(int Status, string? MediaType, byte[] Body, IReadOnly
     /// <summary>Codes of the faults.</summary>
     public IReadOnlyList<string> Codes => [.. Json.GetProperty("errors").EnumerateArray().Select(e => e.GetProperty("code").GetString()!)];
 
-    public static async Task<Reply> OfAsync(HttpResponseMessage response)
+    public static async Task<HttpReply> OfAsync(HttpResponseMessage response)
     {
         var headers = response.Headers.Concat(response.Content.Headers)
             .ToDictionary(h => h.Key, h => string.Join(", ", h.Value), StringComparer.OrdinalIgnoreCase);

@@ -8,12 +8,38 @@ internal static class ContractTyping
     /// <summary>States the server, that no call needs credentials, and what the tags mean.</summary>
     public static void Finish(JsonObject document)
     {
+        OnOneLine(document["paths"]!);
+        OnOneLine(document["components"]!);
         document["servers"] = new JsonArray(new JsonObject { ["url"] = "/", ["description"] = "This service." });
         document["security"] = new JsonArray();
         document["tags"] = new JsonArray(
             new JsonObject { ["name"] = "Operation", ["description"] = "For those who run the service, or find their way in it." },
             new JsonObject { ["name"] = "Plans", ["description"] = "One room in, the whole plan or one part of it out." },
             new JsonObject { ["name"] = "Standards", ["description"] = "The figures applied, and where they are published." });
+    }
+
+    /// <summary>Descriptions come from comments, whose lines end where the code's do.</summary>
+    private static void OnOneLine(JsonNode node)
+    {
+        if (node is JsonObject members)
+        {
+            if (members["description"] is JsonValue text && text.TryGetValue<string>(out var said))
+            {
+                members["description"] = said.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\n', ' ');
+            }
+
+            foreach (var inner in members.Select(m => m.Value).OfType<JsonNode>().ToList())
+            {
+                OnOneLine(inner);
+            }
+        }
+        else if (node is JsonArray items)
+        {
+            foreach (var item in items.OfType<JsonNode>())
+            {
+                OnOneLine(item);
+            }
+        }
     }
 
     /// <summary>Removes examples that write a length as text; they are no examples of the narrowed contract.</summary>

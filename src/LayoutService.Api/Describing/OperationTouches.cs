@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using LayoutService.Api.Hosting;
+using LayoutService.Api.Plans.Validation;
 using LayoutService.Api.Plans.Writing;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
@@ -28,6 +29,12 @@ internal sealed class OperationTouches : IOperationFilter
             {
                 content.Examples = ContractExamples.Requests();
             }
+        }
+
+        foreach (var place in (operation.Parameters ?? []).OfType<OpenApiParameter>())
+        {
+            place.Description ??= "Its id, as the list has it.";
+            place.Schema = new OpenApiSchema { Type = JsonSchemaType.String, MinLength = 1, MaxLength = 64, Pattern = WireRules.IdPattern };
         }
 
         if (operation.OperationId == "createPlan")

@@ -13,13 +13,13 @@ public static class OperationEndpoints
             .WithDescription("The largest that each part of a request may be. One past any of them is refused.")
             .Produces<LimitsAnswer>()
             .ReadingProblems();
-        operation.MapMethods("/health/live", ["GET", "HEAD"], () => Answers.Json(new HealthAnswer("live")))
+        operation.MapGet("/health/live", () => Answers.Json(new HealthAnswer("live")))
             .WithName("getLive")
             .WithSummary("Is the process alive")
             .WithDescription("Answers as long as the process can answer at all.")
             .Produces<HealthAnswer>()
             .Produces<Problem>(StatusCodes.Status500InternalServerError, ProblemResult.MediaType);
-        operation.MapMethods("/health/ready", ["GET", "HEAD"], (Readiness readiness) => readiness.IsReady
+        operation.MapGet("/health/ready", (Readiness readiness) => readiness.IsReady
                 ? Answers.Json(new HealthAnswer("ready"))
                 : new ProblemResult(ProblemKind.Busy, "The service is starting or about to stop."))
             .WithName("getReady")

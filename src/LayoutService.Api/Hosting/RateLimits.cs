@@ -15,7 +15,7 @@ public static class RateLimits
             limiter.GlobalLimiter = PartitionedRateLimiter.Create<HttpContext, string>(context =>
                 requestsPerMinute > 0 && context.Request.Path.StartsWithSegments("/v1", StringComparison.Ordinal)
                     ? RateLimitPartition.GetFixedWindowLimiter(CallerOf(context), _ => OneWindow(requestsPerMinute))
-                    : RateLimitPartition.GetNoLimiter(""));
+                    : RateLimitPartition.GetNoLimiter("not limited"));
             limiter.OnRejected = (rejected, _) =>
             {
                 var wait = rejected.Lease.TryGetMetadata(MetadataName.RetryAfter, out var after) ? after : Window;

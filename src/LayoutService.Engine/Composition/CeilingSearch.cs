@@ -19,8 +19,8 @@ public sealed class CeilingSearch
     private readonly FramedRoom _room;
     private readonly RowRules _rules;
     private readonly StockPrices _prices;
-    private readonly SearchBudget _budget;
     private readonly SheetPricing _pricing;
+    private readonly StrapLines _straps;
     private readonly List<Span> _posts;
 
     public CeilingSearch(FramedRoom room)
@@ -28,12 +28,25 @@ public sealed class CeilingSearch
         _room = room;
         _rules = RowRules.Of(room.Survey.Strapping);
         _prices = new StockPrices(room.Survey.Sheets);
-        _budget = SearchBudget.For(room.Survey.Effort);
         _pricing = new SheetPricing(room.Survey.Sheets, _prices);
+        _straps = new StrapLines(room, _rules);
         _posts = Posts(room, _rules);
     }
 
+    /// <summary>The best pair found; where the quick budget leaves butts unstaggered or no layout at all, the thorough one is spent.</summary>
     public (ChosenCeiling? Chosen, Finding? Obstacle) Best()
+    {
+        var quick = Best(SearchBudget.For(_room.Survey.Effort));
+        if (_room.Survey.Effort == Effort.Quick && (quick.Chosen is null || quick.Chosen.Layout.Penalty >= SheetSearch.NearRow))
+        {
+            var thorough = Best(SearchBudget.For(Effort.Thorough));
+            return thorough.Chosen is null ? quick : thorough;
+        }
+
+        return quick;
+    }
+
+    private (ChosenCeiling? Chosen, Finding? Obstacle) Best(SearchBudget budget)
     {
         var wallRows = WallRows.Find(_room, _rules);
         var skeletons = Skeletons(wallRows);
@@ -43,16 +56,16 @@ public sealed class CeilingSearch
         }
 
         var found = new List<(ChosenCeiling Made, SheetSearch Search, int[] Choice)>();
-        foreach (var division in CourseLines.Offer(_room, _budget.Divisions))
+        foreach (var division in CourseLines.Offer(_room, budget.Divisions))
         {
             var runs = CourseRuns.Of(_room, division);
             var costing = _pricing.Cost(division.SheetWidth);
             var wishes = Wishes(division, runs);
             foreach (var skeleton in skeletons)
             {
-                foreach (var rows in new RowLattices(_rules, skeleton).Offer(wishes, _budget.Lattices / skeletons.Count))
+                foreach (var rows in new RowLattices(_rules, skeleton).Offer(wishes, budget.Lattices / skeletons.Count))
                 {
-                    var lines = WithOpeningStraps(StrapLines.Lay(_room, _rules, rows, skeleton.Locals), runs);
+                    var lines = WithOpeningStraps(_straps.Lay(rows, skeleton.Locals), runs);
                     var search = Over(lines);
                     if (search is null && found.Count == 0)
                     {
@@ -67,7 +80,7 @@ public sealed class CeilingSearch
                     }
 
                     SheetSearch? Over(List<StrapLine> over) => SheetSearch.Over(
-                        _room, costing, _prices, division, runs, [.. over.Select(l => l.Bearing)], _budget.Patterns);
+                        _room, costing, _prices, division, runs, [.. over.Select(l => l.Bearing)], budget.Patterns);
                 }
             }
         }
@@ -79,8 +92,8 @@ public sealed class CeilingSearch
 
         var best = found
             .OrderBy(f => Key(f.Made))
-            .Take(_budget.Improved)
-            .Select(f => f.Made with { Layout = f.Search.Improve(f.Made.Layout, f.Choice, _budget.Costings) })
+            .Take(budget.Improved)
+            .Select(f => f.Made with { Layout = f.Search.Improve(f.Made.Layout, f.Choice, budget.Costings) })
             .MinBy(Key)!;
         return (OnlyUsedShorts(best), null);
     }
@@ -94,8 +107,17 @@ public sealed class CeilingSearch
             return plain is null ? [] : [plain];
         }
 
-        var clear = RowSkeletons.Choose(_room, _rules, wallRows, _posts);
-        return clear is not null && clear.FullRows <= plain.FullRows ? [clear, plain] : [plain];
+        // all posts, else all but one
+        for (var left = -1; left < _posts.Count; left++)
+        {
+            var avoided = _posts.Where((_, i) => i != left).ToList();
+            if (RowSkeletons.Choose(_room, _rules, wallRows, avoided) is { } clear && clear.FullRows <= plain.FullRows)
+            {
+                return [clear, plain];
+            }
+        }
+
+        return [plain];
     }
 
     // posts that the board spans past: a row that meets one is cut in two
@@ -131,7 +153,7 @@ public sealed class CeilingSearch
     }
 
     // where a sheet that is not cut to length would end, from either end of each run
-    private List<long> Wishes(CourseDivision division, IReadOnlyList<CourseRun> runs)
+    private long[] Wishes(CourseDivision division, IReadOnlyList<CourseRun> runs)
     {
         var lengths = _prices.Lengths(division.SheetWidth);
         var wishes = new SortedSet<long>();
@@ -175,7 +197,7 @@ public sealed class CeilingSearch
                     .Where(at => opening.Lo < at && at < opening.Hi && near.All(n => Math.Abs(n - at) >= _rules.MinGap))
                     .Select(at => (long?)at)
                     .FirstOrDefault();
-                if (place is { } found && StrapLines.Short(_room, _rules, found, [run.Strip]) is { Count: > 0 } stretches)
+                if (place is { } found && _straps.Short(found, [run.Strip]) is { Count: > 0 } stretches)
                 {
                     lines.Add(new StrapLine(found, false, stretches, null));
                 }
@@ -201,7 +223,7 @@ public sealed class CeilingSearch
 
             foreach (var run in runs.Where(r => r.Along.Lo < middle && middle < r.Along.Hi))
             {
-                if (StrapLines.Short(_room, _rules, middle, [run.Strip]) is { Count: > 0 } stretches)
+                if (_straps.Short(middle, [run.Strip]) is { Count: > 0 } stretches)
                 {
                     added.Add(new StrapLine(middle, false, stretches, null));
                 }

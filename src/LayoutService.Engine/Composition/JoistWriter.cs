@@ -26,12 +26,18 @@ public static class JoistWriter
     {
         var count = room.Joists.Length;
         var face = room.Field.Face.Units;
+        var supportOf = new Support[count];
+        foreach (var support in room.Supports)
+        {
+            Array.Fill(supportOf, support, support.FirstMember, support.MemberCount);
+        }
+
         var members = new List<JoistMember>(count);
         for (var n = 0; n < count; n++)
         {
             var index = room.Frame.MirrorV ? count - 1 - n : n;
             var at = room.Joists[index];
-            var support = room.Supports.First(s => s.FirstMember <= index && index < s.FirstMember + s.MemberCount);
+            var support = supportOf[index];
             members.Add(new JoistMember(
                 $"J{n + 1}",
                 room.Field.Id,

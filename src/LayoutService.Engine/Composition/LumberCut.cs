@@ -28,16 +28,33 @@ public sealed class LumberCut(FramedRoom room)
 
     public (CutLumber? Cut, Finding? Obstacle) Of(IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs, RowRules rules, Func<long, string> say)
     {
-        var longest = new StrapRuns(room, rules).LongestPiece;
-        var nailers = new NailerLines(room, rules).Of(lines, runs, Math.Min(longest, LedgerStock.Longest(room.Survey.Units) - _wish.EndTrim.Units));
         var kinds = _wish.Stock
             .Where(s => s.Length.Units - _wish.EndTrim.Units > 0)
             .ToList();
+        var (cut, obstacle, outOfStock) = Of(lines, runs, rules, say, kinds);
+        var plentiful = kinds.Where(k => k.Quantity is null).ToList();
+        if (!outOfStock || plentiful.Count == 0 || plentiful.Count == kinds.Count)
+        {
+            return (cut, obstacle);
+        }
+
+        // the lengths of which there are few did not go round: leave them
+        var longest = plentiful.Max(k => k.Length.Units) - _wish.EndTrim.Units;
+        var fitting = runs.Select(r => r with { Pieces = [.. r.Pieces.Where(p => p.CutLength <= longest)] }).ToList();
+        var (second, stillNot, _) = Of(lines, fitting, rules, say, plentiful);
+        return second is null ? (null, obstacle) : (second, stillNot);
+    }
+
+    private (CutLumber? Cut, Finding? Obstacle, bool OutOfStock) Of(
+        IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs, RowRules rules, Func<long, string> say, List<StickStock> kinds)
+    {
+        var longest = Math.Min(new StrapRuns(room, rules).LongestPiece, kinds.Max(k => k.Length.Units) - _wish.EndTrim.Units);
+        var nailers = new NailerLines(room, rules).Of(lines, runs, Math.Min(longest, LedgerStock.Longest(room.Survey.Units) - _wish.EndTrim.Units));
         var priced = kinds.All(s => s.PackPrice is not null);
         var wallNailers = Enumerable.Range(0, nailers.Count).Where(i => nailers[i].Role == NailerRole.WallNailer).ToList();
         var plan = BarCutter.Solve(
             new BarProblem(
-                [.. runs.Select(Bar)],
+                Bars(runs),
                 [.. wallNailers.Select(i => new StickWanted(NailerCut(nailers[i]), 1))],
                 [.. kinds.Select(s => new StickKind(s.Length.Units, Cost(s, priced), s.Quantity))],
                 _wish.Kerf.Units,
@@ -46,12 +63,12 @@ public sealed class LumberCut(FramedRoom room)
             room.Survey.Effort == Effort.Quick ? BarEffort.Quick : BarEffort.Thorough);
         if (plan.WithoutWay.Count > 0)
         {
-            return (null, WhyNoWay(lines, runs, plan.WithoutWay, say, longest));
+            return (null, WhyNoWay(lines, runs, plan.WithoutWay, say, longest), false);
         }
 
         if (plan.Missing.Count > 0)
         {
-            return (null, Findings.OutOfStock("strapping"));
+            return (null, Findings.OutOfStock("strapping"), true);
         }
 
         var sticks = plan.Sticks
@@ -67,16 +84,36 @@ public sealed class LumberCut(FramedRoom room)
         var cost = sticks.Sum(s => Cost(s.Stock, priced));
         var (ledgerSticks, ledgerResult) = Ledgers(nailers);
         return (new CutLumber(
-            runs, ways, nailers, sticks, ledgerSticks, Result("strapping", priced, cost, Math.Min(plan.LowerBound, cost)), ledgerResult), null);
+            runs, ways, nailers, sticks, ledgerSticks, Result("strapping", priced, cost, Math.Min(kinds.Count == _wish.Stock.Count ? plan.LowerBound : RateBound(ways, sticks, priced), cost)), ledgerResult), null, false);
     }
 
     public static string SizeName(StrappingWish wish) =>
         wish.SizeName ?? FormattableString.Invariant($"{wish.Thickness.Millimetres:0.##}x{wish.Face.Millimetres:0.##} mm");
 
-    private static Bar Bar(StrapRun run) => new(
-        [.. run.Nodes.Select(n => new BarNode(n.Key, n.Grade))],
-        [.. run.Pieces.Select(p => new BarPiece(p.From, p.To, p.CutLength))],
-        run.Neighbours);
+    // runs that share their nodes or pieces give bars that share them
+    private static Bar[] Bars(IReadOnlyList<StrapRun> runs)
+    {
+        var nodes = new Dictionary<object, BarNode[]>(ReferenceEqualityComparer.Instance);
+        var pieces = new Dictionary<object, BarPiece[]>(ReferenceEqualityComparer.Instance);
+        var bars = new Bar[runs.Count];
+        for (var r = 0; r < bars.Length; r++)
+        {
+            var run = runs[r];
+            if (!nodes.TryGetValue(run.Nodes, out var barNodes))
+            {
+                nodes[run.Nodes] = barNodes = [.. run.Nodes.Select(n => new BarNode(n.Key, n.Grade))];
+            }
+
+            if (!pieces.TryGetValue(run.Pieces, out var barPieces))
+            {
+                pieces[run.Pieces] = barPieces = [.. run.Pieces.Select(p => new BarPiece(p.From, p.To, p.CutLength))];
+            }
+
+            bars[r] = new Bar(barNodes, barPieces, run.Neighbours);
+        }
+
+        return bars;
+    }
 
     private static long Cost(StickStock stock, bool priced) =>
         priced ? (long)decimal.Round(stock.PackPrice!.Value * 10_000m / stock.PackSize) : stock.Length.Units;
@@ -97,16 +134,31 @@ public sealed class LumberCut(FramedRoom room)
             priced ? room.Survey.Prices?.Currency ?? string.Empty : room.Survey.Units == UnitSystem.Imperial ? "in" : "mm");
     }
 
+    // with some stock left out the relaxation is no bound on all of it: length at the best rate of any stock is
+    private long RateBound(List<IReadOnlyList<RunPiece>> ways, List<CutStick> sticks, bool priced)
+    {
+        var length = ways.Sum(way => way.Sum(p => p.CutLength)) + sticks.Sum(s => s.Cuts.Where(c => c.Run == -1).Sum(c => c.Length));
+        return (long)Math.Floor(_wish.Stock.Min(s => (double)Cost(s, priced) / s.Length.Units) * length);
+    }
+
     // scabs come out of offcuts first, then out of the shortest stock
     private void AddScabs(List<CutStick> sticks, List<StickStock> kinds, int scabs)
     {
         for (var i = 0; i < scabs; i++)
         {
             var need = ScabLength + _wish.Kerf.Units;
-            var host = Enumerable.Range(0, sticks.Count).Where(s => sticks[s].Offcut >= need).OrderBy(s => sticks[s].Offcut).Select(s => (int?)s).FirstOrDefault();
-            if (host is not { } index)
+            var index = -1;
+            for (var s = 0; s < sticks.Count; s++)
             {
-                var stock = kinds.OrderBy(k => k.Length).First();
+                if (sticks[s].Offcut >= need && (index < 0 || sticks[s].Offcut < sticks[index].Offcut))
+                {
+                    index = s;
+                }
+            }
+
+            if (index < 0)
+            {
+                var stock = kinds.Where(k => k.Quantity is null || sticks.Count(s => s.Stock.Id == k.Id) < k.Quantity).OrderBy(k => k.Length).FirstOrDefault() ?? kinds.MinBy(k => k.Length)!;
                 sticks.Add(new CutStick(stock, SizeName(_wish), [(-2, i, ScabLength)], stock.Length.Units - _wish.EndTrim.Units - need));
                 continue;
             }

@@ -140,13 +140,9 @@ public static class BoardScrews
     public static int On(BoardPart part, IReadOnlyList<Strapping.StrapLine> lines)
     {
         var count = 0;
-        foreach (var line in lines)
+        for (var l = FirstFrom(lines, part.Along.Lo); l < lines.Count && lines[l].At <= part.Along.Hi; l++)
         {
-            if (line.At < part.Along.Lo || line.At > part.Along.Hi)
-            {
-                continue;
-            }
-
+            var line = lines[l];
             foreach (var stretch in line.Stretches)
             {
                 foreach (var span in Across(part, line.At))
@@ -161,6 +157,19 @@ public static class BoardScrews
         }
 
         return count;
+    }
+
+    // lines rise: the first at or beyond a place
+    private static int FirstFrom(IReadOnlyList<Strapping.StrapLine> lines, long place)
+    {
+        var (low, high) = (0, lines.Count);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = lines[middle].At < place ? (middle + 1, high) : (low, middle);
+        }
+
+        return low;
     }
 
     // where a line crosses the ring, or runs along one of its edges

@@ -12,6 +12,11 @@ public sealed class StrappingWriter
     private readonly ChosenCeiling _chosen;
     private readonly CutLumber _cut;
     private readonly long _half;
+    private readonly int[] _firstRun;
+    private readonly int?[] _before;
+    private readonly List<(int Run, RunPiece Piece)>[] _pieces;
+    private readonly string[] _joistNames;
+    private readonly Dictionary<(int Run, int Piece), CutStick> _sticks = [];
 
     public StrappingWriter(FramedRoom room, ChosenCeiling chosen, CutLumber cut)
     {
@@ -27,7 +32,22 @@ public sealed class StrappingWriter
         }
 
         LinesInOrder = order;
+        _before = Befores();
+        _firstRun = FirstRuns();
+        _pieces = [.. Enumerable.Range(0, chosen.Lines.Count).Select(PiecesOf)];
+        _joistNames = [.. Enumerable.Range(0, room.Joists.Length).Select(j => JoistWriter.Name(room, j))];
         PieceIds = NamePieces();
+        foreach (var stick in cut.StrapSticks.Concat(cut.LedgerSticks))
+        {
+            foreach (var (run, piece, _) in stick.Cuts)
+            {
+                if (run < 0)
+                {
+                    _sticks.TryAdd((run, piece), stick);
+                }
+            }
+        }
+
         NailerIds = [.. cut.Nailers.Select((_, i) => $"N{i + 1}")];
     }
 
@@ -68,30 +88,59 @@ public sealed class StrappingWriter
 
     private Dictionary<(int, RunPiece), string> NamePieces()
     {
-        var names = new Dictionary<(int, RunPiece), string>();
-        for (var line = 0; line < _chosen.Lines.Count; line++)
+        var names = new Dictionary<(int, RunPiece), string>(2 * _cut.Runs.Count);
+        for (var line = 0; line < _pieces.Length; line++)
         {
-            var pieces = Enumerable.Range(0, _cut.Runs.Count)
-                .Where(r => _cut.Runs[r].Line == line)
-                .SelectMany(r => _cut.Ways[r].Select(p => (Run: r, Piece: p)))
-                .OrderBy(x => Math.Min(_room.Frame.AcrossIn(_cut.Runs[x.Run].Nodes[x.Piece.From].At), _room.Frame.AcrossIn(_cut.Runs[x.Run].Nodes[x.Piece.To].At)))
-                .ToList();
-            for (var i = 0; i < pieces.Count; i++)
+            for (var i = 0; i < _pieces[line].Count; i++)
             {
-                names[pieces[i]] = $"{RowIds[line]}-{i + 1}";
+                names[_pieces[line][i]] = $"{RowIds[line]}-{i + 1}";
             }
         }
 
         return names;
     }
 
+    // runs lie line by line
+    private int[] FirstRuns()
+    {
+        var first = new int[_chosen.Lines.Count + 1];
+        foreach (var run in _cut.Runs)
+        {
+            first[run.Line + 1]++;
+        }
+
+        for (var line = 1; line < first.Length; line++)
+        {
+            first[line] += first[line - 1];
+        }
+
+        return first;
+    }
+
+    // pieces of a row in the caller's order across the joists
+    private List<(int Run, RunPiece Piece)> PiecesOf(int line)
+    {
+        var found = new List<(int Run, RunPiece Piece)>(4);
+        for (var run = _firstRun[line]; run < _firstRun[line + 1]; run++)
+        {
+            foreach (var piece in _cut.Ways[run])
+            {
+                found.Add((run, piece));
+            }
+        }
+
+        if (_room.Frame.MirrorV)
+        {
+            found.Reverse();
+        }
+
+        return found;
+    }
+
     private StrapRow Row(int line, IReadOnlyDictionary<int, List<string>> buttsOnLine, IReadOnlyDictionary<(int, RunPiece), string> stockOf)
     {
-        var pieces = PieceIds.Where(p => _cut.Runs[p.Key.Run].Line == line)
-            .OrderBy(p => p.Value.Length).ThenBy(p => p.Value, StringComparer.Ordinal)
-            .Select(p => Piece(line, p.Key.Run, p.Key.Piece, p.Value, stockOf))
-            .ToList();
-        var before = Before(line);
+        var pieces = _pieces[line].ConvertAll(p => Piece(line, p.Run, p.Piece, PieceIds[p], stockOf));
+        var before = _before[line];
         return new StrapRow
         {
             Id = RowIds[line],
@@ -111,18 +160,40 @@ public sealed class StrappingWriter
         return [new TapeMark("start", pieces[0].From, edge, "far"), new TapeMark("end", pieces[^1].To, edge, "far")];
     }
 
-    private int? Before(int line)
+    // for each line the nearest before it, in the caller's order, that lies beside it
+    private int?[] Befores()
     {
-        var mine = _chosen.Lines[line].Stretches;
-        foreach (var other in LinesInOrder.TakeWhile(l => l != line).Reverse())
+        var found = new int?[LinesInOrder.Count];
+        for (var place = 0; place < found.Length; place++)
         {
-            if (AtOut(other) < AtOut(line) && _chosen.Lines[other].Stretches.Any(o => mine.Any(m => m.Across.Overlaps(o.Across))))
+            var line = LinesInOrder[place];
+            for (var p = place - 1; p >= 0 && found[line] is null; p--)
             {
-                return other;
+                var other = LinesInOrder[p];
+                if (AtOut(other) < AtOut(line) && Beside(_chosen.Lines[other].Stretches, _chosen.Lines[line].Stretches))
+                {
+                    found[line] = other;
+                }
             }
         }
 
-        return null;
+        return found;
+    }
+
+    private static bool Beside(IReadOnlyList<Stretch> some, IReadOnlyList<Stretch> others)
+    {
+        for (var i = 0; i < some.Count; i++)
+        {
+            for (var j = 0; j < others.Count; j++)
+            {
+                if (some[i].Across.Overlaps(others[j].Across))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
     }
 
     private List<Reason> Reasons(int line, int? before, IReadOnlyDictionary<int, List<string>> buttsOnLine)
@@ -140,12 +211,23 @@ public sealed class StrappingWriter
             reasons.Add(new Reason("opening", [.. walls.Where(s => s < 0).Select(s => _room.Survey.Room.Openings[-s - 1].Id)], "tight_to_opening", "Carries the board's edge at the opening."));
         }
 
+        var met = _chosen.Lines[line].Stretches
+            .SelectMany(s => new[] { s.LowEnd == StretchEnd.Opening ? s.LowSource : 0, s.HighEnd == StretchEnd.Opening ? s.HighSource : 0 })
+            .Where(s => s < 0)
+            .Distinct()
+            .Select(s => _room.Survey.Room.Openings[-s - 1].Id)
+            .ToList();
+        if (met.Count > 0)
+        {
+            reasons.Add(new Reason("opening", met, "cut_at_opening", "Cut in two by this opening; moving clear of it would cost a row or leave the board unsupported."));
+        }
+
         if (buttsOnLine.TryGetValue(line, out var butts))
         {
             reasons.Add(new Reason("butt", butts, "backs_butt", "Backs the butt ends of these sheets."));
         }
 
-        if (reasons.Count == 0 || (reasons.All(r => r.Kind == "butt") && _chosen.Lines[line].Through))
+        if (reasons.Count == 0 || (reasons.All(r => r.Code is "backs_butt" or "cut_at_opening") && _chosen.Lines[line].Through))
         {
             reasons.Add(new Reason("spacing", before is { } b ? [RowIds[b]] : [], "within_spacing", "Keeps the distance between rows within the limit."));
         }
@@ -191,7 +273,7 @@ public sealed class StrappingWriter
 
     private Nailer Nailer(NailerLine nailer, int index)
     {
-        var stick = _cut.StrapSticks.Concat(_cut.LedgerSticks).First(s => s.Cuts.Any(c => c.Run == -1 && c.Piece == index));
+        var stick = _sticks[(-1, index)];
         var serves = nailer.Lines.Select(l => RowIds[l]).ToList();
         var reason = nailer.Role switch
         {
@@ -218,7 +300,7 @@ public sealed class StrappingWriter
         var gaps = new SortedDictionary<long, List<string>>();
         foreach (var line in LinesInOrder)
         {
-            if (Before(line) is { } before)
+            if (_before[line] is { } before)
             {
                 var gap = AtOut(line) - AtOut(before) - _chosen.Rules.Face;
                 if (!gaps.TryGetValue(gap, out var between))
@@ -236,21 +318,18 @@ public sealed class StrappingWriter
 
     private IEnumerable<Crossing> Crossings(int line)
     {
-        for (var r = 0; r < _cut.Runs.Count; r++)
+        var joints = new HashSet<int>();
+        for (var r = _firstRun[line]; r < _firstRun[line + 1]; r++)
         {
             var run = _cut.Runs[r];
-            if (run.Line != line)
+            joints.Clear();
+            joints.UnionWith(_cut.Ways[r].Skip(1).Select(p => run.Nodes[p.From]).Where(n => n.Joint == JointKind.Joist).Select(n => n.Key));
+            foreach (var support in _room.Frame.MirrorV ? run.Supports.OrderBy(s => _room.Frame.AcrossIn(s.Middle)) : run.Supports.AsEnumerable())
             {
-                continue;
-            }
-
-            var joints = _cut.Ways[r].Skip(1).Select(p => run.Nodes[p.From]).ToList();
-            foreach (var support in run.Supports.OrderBy(s => _room.Frame.AcrossIn(s.Middle)))
-            {
-                var joint = joints.Any(j => j.Joint == JointKind.Joist && j.Key == support.Index);
+                var joint = joints.Contains(support.Index);
                 yield return new Crossing(
                     RowIds[line],
-                    support.Index >= 0 ? JoistWriter.Name(_room, _room.Supports[support.Index].FirstMember) : LedgerOf(line, support.Middle),
+                    support.Index >= 0 ? _joistNames[_room.Supports[support.Index].FirstMember] : LedgerOf(line, support.Middle),
                     _room.Frame.Out(new Uv(_chosen.Lines[line].At, support.Middle)),
                     joint ? CrossingKind.Joint : CrossingKind.Plain,
                     joint ? 4 : 2);
@@ -275,7 +354,7 @@ public sealed class StrappingWriter
             var run = _cut.Runs[r];
             foreach (var node in _cut.Ways[r].Skip(1).Select(p => run.Nodes[p.From]).Where(n => n.Joint == JointKind.Scab))
             {
-                var stick = _cut.StrapSticks.First(s => s.Cuts.Any(c => c.Run == -2 && c.Piece == found.Count));
+                var stick = _sticks[(-2, found.Count)];
                 found.Add(new Scab(
                     ScabId(found.Count), RowIds[run.Line], _room.Frame.Out(new Uv(_chosen.Lines[run.Line].At, node.At)), new Length(LumberCut.ScabLength), stick.Stock.Id));
             }

@@ -9,330 +9,207 @@ namespace LayoutService.Engine.Cutting;
 /// </summary>
 internal sealed class BarBeam
 {
-    public const int MaxOpen = 8;
     private readonly BarCase _bars;
     private readonly BarWeights _weights;
-    private readonly int _maxNodes;
-    private BarPrices _prices;
-    private int _width;
-    private double _share;
-    private double _violation;
-
-    // Candidates and live states, by node × width + rank.
-    private int[] _counts = [];
-    private double[] _score = [];
-    private double[] _loss = [];
-    private int[] _from = [];
-    private int[] _arc = [];
-    private int[] _slot = [];
-    private ulong[] _hash = [];
-    private int[] _label = [];
-    private int[] _start = [];
-    private int[] _openCount = [];
-    private double[] _closing = [];
-    private OpenStick[] _open = [];
-    private ulong[] _forbidden = [];
-
-    // History, one entry a state that was ever expanded.
+    private readonly BarForbidden _forbidden;
+    private readonly BarStates _states = new();
     private readonly List<BarStep> _history = [];
+    private readonly List<int> _path = [];
+    private readonly int _mostNodes = 1;
+    private BarPrices? _prices;
+    private BarBeamStyle _style;
+    private int _position;
+    private int _firstStick;
 
-    public BarBeam(BarCase bars, BarWeights weights, BarPrices prices)
+    public BarBeam(BarCase bars, BarWeights weights)
     {
         _bars = bars;
         _weights = weights;
-        _prices = prices;
+        _forbidden = new BarForbidden(bars);
         foreach (BarGraph graph in bars.Graphs)
         {
-            _maxNodes = Math.Max(_maxNodes, graph.Nodes);
+            _mostNodes = Math.Max(_mostNodes, graph.Nodes);
         }
     }
 
-    /// <summary>Expansions so far.</summary>
+    /// <summary>Pieces tried on sticks so far.</summary>
     public long Work { get; private set; }
 
+    private BarPrices Prices => _prices!;
+
     /// <summary>
-    /// Pieces the runs in this order on top of the solution (whose other runs stay) and writes the best end into it: the one
-    /// of least loss, where the hope (0 to 1) is the part of the open sticks' closing that is not counted.
+    /// Pieces the runs in this order on top of the solution, whose other runs stay, and writes the best end into it.
     /// </summary>
-    public void Place(BarSolution solution, ReadOnlySpan<int> order, BarPrices prices, int width, double share, double violation, double hope = 0)
+    public void Place(BarSolution solution, ReadOnlySpan<int> order, BarPrices prices, BarBeamStyle style)
     {
         _prices = prices;
-        _share = share;
-        _violation = violation;
-        Reserve(width);
+        _style = style;
+        _states.Reserve(_mostNodes, style.Width);
         _history.Clear();
         Seed(solution);
-        for (int k = 0; k < order.Length; k++)
+        for (_position = 0; _position < order.Length; _position++)
         {
-            Forbid(solution, order, k);
-            Cross(order[k]);
+            _forbidden.Mark(solution, order, _position, _states, _history);
+            Cross(order[_position]);
         }
 
-        Write(solution, order, 1 - hope);
+        Write(solution, order);
     }
 
-    private void Reserve(int width)
-    {
-        _width = width;
-        int size = _maxNodes * width;
-        if (_score.Length < size)
-        {
-            _counts = new int[_maxNodes];
-            _score = new double[size];
-            _loss = new double[size];
-            _from = new int[size];
-            _arc = new int[size];
-            _slot = new int[size];
-            _hash = new ulong[size];
-            _label = new int[size];
-            _start = new int[size];
-            _openCount = new int[size];
-            _closing = new double[size];
-            _open = new OpenStick[size * MaxOpen];
-            _forbidden = new ulong[width * Words(_maxNodes)];
-        }
-    }
-
-    private static int Words(int nodes) => (nodes + 63) / 64;
-
-    /// <summary>One state: nothing lost; the sticks that can still take a piece are open, the emptiest first.</summary>
+    /// <summary>One state: nothing lost; the sticks that can still take a piece are open, those with most to lose first.</summary>
     private void Seed(BarSolution solution)
     {
-        _counts[0] = 1;
-        _loss[0] = 0;
-        _hash[0] = 0;
-        _label[0] = -1;
-        _closing[0] = 0;
-        int count = 0;
+        _states.Seed();
+        _firstStick = solution.Content.Count;
         for (int stick = 0; stick < solution.Content.Count; stick++)
         {
             long content = solution.Content[stick];
-            if (content <= 0 || content + _prices.Shortest > _bars.Kinds.Longest)
+            if (content <= 0 || content + Prices.Shortest > _bars.Kinds.Longest)
             {
                 continue;
             }
 
-            _prices.Stick(content, out double least, out double closing);
-            var open = new OpenStick(content, stick, least, closing);
-            if (count < MaxOpen)
+            Prices.Stick(content, out double least, out double closing);
+            int at = _states.OpenCount[0];
+            if (at == BarStates.MostOpen)
             {
-                _open[count++] = open;
-                _closing[0] += closing;
-                continue;
-            }
-
-            int smallest = Smallest(0, count);
-            if (_open[smallest].Closing < closing)
-            {
-                _closing[0] += closing - _open[smallest].Closing;
-                _open[smallest] = open;
-            }
-        }
-
-        _openCount[0] = count;
-        _nextStick = solution.Content.Count;
-    }
-
-    private int _nextStick;
-
-    private int Smallest(int offset, int count)
-    {
-        int smallest = 0;
-        for (int k = 1; k < count; k++)
-        {
-            if (_open[offset + k].Closing < _open[offset + smallest].Closing)
-            {
-                smallest = k;
-            }
-        }
-
-        return smallest;
-    }
-
-    /// <summary>Marks, for each state at the start of run k, the nodes on which a neighbour already breaks.</summary>
-    private void Forbid(BarSolution solution, ReadOnlySpan<int> order, int k)
-    {
-        BarRun run = _bars.Runs[order[k]];
-        int words = Words(run.Nodes.Count);
-        for (int rank = 0; rank < _counts[0]; rank++)
-        {
-            Span<ulong> mask = _forbidden.AsSpan(rank * words, words);
-            mask.Clear();
-            foreach (int near in run.Near)
-            {
-                int position = order[..k].IndexOf(near);
-                BarRun other = _bars.Runs[near];
-                BarGraph graph = _bars.Graphs[other.Graph];
-                if (position < 0)
+                at = _states.Cheapest(0, at);
+                if (_states.Open[at].Closing >= closing)
                 {
-                    foreach (int arc in solution.Arcs[near])
-                    {
-                        Mark(mask, run, other, graph.To[arc]);
-                    }
-
                     continue;
                 }
 
-                int at = _label[rank];
-                while (at >= 0 && _history[at].Position > position)
-                {
-                    at = _history[at].Parent;
-                }
-
-                for (; at >= 0 && _history[at].Position == position; at = _history[at].Parent)
-                {
-                    Mark(mask, run, other, graph.To[_history[at].Arc]);
-                }
+                _states.Closing[0] -= _states.Open[at].Closing;
             }
-        }
-
-        _position = k;
-    }
-
-    private int _position;
-
-    private static void Mark(Span<ulong> mask, BarRun run, BarRun other, int node)
-    {
-        if (node == other.Nodes.Count - 1)
-        {
-            return;
-        }
-
-        int key = other.Nodes[node].Key;
-        for (int own = 1; own < run.Nodes.Count - 1; own++)
-        {
-            if (run.Nodes[own].Key == key)
+            else
             {
-                mask[own >> 6] |= 1UL << (own & 63);
+                _states.OpenCount[0]++;
             }
+
+            _states.Open[at] = new OpenStick(content, stick, least, closing);
+            _states.Closing[0] += closing;
         }
     }
 
     private void Cross(int run)
     {
         BarGraph graph = _bars.Graphs[_bars.Runs[run].Graph];
-        double[] toEnd = _prices.ToEnd[_bars.Runs[run].Graph];
-        double[] nodeCost = _weights.NodeCost[run];
-        Array.Clear(_counts, 1, graph.Nodes - 1);
-        for (int rank = 0; rank < _counts[0]; rank++)
+        double[] toEnd = Prices.ToEnd[_bars.Runs[run].Graph];
+        Array.Clear(_states.Count, 1, graph.Nodes - 1);
+        for (int rank = 0; rank < _states.Count[0]; rank++)
         {
-            _start[rank] = rank;
+            _states.Start[rank] = rank;
         }
 
-        for (int node = 0; node < graph.Nodes - 1; node++)
+        for (int node = 0; node < graph.Nodes; node++)
         {
-            for (int rank = 0; rank < _counts[node]; rank++)
+            for (int rank = 0; rank < _states.Count[node]; rank++)
             {
-                int state = node * _width + rank;
+                int state = node * _states.Width + rank;
                 if (node > 0)
                 {
                     Realise(graph, state);
                 }
 
-                Expand(graph, toEnd, nodeCost, _weights.Poor[run], state, node);
+                if (node < graph.Nodes - 1)
+                {
+                    Expand(graph, toEnd, run, state, node);
+                }
             }
         }
 
-        MoveEnds(graph);
+        _states.Wrap(graph.Nodes - 1);
     }
 
-    /// <summary>Builds a kept candidate's open sticks from its parent's.</summary>
+    /// <summary>Fills in a kept candidate's open sticks from its parent's.</summary>
     private void Realise(BarGraph graph, int state)
     {
-        int parent = _from[state];
-        long length = _bars.Lengths[graph.Length[_arc[state]]];
-        int offset = state * MaxOpen;
-        int count = _openCount[parent];
-        _open.AsSpan(parent * MaxOpen, count).CopyTo(_open.AsSpan(offset));
-        _start[state] = _start[parent];
-        _closing[state] = _closing[parent];
-        int slot = _slot[state];
-        long content = length;
-        int stick = NextStick(_label[parent]);
+        BarStates states = _states;
+        int parent = states.FromOf(state);
+        int arc = states.ArcOf(state);
+        int slot = states.SlotOf(state);
+        int first = state * BarStates.MostOpen;
+        int count = states.OpenCount[parent];
+        states.Open.AsSpan(parent * BarStates.MostOpen, count).CopyTo(states.Open.AsSpan(first));
+        states.Start[state] = states.Start[parent];
+        double closing = states.Closing[parent];
+        long content = _bars.Lengths[graph.Length[arc]];
+        int nextStick = states.Label[parent] < 0 ? _firstStick : _history[states.Label[parent]].NextStick;
+        int stick = nextStick;
         if (slot >= 0)
         {
-            content += _open[offset + slot].Content;
-            stick = _open[offset + slot].Stick;
-            _closing[state] -= _open[offset + slot].Closing;
-            _open[offset + slot] = _open[offset + --count];
+            content += states.Open[first + slot].Content;
+            stick = states.Open[first + slot].Stick;
+            closing -= states.Open[first + slot].Closing;
+            states.Open[first + slot] = states.Open[first + --count];
         }
 
-        if (content + _prices.Shortest <= _bars.Kinds.Longest)
+        if (content + Prices.Shortest <= _bars.Kinds.Longest)
         {
-            _prices.Stick(content, out double least, out double closing);
-            _closing[state] += closing;
-            if (count == MaxOpen)
+            if (count == BarStates.MostOpen)
             {
-                int smallest = Smallest(offset, count);
-                _closing[state] -= _open[offset + smallest].Closing;
-                _loss[state] += _open[offset + smallest].Closing;
-                _open[offset + smallest] = _open[offset + --count];
+                int close = states.Cheapest(first, count);
+                closing -= states.Open[first + close].Closing;
+                states.Loss[state] += states.Open[first + close].Closing;
+                states.Open[first + close] = states.Open[first + --count];
             }
 
-            _open[offset + count++] = new OpenStick(content, stick, least, closing);
+            Prices.Stick(content, out double least, out double after);
+            closing += after;
+            states.Open[first + count++] = new OpenStick(content, stick, least, after);
         }
 
-        _openCount[state] = count;
-        _history.Add(new BarStep(_label[parent], _position, _arc[state], stick, Math.Max(stick + 1, NextStick(_label[parent]))));
-        _label[state] = _history.Count - 1;
+        states.OpenCount[state] = count;
+        states.Closing[state] = closing;
+        _history.Add(new BarStep(states.Label[parent], _position, arc, stick, Math.Max(stick + 1, nextStick)));
+        states.Label[state] = _history.Count - 1;
     }
 
-    private int NextStick(int label) => label < 0 ? _nextStick : _history[label].NextStick;
-
-    private void Expand(BarGraph graph, double[] toEnd, double[] nodeCost, bool[] poor, int state, int node)
+    private void Expand(BarGraph graph, double[] toEnd, int run, int state, int node)
     {
-        double loss = _loss[state] - toEnd[node];
-        double closing = _closing[state];
-        int offset = state * MaxOpen;
-        int count = _openCount[state];
-        ulong hash = _hash[state];
-        int mask = _start[state] * Words(graph.Nodes);
+        double[] nodeCost = _weights.NodeCost[run];
+        bool[] poor = _weights.Poor[run];
+        double loss = _states.Loss[state] - toEnd[node];
+        double closing = _states.Closing[state];
+        ulong hash = _states.HashOf(state);
+        int rank = _states.Start[state];
+        ReadOnlySpan<OpenStick> sticks = _states.Open.AsSpan(state * BarStates.MostOpen, _states.OpenCount[state]);
         for (int a = graph.First[node]; a < graph.First[node + 1]; a++)
         {
             int to = graph.To[a];
             int length = graph.Length[a];
-            double price = _prices.Price[length];
+            double price = Prices.Price[length];
             double lost = loss + price + toEnd[to] + nodeCost[to];
-            if (poor[to])
-            {
-                lost += _violation;
-            }
-
-            if ((_forbidden[mask + (to >> 6)] >> (to & 63) & 1) != 0)
-            {
-                lost += _violation;
-            }
-
-            int full = to * _width + _width - 1;
-            double worst = _counts[to] == _width ? _score[full] : double.MaxValue;
-            if (lost >= worst)
+            lost += poor[to] ? _style.Violation : 0;
+            lost += _forbidden.Is(rank, to) ? _style.Violation : 0;
+            if (lost >= _states.Worst(to))
             {
                 continue;
             }
 
             long size = _bars.Lengths[length];
-            Work += count + 1;
-            double whole = lost + _prices.NewLoss[length];
-            Offer(to, whole + _share * (closing + _prices.NewClosing[length]), whole, state, a, -1, unchecked(hash + Mix(size)));
-            for (int slot = 0; slot < count; slot++)
+            Work += sticks.Length + 1;
+            double whole = lost + Prices.NewLoss[length];
+            _states.Offer(to, whole + _style.Share * (closing + Prices.NewClosing[length]), whole, state, a, -1, unchecked(hash + Mix(size)));
+            for (int slot = 0; slot < sticks.Length; slot++)
             {
-                ref OpenStick open = ref _open[offset + slot];
+                OpenStick open = sticks[slot];
                 long content = open.Content + size;
-                if (content > _bars.Kinds.Longest)
+                if (content <= _bars.Kinds.Longest)
                 {
-                    continue;
+                    Prices.Stick(content, out double least, out double after);
+                    double total = lost + least - open.Least - price;
+                    double score = total + _style.Share * (closing - open.Closing + after);
+                    _states.Offer(to, score, total, state, a, slot, unchecked(hash - Mix(open.Content) + Mix(content)));
                 }
-
-                _prices.Stick(content, out double least, out double after);
-                double total = lost + least - open.Least - price;
-                Offer(to, total + _share * (closing - open.Closing + after), total, state, a, slot, unchecked(hash - Mix(open.Content) + Mix(content)));
             }
         }
     }
 
+    /// <summary>A number for a content, to add up over a state's open sticks; 0 when nothing more fits.</summary>
     private ulong Mix(long content)
     {
-        if (content + _prices.Shortest > _bars.Kinds.Longest)
+        if (content + Prices.Shortest > _bars.Kinds.Longest)
         {
             return 0;
         }
@@ -342,107 +219,22 @@ internal sealed class BarBeam
         return unchecked(x * 0xBF58476D1CE4E5B9UL);
     }
 
-    private void Offer(int node, double score, double loss, int from, int arc, int slot, ulong hash)
-    {
-        int begin = node * _width;
-        int count = _counts[node];
-        if (count == _width && score >= _score[begin + count - 1])
-        {
-            return;
-        }
-
-        int end = begin + count;
-        for (int k = begin; k < end; k++)
-        {
-            if (_hash[k] == hash)
-            {
-                if (_score[k] <= score)
-                {
-                    return;
-                }
-
-                Shift(k, end - 1);
-                end--;
-                break;
-            }
-        }
-
-        if (end == begin + _width)
-        {
-            end--;
-        }
-
-        int at = end;
-        while (at > begin && _score[at - 1] > score)
-        {
-            _score[at] = _score[at - 1];
-            _loss[at] = _loss[at - 1];
-            _from[at] = _from[at - 1];
-            _arc[at] = _arc[at - 1];
-            _slot[at] = _slot[at - 1];
-            _hash[at] = _hash[at - 1];
-            at--;
-        }
-
-        _score[at] = score;
-        _loss[at] = loss;
-        _from[at] = from;
-        _arc[at] = arc;
-        _slot[at] = slot;
-        _hash[at] = hash;
-        _counts[node] = end + 1 - begin;
-    }
-
-    /// <summary>Closes the gap at k by moving the entries up to last one place down.</summary>
-    private void Shift(int k, int last)
-    {
-        for (; k < last; k++)
-        {
-            _score[k] = _score[k + 1];
-            _loss[k] = _loss[k + 1];
-            _from[k] = _from[k + 1];
-            _arc[k] = _arc[k + 1];
-            _slot[k] = _slot[k + 1];
-            _hash[k] = _hash[k + 1];
-        }
-    }
-
-    /// <summary>States at the run's end become the states at the next run's start.</summary>
-    private void MoveEnds(BarGraph graph)
-    {
-        int node = graph.Nodes - 1;
-        for (int rank = 0; rank < _counts[node]; rank++)
-        {
-            Realise(graph, node * _width + rank);
-        }
-
-        for (int rank = 0; rank < _counts[node]; rank++)
-        {
-            int state = node * _width + rank;
-            _loss[rank] = _loss[state];
-            _hash[rank] = _hash[state];
-            _label[rank] = _label[state];
-            _closing[rank] = _closing[state];
-            _openCount[rank] = _openCount[state];
-            _open.AsSpan(state * MaxOpen, _openCount[state]).CopyTo(_open.AsSpan(rank * MaxOpen));
-        }
-
-        _counts[0] = _counts[node];
-    }
-
-    private void Write(BarSolution solution, ReadOnlySpan<int> order, double close)
+    private void Write(BarSolution solution, ReadOnlySpan<int> order)
     {
         int best = 0;
-        for (int rank = 1; rank < _counts[0]; rank++)
+        double least = double.MaxValue;
+        for (int rank = 0; rank < _states.Count[0]; rank++)
         {
-            if (_loss[rank] + close * _closing[rank] < _loss[best] + close * _closing[best])
+            double loss = _states.Loss[rank] + (1 - _style.Hope) * _states.Closing[rank];
+            if (loss < least)
             {
+                least = loss;
                 best = rank;
             }
         }
 
         _path.Clear();
-        for (int at = _label[best]; at >= 0; at = _history[at].Parent)
+        for (int at = _states.Label[best]; at >= 0; at = _history[at].Parent)
         {
             _path.Add(at);
         }
@@ -453,10 +245,4 @@ internal sealed class BarBeam
             solution.Append(order[step.Position], step.Arc, step.Stick);
         }
     }
-
-    private readonly List<int> _path = [];
-
-    private readonly record struct OpenStick(long Content, int Stick, double Least, double Closing);
-
-    private readonly record struct BarStep(int Parent, int Position, int Arc, int Stick, int NextStick);
 }

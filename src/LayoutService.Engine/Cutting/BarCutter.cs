@@ -15,7 +15,7 @@ public static class BarCutter
         long bound = 0;
         if (bars.Runs.Length > 0)
         {
-            bound = effort == BarEffort.Quick ? search.Quick() : search.Thorough(120_000_000);
+            bound = effort == BarEffort.Quick ? search.Quick() : search.Thorough();
         }
 
         return BarReading.Plan(problem, bars, search, bound);

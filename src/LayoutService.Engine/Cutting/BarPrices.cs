@@ -13,7 +13,11 @@ internal sealed class BarPrices
     private readonly int _shift;
     private readonly double[] _worth;
 
-    public BarPrices(BarCase bars, double[] price, double[] kindCost, int buckets)
+    // By content in buckets; a bucket in which some kind ends is measured each time (closing below 0).
+    private readonly double[] _least;
+    private readonly double[] _closing;
+
+    private BarPrices(BarCase bars, double[] price, double[] kindCost, int buckets)
     {
         _kindCost = kindCost;
         _kinds = bars.Kinds;
@@ -25,6 +29,18 @@ internal sealed class BarPrices
 
         _worth = new double[(int)(_kinds.Longest >> _shift) + 1];
         Fill(bars.Lengths);
+        _least = new double[_worth.Length];
+        _closing = new double[_worth.Length];
+        for (int bucket = 0; bucket < _worth.Length; bucket++)
+        {
+            Measure((long)bucket << _shift, out _least[bucket], out _closing[bucket]);
+        }
+
+        foreach (long usable in _kinds.Usable)
+        {
+            _closing[usable >> _shift] = -1;
+        }
+
         ToEnd = new double[bars.Graphs.Length][];
         for (int g = 0; g < bars.Graphs.Length; g++)
         {
@@ -58,28 +74,18 @@ internal sealed class BarPrices
     /// <summary>The shortest length there is.</summary>
     public long Shortest { get; }
 
-    /// <summary>Cost of each kind, with the charge added for each kind of which there are only so many.</summary>
-    public static double[] KindCosts(StockKinds kinds, Func<int, double> charge)
+    /// <summary>
+    /// Prices in proportion to length, at the best rate that any kind offers, when each limited kind costs so much more.
+    /// </summary>
+    public static BarPrices ByRate(BarCase bars, double charge, int buckets)
     {
-        var cost = new double[kinds.Count];
-        for (int kind = 0; kind < cost.Length; kind++)
-        {
-            cost[kind] = kinds.Cost[kind] + (kinds.Quantity[kind] == int.MaxValue ? 0 : charge(kind));
-        }
-
-        return cost;
-    }
-
-    /// <summary>Prices in proportion to length, at the best rate that any kind offers.</summary>
-    public static double[] ByRate(BarCase bars, double[] kindCost)
-    {
+        StockKinds kinds = bars.Kinds;
+        var kindCost = new double[kinds.Count];
         double rate = double.MaxValue;
-        for (int kind = 0; kind < bars.Kinds.Count; kind++)
+        for (int kind = 0; kind < kinds.Count; kind++)
         {
-            if (bars.Kinds.Usable[kind] > 0)
-            {
-                rate = Math.Min(rate, kindCost[kind] / bars.Kinds.Usable[kind]);
-            }
+            kindCost[kind] = kinds.Cost[kind] + (kinds.Quantity[kind] == int.MaxValue ? 0 : charge);
+            rate = kinds.Usable[kind] > 0 ? Math.Min(rate, kindCost[kind] / kinds.Usable[kind]) : rate;
         }
 
         var price = new double[bars.Lengths.Length];
@@ -88,13 +94,60 @@ internal sealed class BarPrices
             price[length] = rate * bars.Lengths[length];
         }
 
-        return price;
+        return new BarPrices(bars, price, kindCost, buckets);
+    }
+
+    /// <summary>The relaxation's own prices, and what it would pay for one more of each limited kind.</summary>
+    public static BarPrices ByRelaxation(BarCase bars, LengthRelaxation relaxation, int buckets)
+    {
+        var price = new double[bars.Lengths.Length];
+        for (int length = 0; length < price.Length; length++)
+        {
+            price[length] = relaxation.Prices[length] / (double)relaxation.Scale;
+        }
+
+        var kindCost = new double[bars.Kinds.Count];
+        for (int kind = 0; kind < kindCost.Length; kind++)
+        {
+            kindCost[kind] = bars.Kinds.Cost[kind] + relaxation.Charge(kind);
+        }
+
+        return new BarPrices(bars, price, kindCost, buckets);
+    }
+
+    /// <summary>
+    /// These prices with each length's moved by up to 7.5 % either way, by a fixed rule that differs from variant to
+    /// variant: a search that follows them looks elsewhere.
+    /// </summary>
+    public BarPrices Varied(BarCase bars, int variant)
+    {
+        var price = new double[Price.Length];
+        for (int length = 0; length < price.Length; length++)
+        {
+            double part = (length + 1) * 0.6180339887498949 * (variant + 1) * (variant + 2) % 1;
+            price[length] = Price[length] * (1 + 0.15 * (part - 0.5));
+        }
+
+        return new BarPrices(bars, price, _kindCost, _worth.Length - 1);
     }
 
     /// <summary>
     /// For a stick with this content: the least net cost it can come to, and how much more it costs when nothing is added.
     /// </summary>
     public void Stick(long content, out double least, out double closing)
+    {
+        int bucket = (int)(content >> _shift);
+        closing = _closing[bucket];
+        if (closing >= 0)
+        {
+            least = _least[bucket];
+            return;
+        }
+
+        Measure(content, out least, out closing);
+    }
+
+    private void Measure(long content, out double least, out double closing)
     {
         least = double.MaxValue;
         double cost = double.MaxValue;

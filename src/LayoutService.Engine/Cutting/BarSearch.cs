@@ -1,12 +1,26 @@
 namespace LayoutService.Engine.Cutting;
 
-/// <summary>The order of the search: what is tried, how wide, and when it stops.</summary>
+/// <summary>
+/// The order of the search: what is tried, how wide, and when it stops. All budgets are counted in steps, a step being one
+/// piece tried on one stick (about 20 ns).
+/// </summary>
 internal sealed class BarSearch
 {
+    private const int QuickWidth = 2;
+    private const int QuickBuckets = 600;
+    private const long QuickRepairSteps = 20_000;
+    private const int ThoroughBuckets = 2_000;
+    private const long ThoroughRepairSteps = 40_000_000;
+    private const long ThoroughBeamSteps = 8_000_000;
+    private const long RelaxationWork = 60_000_000;
+
+    /// <summary>More different lengths than this and the relaxation's table would no longer be small.</summary>
+    private const int MostLengthsToRelax = 700;
+
     private readonly BarCase _bars;
     private readonly BarWeights _weights;
     private readonly BarStagger _stagger;
-    private readonly BarJudge _judge;
+    private readonly BarBeam _beam;
     private readonly int[] _order;
 
     public BarSearch(BarCase bars, int poorGrade)
@@ -14,8 +28,9 @@ internal sealed class BarSearch
         _bars = bars;
         _weights = new BarWeights(bars, poorGrade);
         _stagger = new BarStagger(bars, poorGrade);
-        _judge = new BarJudge(bars, poorGrade);
+        Judge = new BarJudge(bars, poorGrade);
         Best = new BarSolution(bars);
+        _beam = new BarBeam(bars, _weights);
         _order = new int[bars.Runs.Length];
         for (int r = 0; r < _order.Length; r++)
         {
@@ -23,92 +38,85 @@ internal sealed class BarSearch
         }
     }
 
-    public BarSolution Best { get; private set; }
+    public BarSolution Best { get; }
 
+    /// <summary>Score of the best solution; before the first, worse than any.</summary>
     public BarScore Score { get; private set; } = new(long.MaxValue, 0, 0, 0, 0);
 
-    public BarJudge Judge => _judge;
+    public BarJudge Judge { get; }
 
-    public static int QuickWidth { get; set; } = 4;
-
-    public static double QuickShare { get; set; } = 0.3;
-
-    public static int QuickBuckets { get; set; } = 600;
-
-    /// <summary>One beam by rate; returns the bound by rate.</summary>
+    /// <summary>A narrow beam by rate and a short repair; returns the bound by rate.</summary>
     public long Quick()
     {
-        BarPrices prices = ByRate(0, QuickBuckets);
-        var beam = new BarBeam(_bars, _weights, prices);
-        Try(beam, prices, QuickWidth, QuickShare);
+        long bound = BarBound.ByRate(_bars);
+        BarPrices prices = BarPrices.ByRate(_bars, 0, QuickBuckets);
+        Try(prices, QuickWidth, 0.3);
         if (_bars.Kinds.Limited)
         {
-            prices = ByRate(_bars.Kinds.LargestCost, QuickBuckets);
-            Try(beam, prices, QuickWidth, QuickShare);
+            Try(BarPrices.ByRate(_bars, _bars.Kinds.LargestCost, QuickBuckets), QuickWidth, 0.3);
         }
 
-        return BarBound.ByRate(_bars);
+        var repair = new BarRepair(_bars, Judge, _beam, _stagger, _weights, BarRepairStyle.Quick);
+        Score = repair.Run(Best, Score, [prices], bound, QuickRepairSteps);
+        return bound;
     }
 
-    /// <summary>Relaxation, beams, repair; returns the relaxation's bound.</summary>
-    public long Thorough(long steps)
+    /// <summary>Relaxation, beams of growing width, a long repair; returns the relaxation's bound.</summary>
+    public long Thorough()
     {
-        var relaxation = new LengthRelaxation(_bars.Lengths, _bars.Kinds, _bars.Graphs);
-        long bound = Math.Max(BarBound.ByRate(_bars), relaxation.Solve(_bars, steps / 2));
-        BarPrices prices = ByRelaxation(relaxation);
-        BarPrices rate = ByRate(0, ThoroughBuckets);
-        BarPrices[] all = _bars.Kinds.Limited ? [prices, rate, ByRate(_bars.Kinds.LargestCost, ThoroughBuckets)] : [prices, prices, rate];
-        var beam = new BarBeam(_bars, _weights, prices);
-        foreach (int width in (int[])[4, 16, 64])
+        long bound = BarBound.ByRate(_bars);
+        BarPrices rate = BarPrices.ByRate(_bars, 0, ThoroughBuckets);
+        BarPrices first = rate;
+        if (_bars.Lengths.Length <= MostLengthsToRelax)
         {
-            foreach (double share in (double[])[0.1, 0.3, 0.6])
+            var relaxation = new LengthRelaxation(_bars.Lengths, _bars.Kinds, _bars.Graphs);
+            bound = Math.Max(bound, relaxation.Solve(_bars, RelaxationWork));
+            first = BarPrices.ByRelaxation(_bars, relaxation, ThoroughBuckets);
+        }
+
+        List<BarPrices> prices = [first, first, rate];
+        if (_bars.Kinds.Limited)
+        {
+            prices[1] = BarPrices.ByRate(_bars, _bars.Kinds.LargestCost, ThoroughBuckets);
+        }
+
+        Beams(prices);
+        for (int variant = 0; variant < 4; variant++)
+        {
+            prices.Add((variant % 2 == 0 ? first : rate).Varied(_bars, variant));
+        }
+
+        var repair = new BarRepair(_bars, Judge, _beam, _stagger, _weights, BarRepairStyle.Thorough);
+        Score = repair.Run(Best, Score, [.. prices], bound, ThoroughRepairSteps);
+        return bound;
+    }
+
+    private void Beams(List<BarPrices> prices)
+    {
+        Try(prices[2], QuickWidth, 0.3);
+        foreach (int width in (ReadOnlySpan<int>)[4, 16, 64])
+        {
+            foreach (double share in (ReadOnlySpan<double>)[0.1, 0.3, 0.6])
             {
-                Try(beam, all[0], width, share);
+                if (_beam.Work * 4 < ThoroughBeamSteps)
+                {
+                    Try(prices[0], width, share);
+                }
             }
         }
 
         if (_bars.Kinds.Limited)
         {
-            Try(beam, all[1], 16, QuickShare);
-            Try(beam, all[2], 16, QuickShare);
+            Try(prices[1], 4, 0.3);
         }
-
-        var repair = new BarRepair(_bars, _judge, beam, _stagger, _weights);
-        Score = repair.Run(Best, Score, all, bound, RepairSteps);
-        return bound;
     }
 
-    public static long RepairSteps { get; set; } = 40_000_000;
-
-    private const int ThoroughBuckets = 2000;
-
-    private BarPrices ByRelaxation(LengthRelaxation relaxation)
-    {
-        var price = new double[_bars.Lengths.Length];
-        for (int length = 0; length < price.Length; length++)
-        {
-            price[length] = relaxation.Prices[length] / (double)relaxation.Scale;
-        }
-
-        return new BarPrices(_bars, price, BarPrices.KindCosts(_bars.Kinds, relaxation.Charge), ThoroughBuckets);
-    }
-
-    private BarPrices ByRate(double charge, int buckets)
-    {
-        double[] kindCost = BarPrices.KindCosts(_bars.Kinds, _ => charge);
-        return new BarPrices(_bars, BarPrices.ByRate(_bars, kindCost), kindCost, buckets);
-    }
-
-    private void Try(BarBeam beam, BarPrices prices, int width, double share)
+    private void Try(BarPrices prices, int width, double share)
     {
         var trial = new BarSolution(_bars);
-        beam.Place(trial, _order, prices, width, share, _weights.Violation);
-        Keep(trial);
-    }
-
-    private void Keep(BarSolution trial)
-    {
-        BarScore score = _judge.Of(trial);
+        _beam.Place(trial, _order, prices, new BarBeamStyle(width, share, _weights.Violation, 0));
+        _stagger.Settle(trial);
+        BarScore score = Judge.Of(trial);
         if (score.CompareTo(Score) < 0)
         {
             Score = score;

@@ -211,7 +211,7 @@ internal sealed class LengthRelaxation
         }
 
         grew |= PriceFillings(quantity);
-        bound = Bound(sum, quantity);
+        bound = LengthBound.Of(sum, Scale, _worth, _kinds, quantity);
         return grew;
     }
 
@@ -239,33 +239,6 @@ internal sealed class LengthRelaxation
         }
 
         return grew;
-    }
-
-    private long Bound(Int128 sum, ReadOnlySpan<int> quantity)
-    {
-        long above = 1;
-        long below = 1;
-        for (int kind = 0; kind < _kinds.Count; kind++)
-        {
-            long cost = checked(_kinds.Cost[kind] * Scale);
-            if (_limitRow[kind] < 0 && (Int128)_worth[kind] * above > (Int128)cost * below)
-            {
-                above = cost;
-                below = _worth[kind];
-            }
-        }
-
-        Int128 total = sum * above / below;
-        for (int kind = 0; kind < _kinds.Count; kind++)
-        {
-            if (_limitRow[kind] >= 0)
-            {
-                Int128 excess = (Int128)_worth[kind] * above / below + 1 - (Int128)_kinds.Cost[kind] * Scale;
-                total -= excess > 0 ? excess * quantity[kind] : 0;
-            }
-        }
-
-        return total <= 0 ? 0 : _kinds.RoundUp((long)((total + Scale - 1) / Scale));
     }
 
     private void AddWay(int graph)

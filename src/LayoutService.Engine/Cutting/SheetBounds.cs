@@ -32,4 +32,25 @@ internal static class SheetBounds
 
         return most > 0 ? cut.Demand / most : 0;
     }
+
+    /// <summary>The least multiple of the sheet costs' common divisor that is not below a computed bound.</summary>
+    public static long Lift(SheetTypes types, double bound)
+    {
+        var unit = Unit(types);
+        return (long)Math.Ceiling(bound * (1 - 1e-9) / unit - 1e-6) * unit;
+    }
+
+    /// <summary>The sheet costs' greatest common divisor.</summary>
+    public static long Unit(SheetTypes types)
+    {
+        var unit = 0L;
+        foreach (var cost in types.KindCost)
+        {
+            unit = Divisor(unit, cost);
+        }
+
+        return unit;
+    }
+
+    private static long Divisor(long a, long b) => b == 0 ? a : Divisor(b, a % b);
 }

@@ -14,6 +14,9 @@ public static class SheetCutter
     /// <summary>Steps of the quick effort; a step is one pair of boxes joined or one pattern tried, some tens of nanoseconds.</summary>
     public const int QuickSteps = 40_000;
 
+    /// <summary>Above this many different pieces nothing is listed: greedy filling and the area's bound alone.</summary>
+    private const int MostTypesListed = 400;
+
     /// <summary>Steps of the thorough effort.</summary>
     public const int ThoroughSteps = 10_000_000;
 
@@ -36,7 +39,7 @@ public static class SheetCutter
             cost = Math.Min(cost, greedy.Run(worths, SheetFirstCut.LargerRest, null));
         }
 
-        return cost == long.MaxValue ? null : cost;
+        return cost == long.MaxValue ? null : cost / types.CostScale;
     }
 
     /// <summary>The best plan found within the budget of steps, and a bound that no plan can go below.</summary>
@@ -49,20 +52,24 @@ public static class SheetCutter
             return new SheetSolution { Sheets = [], Unplaced = unplaced, Cost = 0, LowerBound = 0 };
         }
 
-        var patterns = new SheetPatterns(types, steps, Math.Clamp(steps / 10, 500, 20_000));
-        var relaxation = new SheetRelaxation(types, patterns, 200);
-        var search = new SheetSearch(types, patterns, relaxation);
-        search.Run(steps);
-        var bound = search.Bound;
-        if (patterns.Complete && search.BestCost < long.MaxValue)
+        var bound = SheetBounds.Lift(types, SheetBounds.Fractional(types, SheetBounds.Area(types)));
+        SheetSearch? search = null;
+        if (types.Count <= MostTypesListed)
         {
-            return Solution(problem, types, search.Designs, unplaced, search.BestCost, bound);
+            var patterns = new SheetPatterns(types, steps, Math.Clamp(steps / 20, 500, 20_000));
+            search = new SheetSearch(types, patterns, new SheetRelaxation(types, patterns, 2L * steps));
+            search.Run(steps);
+            bound = search.Bound;
+            if (patterns.Complete && search.BestCost < long.MaxValue)
+            {
+                return Solution(problem, types, search.Designs, unplaced, bound);
+            }
         }
 
-        var filling = SheetFilling.Best(types, relaxation.Prices, Math.Clamp(steps / 10_000, 1, 100));
-        if (search.BestCost < long.MaxValue && (filling.Missing > 0 || search.BestCost <= filling.Cost))
+        var filling = SheetFilling.Best(types, search?.Prices, FillingRuns(types, steps));
+        if (search?.BestCost < long.MaxValue && (filling.Missing > 0 || search.BestCost <= filling.Cost))
         {
-            return Solution(problem, types, search.Designs, unplaced, search.BestCost, bound);
+            return Solution(problem, types, search.Designs, unplaced, bound);
         }
 
         for (var t = 0; t < types.Count; t++)
@@ -74,18 +81,27 @@ public static class SheetCutter
         }
 
         bound = unplaced.Count > 0 ? 0 : bound;
-        return Solution(problem, types, filling.Designs, unplaced, filling.Cost, bound);
+        return Solution(problem, types, filling.Designs, unplaced, bound);
     }
 
+    /// <summary>Greedy plans from each start: one takes about 3 steps for each pair of types, and there are 9 starts.</summary>
+    private static int FillingRuns(SheetTypes types, int steps) =>
+        (int)Math.Clamp(steps / (27L * types.Count * types.Count), 4, 100);
+
     private static SheetSolution Solution(
-        SheetProblem problem, SheetTypes types, List<SheetDesign> designs, List<int> unplaced, long cost, long bound) =>
-        new()
+        SheetProblem problem, SheetTypes types, List<SheetDesign> designs, List<int> unplaced, long bound)
+    {
+        var sheets = SheetDrawing.Draw(problem, types, designs);
+        var cost = 0L;
+        foreach (var sheet in sheets)
         {
-            Sheets = SheetDrawing.Draw(problem, types, designs),
-            Unplaced = unplaced,
-            Cost = cost,
-            LowerBound = Math.Min(bound, cost),
-        };
+            cost += problem.Stock[sheet.Kind].Cost;
+        }
+
+        // Of a scaled bound, up to one a piece may stand for free sheets.
+        bound = types.CostScale == 1 ? bound : (long)Math.Ceiling((double)(bound - types.Order.Length) / types.CostScale);
+        return new SheetSolution { Sheets = sheets, Unplaced = unplaced, Cost = cost, LowerBound = Math.Clamp(bound, 0, cost) };
+    }
 
     /// <summary>Takes out the pieces that fit no kind of sheet; answers their indices.</summary>
     private static List<int> GiveUpMisfits(SheetTypes types)

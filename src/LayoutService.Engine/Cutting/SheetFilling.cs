@@ -4,9 +4,9 @@ namespace LayoutService.Engine.Cutting;
 internal sealed record SheetFilling(List<SheetDesign> Designs, long Cost, int[] Left)
 {
     /// <param name="types">What to cut.</param>
-    /// <param name="prices">Of one piece of each type, from the fractional plan.</param>
+    /// <param name="prices">Of one piece of each type, from the fractional plan, if there is one.</param>
     /// <param name="runs">Plans tried from each start, worths corrected between them.</param>
-    public static SheetFilling Best(SheetTypes types, double[] prices, int runs)
+    public static SheetFilling Best(SheetTypes types, double[]? prices, int runs)
     {
         var greedy = new SheetGreedy(types);
         var worths = new double[types.Count];
@@ -15,12 +15,12 @@ internal sealed record SheetFilling(List<SheetDesign> Designs, long Cost, int[] 
         SheetFilling? best = null;
         foreach (var firstCut in new[] { SheetFirstCut.LargerRest, SheetFirstCut.Rip, SheetFirstCut.Cross })
         {
-            for (var start = 0; start < 3; start++)
+            for (var start = 0; start < (prices is null ? 2 : 3); start++)
             {
                 SheetWorths.ByArea(types, worths);
                 for (var t = 0; t < types.Count; t++)
                 {
-                    worths[t] = start == 0 ? alone[t] : start == 1 ? worths[t] : prices[t] + alone[t] * 1e-4;
+                    worths[t] = start == 0 ? alone[t] : start == 1 ? worths[t] : prices![t] + alone[t] * 1e-4;
                 }
 
                 for (var run = 0; run < runs; run++)

@@ -19,6 +19,8 @@ internal sealed class SheetGreedy
     private readonly bool[] whole;
     private readonly int[] wholeOrder;
     private readonly int[] restOrder;
+    private readonly int[] active;
+    private int activeCount;
     private readonly int[] remaining;
     private readonly int[] kindLeft;
     private readonly int[] take;
@@ -43,6 +45,7 @@ internal sealed class SheetGreedy
         paid = new double[count];
         wholeOrder = new int[count];
         restOrder = new int[count];
+        active = new int[count];
         var least = types.LeastWidth(types.Demand);
         for (var k = 0; k < types.Kinds; k++)
         {
@@ -85,9 +88,12 @@ internal sealed class SheetGreedy
         Array.Clear(paid);
         worth = worths;
         SortRest();
+        wholeOrder.CopyTo(active, 0);
+        activeCount = active.Length;
         var cost = 0L;
         while (true)
         {
+            DropServed();
             var bestKind = -1;
             var bestScore = 0.0;
             for (var k = 0; k < types.Kinds; k++)
@@ -164,8 +170,9 @@ internal sealed class SheetGreedy
         bestTake.CopyTo(take, 0);
         fill.Start(types.KindWidth[kind], types.KindLength[kind]);
         var total = bestWorth;
-        foreach (var t in wholeOrder)
+        for (var i = 0; i < activeCount && bestWorth > 0; i++)
         {
+            var t = active[i];
             for (var n = take[t]; n > 0; n--)
             {
                 fill.TryPlace(t, SheetFirstCut.Cross);
@@ -174,7 +181,7 @@ internal sealed class SheetGreedy
 
         foreach (var t in restOrder)
         {
-            if (whole[kind * types.Count + t])
+            if (remaining[t] == 0 || whole[kind * types.Count + t])
             {
                 continue;
             }
@@ -189,6 +196,41 @@ internal sealed class SheetGreedy
         return total;
     }
 
+    /// <summary>Keeps the types that are still wanted, longest first.</summary>
+    private void DropServed()
+    {
+        var kept = 0;
+        for (var i = 0; i < activeCount; i++)
+        {
+            if (remaining[active[i]] > 0)
+            {
+                active[kept++] = active[i];
+            }
+        }
+
+        activeCount = kept;
+    }
+
+    /// <summary>Place of the first type, from a place on, that is not longer than the room.</summary>
+    private int FirstWithin(int from, long room)
+    {
+        var to = activeCount;
+        while (from < to)
+        {
+            var middle = (from + to) / 2;
+            if (types.Length[active[middle]] > room)
+            {
+                from = middle + 1;
+            }
+            else
+            {
+                to = middle;
+            }
+        }
+
+        return from;
+    }
+
     /// <summary>Depth first over counts of whole-width types, longest first, most copies first, within a node budget.</summary>
     private void ChooseWhole(int kind, int from, long room, double value)
     {
@@ -198,11 +240,11 @@ internal sealed class SheetGreedy
             take.CopyTo(bestTake, 0);
         }
 
-        for (var i = from; i < wholeOrder.Length; i++)
+        for (var i = FirstWithin(from, room); i < activeCount; i++)
         {
-            var t = wholeOrder[i];
+            var t = active[i];
             var length = types.Length[t];
-            if (remaining[t] == 0 || length > room || !whole[kind * types.Count + t])
+            if (!whole[kind * types.Count + t])
             {
                 continue;
             }

@@ -10,6 +10,9 @@ internal sealed class SheetKnapsack(int edgeItems, int nodeLimit)
 {
     private readonly List<(long Size, double Worth, int Most, bool Edge, int Name)> items = [];
     private int[] take = [];
+
+    /// <summary>Smallest size of this item and all after it.</summary>
+    private long[] least = [];
     private int nodes;
     private double best;
 
@@ -37,6 +40,12 @@ internal sealed class SheetKnapsack(int edgeItems, int nodeLimit)
             var order = (b.Worth * a.Size).CompareTo(a.Worth * b.Size);
             return order != 0 ? order : a.Name.CompareTo(b.Name);
         });
+        least = new long[items.Count];
+        for (var i = items.Count - 1; i >= 0; i--)
+        {
+            least[i] = i == items.Count - 1 ? items[i].Size : Math.Min(items[i].Size, least[i + 1]);
+        }
+
         take = new int[names];
         Best = new int[names];
     }
@@ -75,20 +84,23 @@ internal sealed class SheetKnapsack(int edgeItems, int nodeLimit)
             take.CopyTo(Best, 0);
         }
 
-        if (--nodes < 0 || from == items.Count || worth + Fractional(from, room) <= best)
+        for (var i = from; i < items.Count; i++)
         {
-            return;
-        }
+            if (--nodes < 0 || room < least[i] || worth + Fractional(i, room) <= best)
+            {
+                return;
+            }
 
-        var item = items[from];
-        var most = Math.Min(item.Most, room / item.Size);
-        most = item.Edge ? Math.Min(most, edgesLeft) : most;
-        for (var n = (int)most; n >= 0; n--)
-        {
-            take[item.Name] = n;
-            Fill(from + 1, room - n * item.Size, item.Edge ? edgesLeft - n : edgesLeft, worth + n * item.Worth);
-        }
+            var item = items[i];
+            var most = Math.Min(item.Most, room / item.Size);
+            most = item.Edge ? Math.Min(most, edgesLeft) : most;
+            for (var n = (int)most; n > 0 && nodes >= 0; n--)
+            {
+                take[item.Name] = n;
+                Fill(i + 1, room - n * item.Size, item.Edge ? edgesLeft - n : edgesLeft, worth + n * item.Worth);
+            }
 
-        take[item.Name] = 0;
+            take[item.Name] = 0;
+        }
     }
 }

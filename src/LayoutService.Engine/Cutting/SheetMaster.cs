@@ -42,6 +42,9 @@ internal sealed class SheetMaster
         SetPrices();
     }
 
+    /// <summary>Work so far: a step is about as long as one pair of boxes joined.</summary>
+    public long Steps { get; private set; }
+
     /// <summary>Column numbers of the basis, as given to <see cref="Enter"/>; negative: the starting ones and surplus.</summary>
     public ReadOnlySpan<int> Basis => basis;
 
@@ -95,6 +98,7 @@ internal sealed class SheetMaster
     /// <summary>Brings a column into the basis; false when it is unbounded or numerically useless.</summary>
     public bool Enter(ReadOnlySpan<double> column, double cost, int number)
     {
+        Steps += 1 + (long)rows * rows / 16;
         for (var i = 0; i < rows; i++)
         {
             var sum = 0.0;

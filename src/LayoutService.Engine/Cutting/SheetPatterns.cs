@@ -32,6 +32,9 @@ internal sealed class SheetPatterns
 
     public bool Complete { get; } = true;
 
+    /// <summary>Work of one <see cref="Price"/>, in steps.</summary>
+    public int PriceSteps { get; }
+
     public SheetPatterns(SheetTypes types, int stepLimit, int setLimit)
     {
         this.types = types;
@@ -70,6 +73,7 @@ internal sealed class SheetPatterns
             var fullSets = new SheetFullPatterns(types, [.. full], longest, 4 * setLimit);
             var ripSets = new SheetRipTable(types, [.. rips], width, longest, stepLimit, setLimit);
             Complete &= fullSets.Complete && ripSets.Complete;
+            PriceSteps += (fullSets.Sets + (ripSets.Sets * (kinds.Count + 1))) / 8;
             groups.Add(new Group
             {
                 Kinds = [.. kinds],

@@ -26,7 +26,7 @@ public readonly record struct SheetWanted(long Width, long Length, FactoryEdges 
 /// <summary>One kind of sheet that can be bought.</summary>
 /// <param name="Width">Between its factory edges, 1/8000 mm.</param>
 /// <param name="Length">1/8000 mm.</param>
-/// <param name="Cost">Of one sheet, in minor units of money, above 0; its area in mm² (<see cref="SquareMillimetres"/>) when there is no price.</param>
+/// <param name="Cost">Of one sheet, in minor units of money, 0 or more; its area in mm² (<see cref="SquareMillimetres"/>) when there is no price.</param>
 /// <param name="Quantity">How many there are; null when as many as needed can be had.</param>
 public readonly record struct SheetKind(long Width, long Length, long Cost, int? Quantity = null)
 {

@@ -7,6 +7,8 @@ namespace LayoutService.Engine.Cutting;
 /// </summary>
 internal sealed class SheetRelaxation
 {
+    private const int MostRounds = 1_000;
+
     private readonly SheetTypes types;
 
     /// <summary>Price of one piece of each type; no pattern is worth more than it costs.</summary>
@@ -26,7 +28,7 @@ internal sealed class SheetRelaxation
     /// <summary>What the prices demand of a plan's sheets.</summary>
     public SheetCut Cut { get; private set; }
 
-    public SheetRelaxation(SheetTypes types, SheetPatterns patterns, int rounds)
+    public SheetRelaxation(SheetTypes types, SheetPatterns patterns, long steps)
     {
         this.types = types;
         var limited = new int[types.Kinds];
@@ -40,8 +42,8 @@ internal sealed class SheetRelaxation
         var columns = new List<SheetPattern>();
         var counts = new int[types.Count];
         var column = new double[rows];
-        var pivots = rounds * 8;
-        for (; Rounds < rounds; Rounds++)
+        var pivots = MostRounds * 8;
+        for (; Rounds < MostRounds && master.Steps + (long)Rounds * patterns.PriceSteps < steps; Rounds++)
         {
             if (!master.EnterSurplus(ref pivots))
             {

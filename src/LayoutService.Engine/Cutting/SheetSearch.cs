@@ -46,24 +46,18 @@ internal sealed class SheetSearch
             worths[t] = relaxation.Prices[t] + worths[t] * 1e-4;
         }
 
-        foreach (var cost in types.KindCost)
-        {
-            unit = Divisor(unit, cost);
-        }
-
+        unit = SheetBounds.Unit(types);
         cuts.Add(SheetBounds.Area(types));
-        Bound = Lift(SheetBounds.Fractional(types, cuts[0]));
+        Bound = SheetBounds.Lift(types, SheetBounds.Fractional(types, cuts[0]));
         if (patterns.Complete)
         {
             cuts.Add(relaxation.Cut);
-            Bound = Math.Max(Bound, Lift(relaxation.Bound));
+            Bound = Math.Max(Bound, SheetBounds.Lift(types, relaxation.Bound));
         }
     }
 
-    /// <summary>The least sum of sheet costs, by their common divisor alone, that is not below a computed bound.</summary>
-    private long Lift(double bound) => (long)Math.Ceiling(bound * (1 - 1e-9) / unit - 1e-6) * unit;
-
-    private static long Divisor(long a, long b) => b == 0 ? a : Divisor(b, a % b);
+    /// <summary>Prices of the fractional plan.</summary>
+    public double[] Prices => relaxation.Prices;
 
     /// <summary>The best plan, laid out.</summary>
     public List<SheetDesign> Designs => Best.ConvertAll(p => patterns.Lay(p.Pattern, p.Times));
@@ -105,7 +99,7 @@ internal sealed class SheetSearch
             foreach (var cut in SheetSlices.Cuts(types, steps))
             {
                 cuts.Add(cut);
-                Bound = Math.Max(Bound, Lift(SheetBounds.Fractional(types, cut)));
+                Bound = Math.Max(Bound, SheetBounds.Lift(types, SheetBounds.Fractional(types, cut)));
             }
         }
 

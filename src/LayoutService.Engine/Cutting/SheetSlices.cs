@@ -12,8 +12,9 @@ internal sealed class SheetSlices
 {
     private readonly record struct Way(int Type, long Size, double Weight, bool Edge);
 
-    private const int NodeLimit = 1_000;
-    private const int MostRounds = 200;
+    private const int NodeLimit = 5_000;
+    private const int MostRounds = 1_000;
+    private const int MostRows = 1_000;
 
     private readonly SheetTypes types;
     private readonly bool across;
@@ -74,7 +75,7 @@ internal sealed class SheetSlices
             new(types, true, (extent, _) => 3 * extent >= longest ? extent : 0),
         })
         {
-            if (slices.Solve(steps / 6) is { } cut)
+            if (slices.Solve(steps / 3) is { } cut)
             {
                 cuts.Add(cut);
             }
@@ -136,6 +137,11 @@ internal sealed class SheetSlices
             return null;
         }
 
+        if (rows > MostRows)
+        {
+            return null;
+        }
+
         var demand = new double[rows];
         var unit = new double[rows];
         var cost = new double[rows];
@@ -158,7 +164,7 @@ internal sealed class SheetSlices
         var column = new double[rows];
         var knapsack = new SheetKnapsack(across ? 2 : int.MaxValue, NodeLimit);
         var pivots = MostRounds * 8;
-        for (var round = 0; round < MostRounds && knapsack.Nodes < steps; round++)
+        for (var round = 0; round < MostRounds && knapsack.Nodes + master.Steps < steps; round++)
         {
             if (!master.EnterSurplus(ref pivots))
             {

@@ -62,7 +62,7 @@ internal sealed class SheetTree
         steps = stepLimit;
         var slack = known - unit - relaxation.Bound + known * 1e-9;
         var found = new List<SheetPattern>();
-        var whole = patterns.Within(relaxation.Prices, types.Demand, relaxation.KindCost, slack, CandidateLimit, ref steps, found);
+        var whole = patterns.Within(relaxation.Prices, types.Demand, relaxation.KindCost, slack, Math.Min(CandidateLimit, 1_000_000 / types.Count), ref steps, found);
         Prepare(found);
         steps = Math.Max(steps, stepLimit / 2);
         var remaining = (int[])types.Demand.Clone();
@@ -150,8 +150,13 @@ internal sealed class SheetTree
 
         if (type < 0)
         {
-            BestCost = cost;
-            Best = chosen.ConvertAll(p => (p, 1));
+            // With limited stock left over the cost exceeds its bound, so it is compared for itself.
+            if (cost < BestCost)
+            {
+                BestCost = cost;
+                Best = chosen.ConvertAll(p => (p, 1));
+            }
+
             return;
         }
 

@@ -21,7 +21,13 @@ internal sealed class SheetTypes
     public readonly int Kinds;
     public readonly long[] KindWidth;
     public readonly long[] KindLength;
+
+    /// <summary>
+    /// Above 0: when some sheets are free, every cost counts <see cref="CostScale"/> times and a free sheet 1, which is
+    /// too little to outweigh any price, for no plan needs more sheets than pieces.
+    /// </summary>
     public readonly long[] KindCost;
+    public readonly long CostScale = 1;
     public readonly int[] KindLimit;
 
     public readonly bool FactoryEdgesLeft;
@@ -75,12 +81,17 @@ internal sealed class SheetTypes
         KindLength = new long[Kinds];
         KindCost = new long[Kinds];
         KindLimit = new int[Kinds];
+        foreach (var kind in problem.Stock)
+        {
+            CostScale = kind.Cost == 0 ? wanted.Count + 1 : CostScale;
+        }
+
         for (var k = 0; k < Kinds; k++)
         {
             var kind = problem.Stock[k];
             KindWidth[k] = kind.Width - 2 * problem.EdgeTrim + kerf;
             KindLength[k] = kind.Length - 2 * problem.EndTrim + kerf;
-            KindCost[k] = kind.Cost;
+            KindCost[k] = Math.Max(1, kind.Cost * CostScale);
             KindLimit[k] = kind.Quantity ?? int.MaxValue;
             Limited |= kind.Quantity is not null;
         }

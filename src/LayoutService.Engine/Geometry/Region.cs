@@ -45,7 +45,7 @@ public sealed class Region
         Shape = shape;
         Cells = cells;
         Edges = edges;
-        Holes = [.. HolesOf(shape)];
+        Holes = [.. HolesOf(shape).OrderBy(h => h.Along.Lo).ThenBy(h => h.Across.Lo)];
         foreach (var cell in cells)
         {
             LowU = Math.Min(LowU, cell.LowU);
@@ -112,13 +112,16 @@ public sealed class Region
     {
         var box = Polygon([new(along.Lo, across.Lo), new(along.Hi, across.Lo), new(along.Hi, across.Hi), new(along.Lo, across.Hi)]);
         var part = OverlayNG.Overlay(Shape, box, SpatialFunction.Intersection, Factory.PrecisionModel);
+        var rings = new List<Uv[]>();
         for (var i = 0; i < part.NumGeometries; i++)
         {
             if (part.GetGeometryN(i) is Polygon { IsEmpty: false } polygon)
             {
-                yield return Ring(polygon.ExteriorRing.Coordinates);
+                rings.Add(Ring(polygon.ExteriorRing.Coordinates));
             }
         }
+
+        return rings.OrderBy(ring => ring.Min(c => c.U)).ThenBy(ring => ring.Min(c => c.V));
     }
 
     /// <summary>
@@ -314,6 +317,8 @@ public sealed class Region
             }
         }
 
+        // in one order whatever corner the caller began with
+        edges.Sort(static (a, b) => (a.From.U, a.From.V, a.To.U, a.To.V).CompareTo((b.From.U, b.From.V, b.To.U, b.To.V)));
         return [.. edges];
     }
 

@@ -14,10 +14,22 @@ public sealed class BoardSeams(BoardPieces pieces, SheetLayout layout)
 {
     public List<BoardSeam> Of(IReadOnlyList<BoardPart> parts)
     {
-        var seams = new List<BoardSeam>();
+        var seams = new List<BoardSeam>(2 * parts.Count);
+        var (from, to) = (0, 0);
         for (var a = 0; a < parts.Count; a++)
         {
-            for (var b = 0; b < parts.Count; b++)
+            // parts lie course by course: this one's course and the next
+            while (parts[from].Course < parts[a].Course)
+            {
+                from++;
+            }
+
+            while (to < parts.Count && parts[to].Course <= parts[a].Course + 1)
+            {
+                to++;
+            }
+
+            for (var b = from; b < to; b++)
             {
                 if (parts[a].Run == parts[b].Run && parts[a].HighLine >= 0 && parts[a].HighLine == parts[b].LowLine)
                 {
@@ -66,6 +78,20 @@ public sealed class BoardSeams(BoardPieces pieces, SheetLayout layout)
         return found;
     }
 
-    private static IEnumerable<Span> Meets(List<Span> a, List<Span> b) =>
-        a.SelectMany(x => b.Where(x.Overlaps).Select(x.Meet));
+    private static List<Span> Meets(List<Span> a, List<Span> b)
+    {
+        var found = new List<Span>(1);
+        foreach (var x in a)
+        {
+            foreach (var y in b)
+            {
+                if (x.Overlaps(y))
+                {
+                    found.Add(x.Meet(y));
+                }
+            }
+        }
+
+        return found;
+    }
 }

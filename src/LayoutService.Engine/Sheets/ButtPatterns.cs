@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Geometry;
 using LayoutService.Engine.Measures;
@@ -30,6 +31,7 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
     private readonly List<int> _eligible = new(lines.Count);
     private readonly List<int> _atOpenings = new(lines.Count);
     private readonly List<int> _butts = new(8);
+    private readonly HashSet<int[]> _known = new(SameButts.Compared);
 
     /// <summary>Patterns of a run; <paramref name="backed"/> tells of each line whether wood lies behind a butt on it there.</summary>
     public List<ButtPattern> Of(CourseRun run, bool[] backed, int most)
@@ -52,6 +54,7 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
         }
 
         var found = new List<ButtPattern>();
+        _known.Clear();
         _butts.Clear();
         if (run.Along.Size <= _lengths[0])
         {
@@ -143,7 +146,7 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
 
     private void Add(CourseRun run, List<ButtPattern> found)
     {
-        if (!ThroughOpenings(run) || Known(found))
+        if (!ThroughOpenings(run) || _known.GetAlternateLookup<ReadOnlySpan<int>>().Contains(CollectionsMarshal.AsSpan(_butts)))
         {
             return;
         }
@@ -170,7 +173,9 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
         }
 
         Price(run.Along.Hi);
-        found.Add(new ButtPattern([.. _butts], share, count));
+        int[] butts = [.. _butts];
+        _known.Add(butts);
+        found.Add(new ButtPattern(butts, share, count));
 
         void Price(long end)
         {
@@ -178,19 +183,6 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
             count += (long)(prices.Guess(end - at, width, 1) * part);
             at = end;
         }
-    }
-
-    private bool Known(List<ButtPattern> found)
-    {
-        foreach (var pattern in found)
-        {
-            if (pattern.Lines.AsSpan().SequenceEqual(System.Runtime.InteropServices.CollectionsMarshal.AsSpan(_butts)))
-            {
-                return true;
-            }
-        }
-
-        return false;
     }
 
     // from a first butt on, each next butt as far as the length reaches, leaving no scrap at the wall
@@ -201,24 +193,14 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
         var at = lines[first].At;
         while (end - at > length)
         {
-            var next = -1;
-            for (var i = _eligible.Count - 1; i >= 0 && next < 0; i--)
-            {
-                var step = lines[_eligible[i]].At - at;
-                if (step <= length)
-                {
-                    next = step >= LeastPiece ? _eligible[i] : -2;
-                    break;
-                }
-            }
-
-            if (next < 0)
+            var farthest = Upto(at + length) - 1;
+            if (farthest < 0 || lines[_eligible[farthest]].At - at < LeastPiece)
             {
                 return false;
             }
 
-            _butts.Add(next);
-            at = lines[next].At;
+            _butts.Add(_eligible[farthest]);
+            at = lines[_eligible[farthest]].At;
         }
 
         return true;
@@ -231,27 +213,30 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
         var at = lines[first].At;
         while (at - end > length)
         {
-            var next = -1;
-            for (var i = 0; i < _eligible.Count; i++)
-            {
-                var step = at - lines[_eligible[i]].At;
-                if (step <= length)
-                {
-                    next = step >= LeastPiece ? _eligible[i] : -2;
-                    break;
-                }
-            }
-
-            if (next < 0)
+            var farthest = Upto(at - length - 1);
+            if (farthest == _eligible.Count || at - lines[_eligible[farthest]].At < LeastPiece)
             {
                 return false;
             }
 
-            _butts.Insert(0, next);
-            at = lines[next].At;
+            _butts.Insert(0, _eligible[farthest]);
+            at = lines[_eligible[farthest]].At;
         }
 
         return true;
+    }
+
+    // how many eligible lines stand at or below a place; they rise
+    private int Upto(long place)
+    {
+        var (low, high) = (0, _eligible.Count);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = lines[_eligible[middle]].At <= place ? (middle + 1, high) : (low, middle);
+        }
+
+        return low;
     }
 
     private bool ThroughOpenings(CourseRun run)

@@ -12,7 +12,8 @@ public sealed record CourseOption(int[][] Butts, int[] All, long ByShare, long B
 /// <summary>Lists the choices of every course; runs that look alike are worked out once.</summary>
 public sealed class CourseOptions(FramedRoom room, StockPrices prices, CourseDivision division, IReadOnlyList<BearingLine> lines, int most)
 {
-    private readonly List<(CourseRun Run, bool[] Backed, List<ButtPattern> Patterns)> _known = [];
+    private readonly List<(CourseRun Run, bool[] Backed, List<ButtPattern> Patterns, List<CourseOption> Alone)> _known = [];
+    private readonly bool[] _backed = new bool[lines.Count];
     private readonly List<Span>[] _board = [.. lines.Select(l => room.Board.AcrossAt(l.At, 0))];
     private readonly ButtPatterns _patterns = new(lines, prices, division.SheetWidth);
 
@@ -31,13 +32,13 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, CourseDiv
             List<CourseOption>? combined = null;
             for (; r < runs.Count && runs[r].Course == c; r++)
             {
-                var patterns = Patterns(runs[r]);
+                var (patterns, alone) = Patterns(runs[r]);
                 if (patterns.Count == 0)
                 {
                     return null;
                 }
 
-                combined = Combine(combined, patterns);
+                combined = combined is null ? alone : Combine(combined, patterns);
             }
 
             courses[c] = combined ?? [new CourseOption([], [], 0, 0)];
@@ -46,17 +47,11 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, CourseDiv
         return courses;
     }
 
-    private List<CourseOption> Combine(List<CourseOption>? heads, List<ButtPattern> patterns)
+    private List<CourseOption> Combine(List<CourseOption> heads, List<ButtPattern> patterns)
     {
         var made = new List<CourseOption>();
         foreach (var pattern in patterns)
         {
-            if (heads is null)
-            {
-                made.Add(new CourseOption([pattern.Lines], pattern.Lines, pattern.ByShare, pattern.ByCount));
-                continue;
-            }
-
             foreach (var head in heads)
             {
                 made.Add(new CourseOption(
@@ -64,29 +59,30 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, CourseDiv
             }
         }
 
-        return heads is null ? made : [.. made.OrderBy(o => o.ByShare + o.ByCount).Take(most)];
+        return [.. made.OrderBy(o => o.ByShare + o.ByCount).Take(most)];
     }
 
-    private List<ButtPattern> Patterns(CourseRun run)
+    // the patterns of a run, and the same as the options of a course that has no other run
+    private (List<ButtPattern> Patterns, List<CourseOption> Alone) Patterns(CourseRun run)
     {
-        var backed = new bool[lines.Count];
-        for (var i = 0; i < backed.Length; i++)
+        for (var i = 0; i < _backed.Length; i++)
         {
-            backed[i] = Backs(run, i);
+            _backed[i] = Backs(run, i);
         }
 
-        foreach (var (known, knownBacked, patterns) in _known)
+        foreach (var (known, knownBacked, patterns, options) in _known)
         {
             if (known.Along == run.Along && known.Across.Size == run.Across.Size && run.Enclosed.Count == 0 && known.Enclosed.Count == 0
-                && backed.AsSpan().SequenceEqual(knownBacked))
+                && _backed.AsSpan().SequenceEqual(knownBacked))
             {
-                return patterns;
+                return (patterns, options);
             }
         }
 
-        var found = _patterns.Of(run, backed, most);
-        _known.Add((run, backed, found));
-        return found;
+        var found = _patterns.Of(run, _backed, most);
+        var alone = found.ConvertAll(p => new CourseOption([p.Lines], p.Lines, p.ByShare, p.ByCount));
+        _known.Add((run, [.. _backed], found, alone));
+        return (found, alone);
     }
 
     private static bool Askew(IReadOnlyList<Uv> ring) =>
@@ -103,7 +99,7 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, CourseDiv
         foreach (var span in _board[line])
         {
             var butt = span.Meet(run.Strip);
-            if (butt.Size > 0 && !Covered(lines[line].Stretches, butt))
+            if (butt.Size > 0 && !Covered(lines[line], butt))
             {
                 return false;
             }
@@ -112,16 +108,32 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, CourseDiv
         return true;
     }
 
-    private bool Covered(IReadOnlyList<Span> wood, Span butt)
+    private bool Covered(BearingLine line, Span butt)
     {
-        for (var i = 0; i < wood.Count; i++)
+        foreach (var wood in line.Stretches)
         {
-            if (wood[i].Lo - _tolerance <= butt.Lo && butt.Hi <= wood[i].Hi + _tolerance)
+            if (wood.Lo - Slack(line.At, butt.Lo) <= butt.Lo && butt.Hi <= wood.Hi + Slack(line.At, butt.Hi))
             {
                 return true;
             }
         }
 
         return false;
+    }
+
+    private long Slack(long along, long across)
+    {
+        foreach (var ring in room.OpeningRings)
+        {
+            for (var i = 0; i < ring.Count; i++)
+            {
+                if (Rings.Distance(new Uv(along, across), ring[i], ring[(i + 1) % ring.Count]) < 10)
+                {
+                    return _tolerance;
+                }
+            }
+        }
+
+        return 2;
     }
 }

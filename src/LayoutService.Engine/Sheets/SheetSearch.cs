@@ -30,7 +30,9 @@ public sealed record SheetLayout(
 public sealed class SheetSearch
 {
     private const long OneRow = 1_000_000;
-    private const long NearRow = 10_000;
+    /// <summary>What two butts nearer than the stagger weigh; anything less is a matter of preference.</summary>
+    public const long NearRow = 10_000;
+
     private const long Corner = 100;
 
     private readonly FramedRoom _room;
@@ -42,6 +44,7 @@ public sealed class SheetSearch
     private readonly int[] _rowNumber;
     private readonly List<CourseOption>[] _options;
     private readonly long[][,] _between;
+    private readonly long[][] _corners;
 
     /// <summary>Sets the search up; null when some run cannot be divided on these lines.</summary>
     public static SheetSearch? Over(
@@ -64,9 +67,18 @@ public sealed class SheetSearch
         }
 
         _between = new long[options.Length][,];
+        _corners = new long[options.Length][];
+        var known = new Dictionary<(List<CourseOption>?, List<CourseOption>), long[,]>();
         for (var c = 0; c < options.Length; c++)
         {
-            _between[c] = Penalties(c);
+            var before = c == 0 ? null : options[c - 1];
+            if (!known.TryGetValue((before, options[c]), out var table))
+            {
+                known[(before, options[c])] = table = Staggers(before, options[c]);
+            }
+
+            _between[c] = table;
+            _corners[c] = [.. options[c].Select(o => CornerPenalty(division.Course(c), o.All))];
         }
     }
 
@@ -141,7 +153,7 @@ public sealed class SheetSearch
                 var best = (Penalty: long.MaxValue, Guess: long.MaxValue);
                 for (var p = 0; p < before.Length; p++)
                 {
-                    var penalty = before[p].Penalty + _between[c][p, o];
+                    var penalty = before[p].Penalty + _between[c][p, o] + _corners[c][o];
                     var guess = before[p].Guess + options[o].Guess(model);
                     if (penalty < best.Penalty || (penalty == best.Penalty && guess < best.Guess))
                     {
@@ -178,24 +190,21 @@ public sealed class SheetSearch
         long penalty = 0;
         for (var c = 0; c < choice.Length; c++)
         {
-            penalty += _between[c][c == 0 ? 0 : choice[c - 1], choice[c]];
+            penalty += _between[c][c == 0 ? 0 : choice[c - 1], choice[c]] + _corners[c][choice[c]];
         }
 
         return penalty;
     }
 
-    // penalty of each option of a course after each option of the course before, its own corners included
-    private long[,] Penalties(int course)
+    // penalty of each option of a course after each option of the course before
+    private long[,] Staggers(List<CourseOption>? before, List<CourseOption> here)
     {
-        var here = _options[course];
-        var before = course == 0 ? null : _options[course - 1];
         var table = new long[before?.Count ?? 1, here.Count];
         for (var o = 0; o < here.Count; o++)
         {
-            var own = CornerPenalty(_division.Course(course), here[o].All);
             for (var p = 0; p < table.GetLength(0); p++)
             {
-                table[p, o] = own + (before is null ? 0 : StaggerPenalty(before[p].All, here[o].All));
+                table[p, o] = before is null ? 0 : StaggerPenalty(before[p].All, here[o].All);
             }
         }
 

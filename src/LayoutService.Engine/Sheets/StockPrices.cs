@@ -10,11 +10,15 @@ namespace LayoutService.Engine.Sheets;
 public sealed class StockPrices
 {
     private readonly SheetWish _wish;
+    private readonly (long Width, long Length, long Cost)[] _offers;
+    private readonly Dictionary<long, long[]> _lengths = [];
+    private readonly Dictionary<long, long> _buttCosts = [];
 
     public StockPrices(SheetWish wish)
     {
         _wish = wish;
         Priced = wish.Stock.All(s => s.PackPrice is not null);
+        _offers = [.. wish.Stock.Select(s => (s.Width.Units, s.Length.Units, Cost(s)))];
     }
 
     /// <summary>True when every sheet has a price, so that the objective is money.</summary>
@@ -32,8 +36,15 @@ public sealed class StockPrices
     private static decimal Square(decimal side) => side * side;
 
     /// <summary>Stock lengths of one width, longest first.</summary>
-    public long[] Lengths(long width) =>
-        [.. Plentiful(width).Select(s => s.Length.Units).Distinct().OrderDescending()];
+    public long[] Lengths(long width)
+    {
+        if (!_lengths.TryGetValue(width, out var lengths))
+        {
+            _lengths[width] = lengths = [.. Plentiful(width).Select(s => s.Length.Units).Distinct().OrderDescending()];
+        }
+
+        return lengths;
+    }
 
     // lengths of which there are only a few do not lead the search; the cutter still uses them where they fit
     private IEnumerable<SheetStock> Plentiful(long width)
@@ -43,9 +54,20 @@ public sealed class StockPrices
     }
 
     /// <summary>What finishing one butt of this length is worth.</summary>
-    public long ButtCost(long length) => Priced
-        ? (long)decimal.Round(_wish.ButtCostPerMetre * 10_000m * length / (1000 * Length.PerMillimetre))
-        : 0;
+    public long ButtCost(long length)
+    {
+        if (!Priced)
+        {
+            return 0;
+        }
+
+        if (!_buttCosts.TryGetValue(length, out var cost))
+        {
+            _buttCosts[length] = cost = (long)decimal.Round(_wish.ButtCostPerMetre * 10_000m * length / (1000 * Length.PerMillimetre));
+        }
+
+        return cost;
+    }
 
     /// <summary>The part of a sheet's width that a piece uses up: two rips at most come from one sheet.</summary>
     public double Share(long width, long sheetWidth) => 2 * width <= sheetWidth ? 0.5 : 1.0;
@@ -57,17 +79,16 @@ public sealed class StockPrices
     public long Guess(long length, long width, int model)
     {
         var best = long.MaxValue;
-        foreach (var stock in _wish.Stock)
+        foreach (var offer in _offers)
         {
-            if (stock.Width.Units != width || stock.Length.Units < length)
+            if (offer.Width != width || offer.Length < length)
             {
                 continue;
             }
 
-            var cost = Cost(stock);
             var share = model == 0
-                ? (long)((double)cost * length / stock.Length.Units)
-                : cost / Math.Max(1, stock.Length.Units / length);
+                ? (long)((double)offer.Cost * length / offer.Length)
+                : offer.Cost / Math.Max(1, offer.Length / length);
             best = Math.Min(best, share);
         }
 

@@ -59,8 +59,7 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
             }
 
             var edge = room.Straps.Edges
-                .OrderBy(e => Rings.Distance(place, e.From, e.To) + (e.Source == source ? 0 : Measures.Length.PerMillimetre))
-                .First();
+                .MinBy(e => Rings.Distance(place, e.From, e.To) + (e.Source == source ? 0 : Measures.Length.PerMillimetre));
             if (!ends.TryGetValue(edge, out var served))
             {
                 ends[edge] = served = [];
@@ -100,8 +99,8 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
             var stretch = Math.Sqrt(1 + (slope * slope));
             var at = edge.Along.Lo;
             var crossing = lines
-                .Where(l => edge.Along.Lo - rules.Half < l.At && l.At < edge.Along.Hi + rules.Half && Reaches(l, edge, slope))
-                .Select(l => (l.At, Index: lines.ToList().IndexOf(l)))
+                .Select((line, index) => (line.At, Index: index))
+                .Where(l => edge.Along.Lo - rules.Half < l.At && l.At < edge.Along.Hi + rules.Half && Reaches(lines[l.Index], edge, slope))
                 .OrderBy(l => l.At)
                 .ToList();
             foreach (var (row, _) in crossing.Append((edge.Along.Hi + rules.Half, -1)))

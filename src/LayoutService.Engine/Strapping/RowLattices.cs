@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Geometry;
 
@@ -10,8 +11,11 @@ namespace LayoutService.Engine.Strapping;
 /// </summary>
 public sealed class RowLattices(RowRules rules, RowSkeleton skeleton)
 {
-    /// <summary>Through rows of each candidate, rising; the most promising first, at most <paramref name="most"/>.</summary>
-    public List<long[]> Offer(IReadOnlyList<long> wishes, int most)
+    /// <summary>
+    /// Through rows of each candidate, rising; the most promising first, at most <paramref name="most"/>. Wishes are places
+    /// where a row would serve a board of full length, rising.
+    /// </summary>
+    public List<long[]> Offer(long[] wishes, int most)
     {
         var perStretch = new List<List<List<long>>>();
         for (var i = 0; i + 1 < skeleton.Anchors.Count; i++)
@@ -58,14 +62,14 @@ public sealed class RowLattices(RowRules rules, RowSkeleton skeleton)
             .Take(most)];
     }
 
-    private List<List<long>> OfStretch(int index, IReadOnlyList<long> wishes, int most)
+    private List<List<long>> OfStretch(int index, long[] wishes, int most)
     {
         var (from, to) = (skeleton.Anchors[index], skeleton.Anchors[index + 1]);
         var looseFrom = skeleton.LooseStart && index == 0;
         var looseTo = skeleton.LooseEnd && index == skeleton.Anchors.Count - 2;
         var count = skeleton.Between[index];
         var options = new List<(List<long> Rows, int Hits)>();
-        var seen = new HashSet<string>();
+        var seen = new HashSet<List<long>>(new SameRows());
         Add(skeleton.Filler.Fill(from, to, looseFrom, looseTo, false));
         Add(skeleton.Filler.Fill(from, to, looseFrom, looseTo, true));
         if (!looseFrom && !looseTo)
@@ -79,52 +83,54 @@ public sealed class RowLattices(RowRules rules, RowSkeleton skeleton)
         }
 
         var pins = wishes.Where(w => w - from >= rules.MinGap && to - w >= rules.MinGap && skeleton.Filler.Allows(w)).Distinct().Order().Take(64).ToArray();
+        // through one or two wished places; the remainder of each outer stretch falls at its wall
+        var below = Array.ConvertAll(pins, pin => skeleton.Filler.Fill(from, pin, looseFrom, false, true));
+        var above = Array.ConvertAll(pins, pin => skeleton.Filler.Fill(pin, to, false, looseTo, false));
         for (var i = 0; i < pins.Length; i++)
         {
-            Add(Through(from, to, looseFrom, looseTo, [pins[i]]));
+            AddThrough(below[i], pins[i], [], above[i]);
             for (var j = i + 1; j < pins.Length; j++)
             {
-                if (pins[j] - pins[i] >= rules.MinGap)
+                if (pins[j] - pins[i] >= rules.MinGap && below[i] is { } low && above[j] is { } high && low.Count + high.Count + 2 <= count
+                    && skeleton.Filler.Fill(pins[i], pins[j], false, false, false) is { } between)
                 {
-                    Add(Through(from, to, looseFrom, looseTo, [pins[i], pins[j]]));
+                    AddThrough(low, pins[i], [.. between, pins[j]], high);
                 }
             }
         }
 
         return [.. options.OrderByDescending(o => o.Hits).Select(o => o.Rows).Take(most)];
 
+        void AddThrough(List<long>? low, long pin, List<long> rest, List<long>? high)
+        {
+            if (low is not null && high is not null && low.Count + 1 + rest.Count + high.Count == count)
+            {
+                Add([.. low, pin, .. rest, .. high]);
+            }
+        }
+
         void Add(List<long>? rows)
         {
-            if (rows is not null && rows.Count == count && seen.Add(string.Join(',', rows)))
+            if (rows is not null && rows.Count == count && seen.Add(rows))
             {
-                options.Add((rows, rows.Count(wishes.Contains)));
+                options.Add((rows, rows.Count(r => Array.BinarySearch(wishes, r) >= 0)));
             }
         }
     }
 
-    // rows through given places; the remainder of each outer stretch falls at its wall
-    private List<long>? Through(long from, long to, bool looseFrom, bool looseTo, ReadOnlySpan<long> pins)
+    private sealed class SameRows : IEqualityComparer<List<long>>
     {
-        var rows = new List<long>();
-        var at = from;
-        for (var i = 0; i <= pins.Length; i++)
+        public bool Equals(List<long>? x, List<long>? y) => CollectionsMarshal.AsSpan(x).SequenceEqual(CollectionsMarshal.AsSpan(y));
+
+        public int GetHashCode(List<long> rows)
         {
-            var end = i < pins.Length ? pins[i] : to;
-            var part = skeleton.Filler.Fill(at, end, looseFrom && i == 0, looseTo && i == pins.Length, i == 0);
-            if (part is null)
+            long hash = rows.Count;
+            foreach (var row in rows)
             {
-                return null;
+                hash = unchecked((hash * 31) + row);
             }
 
-            rows.AddRange(part);
-            if (i < pins.Length)
-            {
-                rows.Add(end);
-            }
-
-            at = end;
+            return hash.GetHashCode();
         }
-
-        return rows;
     }
 }

@@ -38,22 +38,30 @@ public sealed record StrapLine(long At, bool Through, IReadOnlyList<Stretch> Str
 /// Lays rows between the walls. A row goes wherever its whole face fits; at an oblique wall its end is bevelled to the
 /// wall, up to 75 degrees off square (common practice, no source); a steeper end is cut square where the face still fits.
 /// </summary>
-public static class StrapLines
+public sealed class StrapLines(FramedRoom room, RowRules rules)
 {
     private const double SteepestBevel = 75;
     private const long SupportSpread = 300 * Length.PerMillimetre;
 
-    public static List<StrapLine> Lay(FramedRoom room, RowRules rules, IReadOnlyList<long> through, IReadOnlyList<WallRow> locals)
+    // many candidates share rows: a row at one place is laid once
+    private readonly Dictionary<long, StrapLine> _laid = [];
+
+    public List<StrapLine> Lay(IReadOnlyList<long> through, IReadOnlyList<WallRow> locals)
     {
         var lines = new List<StrapLine>(through.Count + locals.Count);
         foreach (var at in through)
         {
-            lines.Add(new StrapLine(at, true, Stretches(room, rules, at), null));
+            if (!_laid.TryGetValue(at, out var line))
+            {
+                _laid[at] = line = new StrapLine(at, true, Stretches(at), null);
+            }
+
+            lines.Add(line);
         }
 
         foreach (var local in locals)
         {
-            lines.Add(new StrapLine(local.At, false, Short(room, rules, local.At, local.Across), local));
+            lines.Add(new StrapLine(local.At, false, Short(local.At, local.Across), local));
         }
 
         lines.RemoveAll(l => l.Stretches.Count == 0);
@@ -62,10 +70,10 @@ public static class StrapLines
     }
 
     /// <summary>Short straps over given stretches: run on past two supports at least 300 mm apart, or to the wall.</summary>
-    public static List<Stretch> Short(FramedRoom room, RowRules rules, long at, IReadOnlyList<Span> served)
+    public List<Stretch> Short(long at, IReadOnlyList<Span> served)
     {
         var found = new List<Stretch>();
-        foreach (var whole in Stretches(room, rules, at))
+        foreach (var whole in Stretches(at))
         {
             foreach (var part in served)
             {
@@ -75,7 +83,7 @@ public static class StrapLines
                     continue;
                 }
 
-                var cut = PastTwoSupports(room, whole.Across, meet);
+                var cut = PastTwoSupports(whole.Across, meet);
                 found.Add(whole with
                 {
                     Across = cut,
@@ -111,7 +119,7 @@ public static class StrapLines
         return found;
     }
 
-    private static Span PastTwoSupports(FramedRoom room, Span whole, Span part)
+    private Span PastTwoSupports(Span whole, Span part)
     {
         var supports = room.Supports;
         int Below(long v) => Array.FindLastIndex(supports, s => s.Middle <= v && s.Middle > whole.Lo);
@@ -151,7 +159,7 @@ public static class StrapLines
         return first < 0 ? 0 : supports[last].Middle - supports[first].Middle;
     }
 
-    private static List<Stretch> Stretches(FramedRoom room, RowRules rules, long at)
+    private List<Stretch> Stretches(long at)
     {
         var region = room.Straps;
         var strict = region.AcrossAt(at, rules.Half);
@@ -165,8 +173,8 @@ public static class StrapLines
             }
 
             var whole = centre.Find(c => c.Lo <= span.Lo && span.Hi <= c.Hi);
-            var (lo, lowSource, lowBevel, lowUp) = EndAt(region, rules, at, whole.Lo, span.Lo);
-            var (hi, highSource, highBevel, highUp) = EndAt(region, rules, at, whole.Hi, span.Hi);
+            var (lo, lowSource, lowBevel, lowUp) = EndAt(region, at, whole.Lo, span.Lo);
+            var (hi, highSource, highBevel, highUp) = EndAt(region, at, whole.Hi, span.Hi);
             found.Add(new Stretch(
                 new Span(lo, hi),
                 lowSource < 0 ? StretchEnd.Opening : StretchEnd.Wall,
@@ -183,7 +191,7 @@ public static class StrapLines
     }
 
     // where the strap ends: on the wall with a bevel where one oblique wall cuts the whole face cleanly, else square
-    private static (long At, int Source, double Bevel, bool LongUp) EndAt(Region region, RowRules rules, long u, long centreEnd, long strictEnd)
+    private (long At, int Source, double Bevel, bool LongUp) EndAt(Region region, long u, long centreEnd, long strictEnd)
     {
         if (Math.Abs(centreEnd - strictEnd) > 1)
         {

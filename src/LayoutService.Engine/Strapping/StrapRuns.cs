@@ -35,6 +35,7 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
     private const long ScabLength = 300 * Length.PerMillimetre;
 
     private readonly StrappingWish _wish = room.Survey.Strapping;
+    private readonly Dictionary<Stretch, StrapRun> _framed = [];
 
     /// <summary>The longest piece that the stock gives and a person handles.</summary>
     public long LongestPiece => Math.Min(
@@ -46,42 +47,86 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
     public List<StrapRun> Of(IReadOnlyList<StrapLine> lines, IReadOnlyList<IReadOnlyList<Span>> butts)
     {
         var runs = new List<StrapRun>();
+        var near = new List<List<int>>();
         var firstOfLine = new int[lines.Count];
         for (var l = 0; l < lines.Count; l++)
         {
             firstOfLine[l] = runs.Count;
             for (var s = 0; s < lines[l].Stretches.Count; s++)
             {
-                runs.Add(Run(l, s, lines[l].Stretches[s], butts[l]));
+                near.Add(new List<int>(2));
+                runs.Add(Run(l, s, lines[l].Stretches[s], butts[l], near[^1]));
             }
         }
 
         // a row's neighbours are the stretches of the rows before it that lie beside it, nearest first
-        var near = runs.Select(_ => new List<int>()).ToArray();
+        var (open, left) = (new List<Span>(), new List<Span>());
         for (var r = 0; r < runs.Count; r++)
         {
-            var open = new List<Span> { Across(lines, runs[r]) };
+            open.Clear();
+            open.Add(Across(lines, runs[r]));
             for (var b = firstOfLine[runs[r].Line] - 1; b >= 0 && open.Count > 0; b--)
             {
-                var other = Across(lines, runs[b]);
-                if (open.Any(o => o.Overlaps(other)))
+                if (Take(open, Across(lines, runs[b]), left))
                 {
                     near[r].Add(b);
                     near[b].Add(r);
-                    open = Less(open, other);
+                    (open, left) = (left, open);
                 }
             }
         }
 
-        return [.. runs.Select((r, i) => r with { Neighbours = near[i] })];
+        return runs;
     }
 
     private static Span Across(IReadOnlyList<StrapLine> lines, StrapRun run) => lines[run.Line].Stretches[run.Stretch].Across;
 
-    private static List<Span> Less(List<Span> open, Span taken) =>
-        [.. open.SelectMany(o => new[] { new Span(o.Lo, Math.Min(o.Hi, taken.Lo)), new Span(Math.Max(o.Lo, taken.Hi), o.Hi) }).Where(s => s.Size > 0)];
+    // what is left of the open stretches beside another; false when none of them lies beside it
+    private static bool Take(List<Span> open, Span taken, List<Span> left)
+    {
+        left.Clear();
+        var beside = false;
+        foreach (var span in open)
+        {
+            beside |= span.Overlaps(taken);
+            var (below, above) = (new Span(span.Lo, Math.Min(span.Hi, taken.Lo)), new Span(Math.Max(span.Lo, taken.Hi), span.Hi));
+            if (below.Size > 0)
+            {
+                left.Add(below);
+            }
 
-    private StrapRun Run(int line, int index, Stretch stretch, IReadOnlyList<Span> butts)
+            if (above.Size > 0)
+            {
+                left.Add(above);
+            }
+        }
+
+        return beside;
+    }
+
+    private StrapRun Run(int line, int index, Stretch stretch, IReadOnlyList<Span> butts, List<int> neighbours)
+    {
+        var ends = stretch with { LowSource = 0, HighSource = 0 };
+        if (!_framed.TryGetValue(ends, out var framed))
+        {
+            _framed[ends] = framed = Frame(line, index, ends);
+        }
+
+        List<RunNode>? graded = null;
+        for (var i = 1; i + 1 < framed.Nodes.Count; i++)
+        {
+            if (Poor(framed.Nodes[i].At, butts))
+            {
+                graded ??= [.. framed.Nodes];
+                graded[i] = graded[i] with { Grade = graded[i].Grade + PoorGrade };
+            }
+        }
+
+        return framed with { Line = line, Stretch = index, Nodes = graded ?? framed.Nodes, Neighbours = neighbours };
+    }
+
+    // a run without regard to butts, for every stretch that lies and ends like this one
+    private StrapRun Frame(int line, int index, Stretch stretch)
     {
         var (lo, hi) = (stretch.Across.Lo, stretch.Across.Hi);
         var supports = new List<RunSupport>();
@@ -107,7 +152,7 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
             supports.Add(new RunSupport(-2, hi - room.Field.Face.Units, hi, hi));
         }
 
-        var nodes = Nodes(stretch, supports, butts);
+        var nodes = Nodes(stretch, supports);
         var pieces = Pieces(stretch, nodes, supports, _wish.MinPiece.Units);
         if (!Reaches(nodes.Count, pieces))
         {
@@ -117,7 +162,7 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
         return new StrapRun(line, index, nodes, pieces, supports, ledgerLow, ledgerHigh, []);
     }
 
-    private List<RunNode> Nodes(Stretch stretch, List<RunSupport> supports, IReadOnlyList<Span> butts)
+    private List<RunNode> Nodes(Stretch stretch, List<RunSupport> supports)
     {
         var nodes = new List<RunNode> { new(stretch.Across.Lo, -1, 0, End(stretch.LowEnd)) };
         for (var i = 0; i < supports.Count; i++)
@@ -127,14 +172,14 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
             if ((_wish.JointsAllowed & JointStyles.OnJoist) != 0 && support.Index >= 0 && inside && support.Middle > stretch.Across.Lo && support.Middle < stretch.Across.Hi)
             {
                 nodes.Add(new RunNode(
-                    support.Middle, support.Index, Grade(support.Middle, room.Supports[support.Index].Doubled ? 0 : 1, butts), JointKind.Joist));
+                    support.Middle, support.Index, room.Supports[support.Index].Doubled ? 0 : 1, JointKind.Joist));
             }
 
             if (i + 1 < supports.Count && (_wish.JointsAllowed & JointStyles.Scab) != 0
                 && new Span(support.Hi, supports[i + 1].Lo) is { Size: >= ScabLength } bay)
             {
                 nodes.Add(new RunNode(
-                    bay.Middle, room.Supports.Length + Math.Max(0, support.Index), Grade(bay.Middle, 2, butts), JointKind.Scab));
+                    bay.Middle, room.Supports.Length + Math.Max(0, support.Index), 2, JointKind.Scab));
             }
         }
 
@@ -142,8 +187,18 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
         return nodes;
     }
 
-    private static int Grade(long at, int grade, IReadOnlyList<Span> butts) =>
-        grade + (butts.Any(b => b.Lo - ClearOfButt < at && at < b.Hi + ClearOfButt) ? PoorGrade : 0);
+    private static bool Poor(long at, IReadOnlyList<Span> butts)
+    {
+        for (var i = 0; i < butts.Count; i++)
+        {
+            if (butts[i].Lo - ClearOfButt < at && at < butts[i].Hi + ClearOfButt)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     private static JointKind End(StretchEnd end) => end switch
     {
@@ -156,18 +211,25 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
     {
         var pieces = new List<RunPiece>();
         var last = nodes.Count - 1;
+        var longest = LongestPiece;
+        var first = 0;
         for (var i = 0; i < last; i++)
         {
+            while (first < supports.Count && supports[first].Hi - nodes[i].At < JointBearing)
+            {
+                first++;
+            }
+
             for (var j = i + 1; j <= last; j++)
             {
                 var cut = CutLength(stretch, nodes, i, j);
-                if (cut > LongestPiece)
+                if (cut > longest)
                 {
                     break;
                 }
 
                 var whole = i == 0 && j == last;
-                if (cut > 0 && (whole || (nodes[j].At - nodes[i].At >= least && Bears(supports, nodes[i].At, nodes[j].At))))
+                if (cut > 0 && (whole || (nodes[j].At - nodes[i].At >= least && Bears(supports, first, nodes[i].At, nodes[j].At))))
                 {
                     pieces.Add(new RunPiece(i, j, cut));
                 }
@@ -194,11 +256,20 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
         return cut;
     }
 
-    private static bool Bears(List<RunSupport> supports, long from, long to)
+    // supports before the first given one do not reach a piece from here
+    private static bool Bears(List<RunSupport> supports, int at, long from, long to)
     {
         long first = long.MaxValue, last = long.MinValue;
-        foreach (var support in supports)
+        for (; at < supports.Count; at++)
         {
+            var support = supports[at];
+            if (support.Lo >= to && at + 1 < supports.Count)
+            {
+                // joists from here on lie beyond the piece; a ledger at the end comes last
+                at = supports.Count - 2;
+                continue;
+            }
+
             if (Math.Min(to, support.Hi) - Math.Max(from, support.Lo) >= JointBearing)
             {
                 first = Math.Min(first, support.Middle);

@@ -30,6 +30,10 @@ public sealed class PlanAuditorTests
     }
 
     [Fact]
+    public void The_auditor_shares_no_code_with_the_service() => Assert.DoesNotContain(
+        typeof(PlanAuditor).Assembly.GetReferencedAssemblies(), a => a.Name!.StartsWith("LayoutService", StringComparison.Ordinal));
+
+    [Fact]
     public void A_strap_end_far_from_its_last_joist_breaks_the_overhang_rule()
     {
         var request = HandPlan.Request.Replace(",2380]", "]", StringComparison.Ordinal);

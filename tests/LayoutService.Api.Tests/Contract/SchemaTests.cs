@@ -42,6 +42,8 @@ public class SchemaTests(Service service) : IClassFixture<Service>
     public async Task Every_operation_has_an_id_a_summary_and_its_problems()
     {
         var paths = (await service.GetAsync("/openapi/v1.json")).Json.GetProperty("paths");
+        var ids = paths.EnumerateObject().SelectMany(p => p.Value.EnumerateObject()).Select(o => o.Value.GetProperty("operationId").GetString()).ToList();
+        Assert.Equal(ids.Distinct(), ids);
         foreach (var operation in paths.EnumerateObject().SelectMany(p => p.Value.EnumerateObject()).Select(o => o.Value))
         {
             Assert.NotEmpty(operation.GetProperty("operationId").GetString()!);

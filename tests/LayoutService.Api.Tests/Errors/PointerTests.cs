@@ -70,7 +70,7 @@ public class PointerTests(Service service) : IClassFixture<Service>
     }
 
     [Theory]
-    [InlineData("{\n \"units\": \"metric\",\n \"room\": { \"outline\": [[0,0],[1,,2]] } }", "#/room/outline/1/0", "The body is not JSON here (line 3, byte 34).")]
+    [InlineData("{\n \"units\": \"metric\",\n \"room\": { \"outline\": [[0,0],[1,,2]] } }", "#/room/outline/1/0", "The body is not JSON here (line 3, byte 33).")]
     [InlineData("{\"units\": \"metric\",}", "#/units", "A comma stands before the closing bracket (line 1, byte 20).")]
     [InlineData("{\"units\": // in\n\"metric\"}", "#/units", "JSON has no comments (line 1, byte 11).")]
     [InlineData("{\"room\":{\"outline\":[[0,0],[", "#/room/outline/1", "The body ends before the JSON does (line 1, byte 28).")]

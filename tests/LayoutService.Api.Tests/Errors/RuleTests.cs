@@ -28,7 +28,6 @@ public class RuleTests(Service service) : IClassFixture<Service>
     [InlineData("joistFields.0.first", "3700", "#/joistFields/0/first joist_outside_room: This joist lies outside of the room, which is from 0 to 3600 mm across the joists; it is at 3700 mm.")]
     [InlineData("joistFields.0.first", "-100", "#/joistFields/0/first joist_outside_room: This joist lies outside of the room, which is from 0 to 3600 mm across the joists; it is at -100 mm.")]
     [InlineData("joistFields.0.face", "1000", "#/joistFields/0/face out_of_range: This must be from 12 to 300 mm; it is 1000 mm.")]
-    [InlineData("joistFields.0.runDegrees", "180", "#/joistFields/0/runDegrees out_of_range: This must be from 0 to below 180; it is 180.")]
     [InlineData("joistFields.1", "{\"run\":\"x\",\"spacing\":400,\"first\":200}", "#/joistFields/1 not_planned_yet: One joist field is planned so far; leave out this one.")]
     [InlineData("joistFields", "[]", "#/joistFields count_out_of_range: This list must hold from 1 to 20 items; it holds 0.")]
     [InlineData("strapping.size", "{\"name\":\"1x3\",\"face\":64}", "#/strapping/size/name one_or_the_other: Give name, or thickness and face, not both.")]
@@ -48,7 +47,9 @@ public class RuleTests(Service service) : IClassFixture<Service>
     [InlineData("prices", "{\"currency\":\"usd\"}", "#/prices/currency text_pattern: A currency is the three capital letters of ISO 4217, for example CAD or USD.")]
     [InlineData("prices", "{\"currency\":\"USD\",\"items\":[{\"code\":\"gold\",\"packPrice\":1}]}", "#/prices/items/0/code code_unknown: No takeoff line has the code \"gold\"; the codes are strap, strap-culls, nailer, nailer-culls, sheet, strap-screw, scab-screw, scab-adhesive, nailer-fastener, board-screw, joint-tape, joint-compound.")]
     [InlineData("rules", "[{\"id\":\"gravity\",\"value\":9.81}]", "#/rules/0/id rule_unknown: The ruleset ca-nbc-2020 has no rule \"gravity\"; GET /v1/rules lists them.")]
-    [InlineData("rules", "[{\"id\":\"kerf\",\"value\":3},{\"id\":\"kerf\",\"value\":3}]", "#/rules/1/id rule_repeated: The rule \"kerf\" is set already.")]
+    [InlineData("rules", "[{\"id\":\"strap-face\",\"value\":64},{\"id\":\"strap-face\",\"value\":38}]", "#/rules/1/id rule_repeated: The rule \"strap-face\" is set already.")]
+    [InlineData("rules", "[{\"id\":\"kerf\",\"value\":3}]", "#/rules/0/id not_planned_yet: The rule \"kerf\" is something that is planned by, not a limit that is checked; such rules cannot be set yet.")]
+    [InlineData("rules", "[{\"id\":\"strap-face\",\"value\":1000001}]", "#/rules/0/value out_of_range: This must be from 0 to 1000000; it is 1000001.")]
     [InlineData("language", "\"fr-CA\"", "#/language not_planned_yet: Texts are in English only so far; leave out language, or send en.")]
     [InlineData("language", "\"??\"", "#/language text_pattern: This is no language tag; write for example en or en-CA.")]
     public async Task A_rule_that_is_broken_is_told_with_its_place(string path, string json, string fault)
@@ -116,5 +117,29 @@ public class RuleTests(Service service) : IClassFixture<Service>
         var reply = await service.PostAsync("/v1/plans", Rooms.Without(path));
         Assert.Equal(422, reply.Status);
         Assert.Equal([$"#/{path.Replace('.', '/')} required: This member is needed."], reply.Faults);
+    }
+
+    [Theory]
+    [InlineData("180")]
+    [InlineData("-1")]
+    public async Task Joists_run_at_an_angle_from_nought_to_below_a_straight_one(string degrees)
+    {
+        var reply = await service.PostAsync("/v1/plans", Rooms.With(Rooms.With("joistFields.0.runDegrees", degrees), "joistFields.0.run", "null"));
+        Assert.Equal(422, reply.Status);
+        Assert.Equal([$"#/joistFields/0/runDegrees out_of_range: This must be from 0 to below 180; it is {degrees}."], reply.Faults);
+    }
+
+    [Fact]
+    public async Task Joists_that_lie_over_each_other_are_told_and_doubled_ones_are_taken()
+    {
+        const string room = """
+            {"units":"metric","room":{"outline":[[0,0],[3600,0],[3600,3000],[0,3000]]},
+             "joistFields":[{"run":"y","positions":[3400,200,600,1000,1038,1400,1800,2200,2600,3000]}]}
+            """;
+        Assert.Equal(200, (await service.PostAsync("/v1/plans", room)).Status);
+        var reply = await service.PostAsync("/v1/plans", Rooms.With(room, "joistFields.0.positions.9", "1050"));
+        Assert.Equal(
+            ["#/joistFields/0/positions/9 joists_overlap: This joist lies more than half over the joist at #/joistFields/0/positions/4; its face is 38 mm."],
+            reply.Faults);
     }
 }

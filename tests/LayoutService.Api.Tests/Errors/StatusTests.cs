@@ -30,7 +30,7 @@ public class StatusTests(Service service) : IClassFixture<Service>
         using var request = new HttpRequestMessage(HttpMethod.Get, "/v1/rules/none");
         request.Headers.Add("X-Request-Id", "yard-4711");
         using var response = await client.SendAsync(request);
-        var reply = await Reply.OfAsync(response);
+        var reply = await HttpReply.OfAsync(response);
         Assert.Equal("/v1/rules/none", reply.Json.GetProperty("instance").GetString());
         Assert.Equal("yard-4711", reply.Json.GetProperty("requestId").GetString());
         Assert.Equal("yard-4711", reply.Headers["X-Request-Id"]);
@@ -95,7 +95,7 @@ public class StatusTests(Service service) : IClassFixture<Service>
         using var content = new StringContent(Rooms.Small, Encoding.UTF8, "application/json");
         content.Headers.ContentEncoding.Add("gzip");
         using var response = await client.PostAsync("/v1/plans", content);
-        var reply = await Reply.OfAsync(response);
+        var reply = await HttpReply.OfAsync(response);
         Assert.Equal(415, reply.Status);
         Assert.Equal("identity", reply.Headers["Accept-Encoding"]);
         IsProblem(reply, "/problems/unsupported-media-type", "The body has a content coding; send it without one.");
@@ -177,7 +177,7 @@ public class StatusTests(Service service) : IClassFixture<Service>
             using var request = new HttpRequestMessage(HttpMethod.Post, "/v1/plans") { Content = content };
             request.Headers.TransferEncodingChunked = chunked;
             using var response = await client.SendAsync(request);
-            var reply = await Reply.OfAsync(response);
+            var reply = await HttpReply.OfAsync(response);
             Assert.Equal(413, reply.Status);
             IsProblem(reply, "/problems/body-too-large", "The body is larger than 1048576 bytes.");
             Assert.False(response.Headers.Contains("Server"));
@@ -200,7 +200,7 @@ public class StatusTests(Service service) : IClassFixture<Service>
         Assert.Equal(404, (await service.GetAsync("/problems/none")).Status);
     }
 
-    private static void IsProblem(Reply reply, string type, string detail)
+    private static void IsProblem(HttpReply reply, string type, string detail)
     {
         Assert.Equal("application/problem+json", reply.MediaType);
         Assert.Equal("no-store", reply.Headers["Cache-Control"]);

@@ -53,11 +53,22 @@ public class CatalogueTests(Service service) : IClassFixture<Service>
     [Theory]
     [InlineData("/health/live", "live")]
     [InlineData("/health/ready", "ready")]
-    public async Task Health_is_told_and_head_has_no_body(string path, string status)
+    public async Task Health_is_told_for_get_and_head(string path, string status)
     {
         Assert.Equal($"{{\"status\":\"{status}\"}}", (await service.GetAsync(path)).Text);
         var head = await service.SendAsync(HttpMethod.Head, path);
         Assert.Equal(200, head.Status);
         Assert.Empty(head.Body);
+    }
+
+    [Fact]
+    public async Task A_limit_set_by_the_caller_is_the_one_that_is_checked_and_says_so()
+    {
+        var reply = await service.PostAsync("/v1/plans", Rooms.With("rules", "[{\"id\":\"strap-face\",\"value\":89}]"));
+        var check = reply.Json.GetProperty("checks").EnumerateArray().Single(c => c.GetProperty("rule").GetString() == "strap-face");
+        Assert.Equal("fail", check.GetProperty("status").GetString());
+        Assert.Equal(89, check.GetProperty("limit").GetDecimal());
+        Assert.Equal("set-by-caller", check.GetProperty("source").GetProperty("basis").GetString());
+        Assert.Equal(1, reply.Json.GetProperty("summary").GetProperty("checksFailed").GetInt32());
     }
 }

@@ -43,7 +43,7 @@ internal static class ButtBacking
     private static void Listed(GivenPlan plan, BoardSeam butt, List<(string[] Ids, Stretch Reach)> covers,
         AuditReport report)
     {
-        var ends = butt.Board.Ends.Where(e => Math.Abs(e.At - butt.At) <= Close).ToList();
+        var ends = butt.Board.Ends.Where(e => Math.Abs(e.At - butt.At) <= Close && e.Vs.Overlaps(butt.Stretch, 0)).ToList();
         if (ends.Count == 0)
         {
             report.Fault("butts.listed", butt.Board.Id, $"the butt at along {butt.At:F2} is not among its ends");

@@ -19,7 +19,7 @@ internal static class TakeoffLines
             return;
         }
 
-        Bought(lines, plan.StrapSticks.GroupBy(s => s.StockId ?? "").ToDictionary(g => g.Key, g => g.Count()), plan.Room.Strapping.Stock, report);
+        Bought(lines, plan.Sticks.GroupBy(s => s.StockId ?? "").ToDictionary(g => g.Key, g => g.Count()), plan.Room.Strapping.Stock, report);
         Bought(lines, plan.CutSheets.GroupBy(s => s.StockId ?? "").ToDictionary(g => g.Key, g => g.Count()), plan.Room.Sheets.Stock, report);
         Fasteners(lines, plan, report);
         Tape(lines, plan, report);
@@ -35,15 +35,15 @@ internal static class TakeoffLines
 
     private static void Bought(List<JsonElement> lines, Dictionary<string, int> used, IReadOnlyList<AskedStock> stock, AuditReport report)
     {
-        foreach (var asked in stock)
+        foreach (var id in stock.Select(s => s.Id).Concat(used.Keys).Distinct())
         {
-            var due = used.GetValueOrDefault(asked.Id);
-            var own = lines.Where(l => l.Member("id").Text() == asked.Id && !IsCulls(l)).ToList();
+            var due = used.GetValueOrDefault(id);
+            var own = lines.Where(l => l.Member("id").Text() == id && !IsCulls(l)).ToList();
             var counted = own.Sum(l => l.Member("counted").Decimal() ?? 0);
             var ordered = own.Sum(l => l.Member("quantity").Decimal() ?? 0);
             if (counted != due || ordered < due)
             {
-                report.Fault("takeoff.stock", asked.Id, $"{counted} counted and {ordered} ordered, the cut plan uses {due}");
+                report.Fault("takeoff.stock", id, $"{counted} counted and {ordered} ordered, the cut plan uses {due}");
             }
         }
     }
@@ -52,10 +52,9 @@ internal static class TakeoffLines
     {
         var strapping = plan.Json.Member("strapping");
         var due = strapping.Member("crossings").Items().Sum(c => c.Member("fasteners").Decimal() ?? 0);
-        var more = (8 * strapping.Member("scabs").Items().Count()) + plan.Nailers.Sum(n => 4 + (int)(n.Length / 100));
         var counted = lines.Where(l => l.Member("code").Text() is { } code && code.Contains("strap", StringComparison.OrdinalIgnoreCase)
             && Fastening.Any(w => code.Contains(w, StringComparison.OrdinalIgnoreCase))).Select(l => l.Member("counted").Decimal() ?? 0).ToList();
-        if (counted.Count > 0 && (counted.Sum() < due || counted.Sum() > due + more) && !counted.Contains(due))
+        if (counted.Count > 0 && counted.Sum() != due)
         {
             report.Fault("takeoff.fasteners", "strap fasteners", $"{counted.Sum()} counted, the crossings hold {due}");
         }

@@ -27,7 +27,7 @@ internal static class StrapDamages
         new("call a joint on a joist a lap", "pieces.joint", a => FirstJoint(a) is var (low, high) && Set(low, "endJoint", "lap") && Set(high, "startJoint", "lap")),
         new("take the ledgers and nailers away", "pieces.overhang", a => a.List("strapping", "nailers").Count > 0
             && Set(a["strapping"]!.AsObject(), "nailers", new JsonArray())),
-        new("forget a crossing", "takeoff.crossings", a => a.List("strapping", "crossings").Count > 0 && Remove(a["strapping"]!["crossings"]!.AsArray())),
+        new("forget a crossing", "takeoff.crossings", ForgetCrossing),
     ];
 
     public static bool Set(JsonObject node, string name, JsonNode value)
@@ -46,6 +46,14 @@ internal static class StrapDamages
     {
         list.RemoveAt(0);
         return true;
+    }
+
+    /// <summary>Takes away one that lies on a joist.</summary>
+    private static bool ForgetCrossing(JsonNode answer)
+    {
+        var others = answer.List("strapping", "nailers").Select(n => n.Id()).ToHashSet();
+        var crossing = answer.List("strapping", "crossings").FirstOrDefault(c => c["supportId"] is { } id && !others.Contains(id.GetValue<string>()));
+        return crossing is not null && answer["strapping"]!["crossings"]!.AsArray().Remove(crossing);
     }
 
     private static bool Delete(JsonNode answer, JsonObject row) => answer["strapping"]!["rows"]!.AsArray().Remove(row);

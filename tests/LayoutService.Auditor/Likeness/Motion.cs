@@ -20,6 +20,20 @@ public sealed record Motion(string Name, int Xx, int Xy, int Yx, int Yy, decimal
 
     public (double X, double Y) Move(double x, double y) => ((Xx * x) + (Xy * y) + (double)Ox, (Yx * x) + (Yy * y) + (double)Oy);
 
+    /// <summary>This motion, and then another.</summary>
+    public Motion Then(Motion next)
+    {
+        var (ox, oy) = next.Move(Ox, Oy);
+        return new(
+            $"{Name}, {next.Name}",
+            (next.Xx * Xx) + (next.Xy * Yx),
+            (next.Xx * Xy) + (next.Xy * Yy),
+            (next.Yx * Xx) + (next.Yy * Yx),
+            (next.Yx * Xy) + (next.Yy * Yy),
+            ox,
+            oy);
+    }
+
     /// <summary>The direction in which joists at this angle run after the motion, in [0, 180).</summary>
     public decimal Degrees(decimal degrees)
     {

@@ -2,8 +2,8 @@ using System.Text.Json;
 
 namespace LayoutService.Auditor.Reading;
 
-/// <summary>One end as the plan lists it: where along, and the ids behind it.</summary>
-public sealed record GivenEnd(double At, IReadOnlyList<string> Backing);
+/// <summary>One end as the plan lists it: where along, from where to where across (everywhere if not said), and the ids behind it.</summary>
+public sealed record GivenEnd(double At, Stretch Vs, IReadOnlyList<string> Backing);
 
 /// <summary>One board piece as drawn, mm in the frame of the joists.</summary>
 public sealed class GivenBoard
@@ -25,6 +25,7 @@ public sealed class GivenBoard
         StockId = piece.Member("stockId").Text();
         Ends = piece.Member("ends").Items().Select(e => new GivenEnd(
             LengthText.Millimetres(e.GetProperty("at"), room.Unit),
+            new Stretch(e.Member("from").Length(room.Unit) ?? double.MinValue, e.Member("to").Length(room.Unit) ?? double.MaxValue),
             e.Member("backing").Items().Select(b => b.GetString()!).ToList())).ToList();
     }
 

@@ -17,7 +17,7 @@ internal static class Figures
 
     /// <summary>Square feet or square metres.</summary>
     public static decimal Area(double squareMetres, bool imperial) =>
-        Plain((decimal)squareMetres / (imperial ? 0.3048m * 0.3048m : 1m), 4);
+        Plain((decimal)squareMetres / (imperial ? 0.3048m * 0.3048m : 1m), 6);
 
     /// <summary>Rounded, and without the trailing zeros that a decimal keeps.</summary>
     public static decimal Plain(decimal value, int decimals)

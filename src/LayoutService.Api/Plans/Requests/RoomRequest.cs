@@ -48,7 +48,7 @@ public sealed record OpeningRequest
     /// <summary>Corners in order.</summary>
     public IReadOnlyList<WirePoint>? Outline { get; init; }
 
-    /// <summary>Distance that wood and board keep from it. Default 0.</summary>
+    /// <summary>Distance that straps keep from it; the board runs up to it. Default 0.</summary>
     public WireLength? Clearance { get; init; }
 }
 

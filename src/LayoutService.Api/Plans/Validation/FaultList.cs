@@ -19,13 +19,22 @@ internal sealed class FaultList
     public void Add(string pointer, string code, string detail, params (string Name, string Value)[] values) =>
         faults.Add(Fault.At(pointer, code, detail, values));
 
-    /// <summary>What a validator found, with its C# path turned into a pointer.</summary>
+    /// <summary>
+    /// What a validator found, with its C# path turned into a pointer. One fault is told for a place: an empty text is too
+    /// short, and that it does not match its pattern either is no news.
+    /// </summary>
     public void Add(ValidationFailure failure)
     {
+        var pointer = PointerOf(failure.PropertyName);
+        if (faults.Exists(f => f.Pointer == pointer))
+        {
+            return;
+        }
+
         var values = (failure.FormattedMessagePlaceholderValues ?? [])
             .Where(pair => !NoParams.Contains(pair.Key) && pair.Value is not null)
             .ToDictionary(pair => Camel(pair.Key), pair => Convert.ToString(pair.Value, CultureInfo.InvariantCulture)!);
-        faults.Add(new(PointerOf(failure.PropertyName), failure.ErrorCode, failure.ErrorMessage, values.Count == 0 ? null : values));
+        faults.Add(new(pointer, failure.ErrorCode, failure.ErrorMessage, values.Count == 0 ? null : values));
     }
 
     /// <summary><c>Room.Openings[1].Id</c> is <c>#/room/openings/1/id</c>.</summary>

@@ -25,6 +25,11 @@ internal static class OverrideRules
             {
                 faults.Add(at, "rule_unknown", $"The ruleset {ruleset} has no rule \"{id}\"; GET /v1/rules lists them.", ("ruleset", ruleset), ("value", id));
             }
+            else if (RuleCatalogue.Current.Find(id)!.Default)
+            {
+                faults.Add(at, "not_planned_yet",
+                    $"The rule \"{id}\" is something that is planned by, not a limit that is checked; such rules cannot be set yet.", ("value", id));
+            }
             else if (!seen.Add(id))
             {
                 faults.Add(at, "rule_repeated", $"The rule \"{id}\" is set already.", ("value", id));

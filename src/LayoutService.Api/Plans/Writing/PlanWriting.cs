@@ -55,7 +55,7 @@ internal static class PlanWriting
             LowestUndersideText = ink.Mark(summary.LowestUnderside),
             Mass = ink.Mass(summary.MassKilograms),
             HeaviestLift = ink.Mass(summary.HeaviestLiftKilograms),
-            Cost = summary.Cost,
+            Cost = summary.Cost is { } cost ? Figures.Plain(cost, 6) : null,
             Currency = summary.Cost is null ? null : plan.Takeoff.Totals.Currency,
             ChecksFailed = summary.ChecksFailed,
         };

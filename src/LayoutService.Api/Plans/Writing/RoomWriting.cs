@@ -41,6 +41,6 @@ internal static class RoomWriting
             Text = a.Sentence.Text,
             Params = AnswerInk.Params(a.Sentence),
             Of = a.Of,
-            Saving = a.Saving,
+            Saving = a.Saving is { } saving ? Mapping.Figures.Plain(saving, 6) : null,
         })];
 }

@@ -18,14 +18,17 @@ internal static class TakeoffWriting
             Counted = Figures.Plain(l.Counted, 6),
             Waste = Figures.Plain(l.Waste, 6),
             Quantity = Figures.Plain(l.Quantity, 6),
-            Packs = [.. l.Packs.Select(p => new PackAnswer(p.Id, p.Sku, Figures.Plain(p.PackSize, 6), p.Count, p.PackPrice))],
-            Amount = l.Amount,
+            Packs = [.. l.Packs.Select(p => new PackAnswer(p.Id, p.Sku, Figures.Plain(p.PackSize, 6), p.Count, Money(p.PackPrice)))],
+            Amount = Money(l.Amount),
             Mass = l.MassKilograms is { } mass ? ink.Mass(mass) : null,
             CountedFrom = l.CountedFrom,
         })],
         new(
             string.IsNullOrEmpty(plan.Totals.Currency) ? null : plan.Totals.Currency,
-            plan.Totals.Amount,
+            Money(plan.Totals.Amount),
             ink.Mass(plan.Totals.MassKilograms),
             plan.Totals.Unpriced));
+
+    /// <summary>An amount as it is, without the trailing zeros that came with a price.</summary>
+    private static decimal? Money(decimal? amount) => amount is { } known ? Figures.Plain(known, 6) : null;
 }

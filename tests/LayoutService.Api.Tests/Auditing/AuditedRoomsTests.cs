@@ -1,0 +1,109 @@
+using System.Collections.Concurrent;
+using System.Globalization;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using LayoutService.Auditor;
+using LayoutService.Auditor.Damages;
+using LayoutService.Auditor.Likeness;
+using LayoutService.Auditor.Rooms;
+
+namespace LayoutService.Api.Tests.Auditing;
+
+/// <summary>
+/// Seeded random rooms planned by the running service and recomputed by the auditor, which shares no code with it. The
+/// environment variable AUDIT_ROOMS sets how many (2,000 when it is not set).
+/// </summary>
+public sealed class AuditedRoomsTests(Service service) : IClassFixture<Service>
+{
+    private static readonly RoomGenerator Rooms = new();
+
+    private static int Count => int.TryParse(Environment.GetEnvironmentVariable("AUDIT_ROOMS"), NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n : 2_000;
+
+    [Fact]
+    public async Task Every_random_room_is_planned_and_the_auditor_finds_nothing()
+    {
+        var found = new ConcurrentQueue<string>();
+        await Parallel.ForEachAsync(Enumerable.Range(1, Count), async (seed, _) =>
+        {
+            var request = Rooms.Next(seed);
+            var reply = await service.PostAsync("/v1/plans", request);
+            if (reply.Status != 200)
+            {
+                found.Enqueue($"seed {seed}: {reply.Status} {reply.Text}");
+                return;
+            }
+
+            foreach (var fault in PlanAuditor.Audit(JsonDocument.Parse(request).RootElement, reply.Json))
+            {
+                found.Enqueue($"seed {seed}: {fault}");
+            }
+        });
+
+        Assert.True(found.IsEmpty, $"{found.Count} faults, the first: {string.Join("\n", found.Order().Take(20))}");
+    }
+
+    public static TheoryData<string> Changes => ["mirror in x", "mirror in y", "quarter turn", "shift", "renumber", "reverse", "close", "texts"];
+
+    [Theory]
+    [MemberData(nameof(Changes))]
+    public async Task A_room_moved_or_listed_otherwise_gets_the_same_plan_moved_with_it(string change)
+    {
+        var rooms = new RoomGenerator(new RoomWishes { ObliqueJoists = false });
+        var found = new List<string>();
+        for (var seed = 1; seed <= 60; seed++)
+        {
+            var request = rooms.Next(seed);
+            var (changed, motion) = Change(request, change, seed);
+            var first = await service.PostAsync("/v1/plans", request);
+            var second = await service.PostAsync("/v1/plans", changed);
+            Assert.Equal((200, 200), (first.Status, second.Status));
+            var unit = JsonDocument.Parse(request).RootElement.GetProperty("units").GetString() == "imperial" ? 25.4 : 1;
+            var moved = Symmetry.Of(changed)
+                .Select(m => Comparison.Geometry(first.Json, second.Json, motion.Then(m), unit, unit))
+                .MinBy(faults => faults.Count)!;
+            found.AddRange(Comparison.Counts(first.Json, second.Json).Concat(moved).Select(f => $"seed {seed}: {f}"));
+        }
+
+        Assert.True(found.Count == 0, $"{found.Count} differences: {string.Join("\n", found.Take(10))}");
+    }
+
+    public static TheoryData<string> Damages => [.. Mutations.All.Select(m => m.Name)];
+
+    [Theory]
+    [MemberData(nameof(Damages))]
+    public async Task The_auditor_notices(string damage)
+    {
+        var mutation = Mutations.All.Single(m => m.Name == damage);
+        // some damages do no harm in some rooms (a default stock changed for its like, say): most must be noticed
+        var (tried, noticed) = (0, 0);
+        for (var seed = 1; seed <= 200 && tried < 8; seed++)
+        {
+            var request = Rooms.Next(seed);
+            var reply = await service.PostAsync("/v1/plans", request);
+            var answer = JsonNode.Parse(reply.Body)!;
+            if (reply.Status != 200 || !mutation.Apply(answer))
+            {
+                continue;
+            }
+
+            var faults = PlanAuditor.Audit(JsonDocument.Parse(request).RootElement, JsonDocument.Parse(answer.ToJsonString()).RootElement);
+            tried++;
+            noticed += faults.Any(f => f.Rule == mutation.Rule) ? 1 : 0;
+        }
+
+        Assert.True(tried > 0, "no room had anything of that kind to damage");
+        Assert.True(noticed * 2 > tried, $"noticed in {noticed} of {tried} rooms");
+    }
+
+    private static (string Request, Motion Motion) Change(string request, string change, int seed) => change switch
+    {
+        "mirror in x" => (Metamorphic.Moved(request, Motion.MirrorX), Motion.MirrorX),
+        "mirror in y" => (Metamorphic.Moved(request, Motion.MirrorY), Motion.MirrorY),
+        "quarter turn" => (Metamorphic.Moved(request, Motion.QuarterTurn), Motion.QuarterTurn),
+        "shift" => (Metamorphic.Moved(request, Motion.Shift(254m * seed, -508m)), Motion.Shift(254m * seed, -508m)),
+        "renumber" => (Metamorphic.Renumbered(request, 1 + (seed % 3)), Motion.Still),
+        "reverse" => (Metamorphic.Reversed(request), Motion.Still),
+        "close" => (Metamorphic.Closed(request), Motion.Still),
+        _ => (Metamorphic.AsMillimetreTexts(request), Motion.Still),
+    };
+}

@@ -1,19 +1,13 @@
 using LayoutService.Engine.Ceilings;
-using Xunit.Abstractions;
 
 namespace LayoutService.Engine.Tests.Optimum;
 
-public sealed class RowOptimumTests(ITestOutputHelper output)
+public sealed class RowOptimumTests
 {
     [Fact]
     public void Full_rows_are_as_few_as_the_general_solver_proves_on_200_rooms()
     {
         var trials = RowTrial.Run(0, 200);
-        foreach (var trial in trials.Where(t => t.Planned != t.Proved))
-        {
-            output.WriteLine(trial.ToString());
-        }
-
         Assert.All(trials, t => Assert.True(t.Planned == t.Proved, t.ToString()));
         Assert.Equal(200, trials.Count);
     }
@@ -26,7 +20,7 @@ internal sealed record RowTrial(SeededSurvey Room, int Planned, int? Proved)
     public static List<RowTrial> Run(int first, int count)
     {
         var trials = new List<RowTrial>();
-        for (var seed = first; trials.Count < count; seed++)
+        for (var seed = first; trials.Count < count && seed < first + (2 * count); seed++)
         {
             var room = SeededSurveys.Make(seed);
             if (LayoutEngine.Plan(room.Survey) is PlanOutcome.Made made)

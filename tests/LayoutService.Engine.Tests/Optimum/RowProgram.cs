@@ -51,7 +51,7 @@ internal sealed class RowProgram
         program.Apart();
         // full rows first; a short row is never free, so that none is drawn without need
         program._model.Minimize((LinearExpr.Sum(program._full) * 100) + LinearExpr.Sum(program._short.OfType<BoolVar>()));
-        var solver = new CpSolver { StringParameters = "num_workers:1,max_deterministic_time:20,random_seed:1" };
+        var solver = new CpSolver { StringParameters = "num_workers:1,linearization_level:2,max_deterministic_time:20,random_seed:1" };
         return solver.Solve(program._model) == CpSolverStatus.Optimal
             ? ([.. program._places.Where((_, i) => solver.BooleanValue(program._full[i]))],
                 [.. program._walls.Where((_, i) => program._short[i] is { } s && solver.BooleanValue(s)).Select(w => w.Row(program._half))])
@@ -60,35 +60,19 @@ internal sealed class RowProgram
 
     private List<long> Places(long end)
     {
-        var starts = new SortedSet<long> { 0, end };
-        foreach (var s in _sections)
+        var starts = new SortedSet<long>(_walls.Select(w => w.Row(_half)));
+        starts.UnionWith([.. _walls.Select(w => w.Row(_half) - _gap)]);
+        foreach (var s in _sections.Where(s => !s.LowSquare))
         {
-            foreach (var at in new[] { s.Low0, s.Low1, s.High0, s.High1 })
-            {
-                starts.Add((long)at);
-            }
+            starts.Add((long)Math.Min(s.Low0, s.Low1));
         }
 
-        foreach (var wall in _walls)
-        {
-            starts.Add(wall.Row(_half));
-        }
-
-        var places = new SortedSet<long>();
+        var places = new SortedSet<long>(_walls.Select(w => w.Row(_half) + _gap));
         foreach (var start in starts)
         {
             for (var up = start; up <= end; up += _spacing)
             {
-                for (var k = 0; k < 3; k++)
-                {
-                    places.Add(up - (k * _gap));
-                }
-            }
-
-            for (var k = 0; k < 3; k++)
-            {
-                // a place free of a short row on its far side
-                places.Add(start + (k * _gap));
+                places.Add(up);
             }
         }
 
@@ -100,8 +84,15 @@ internal sealed class RowProgram
     {
         var row = wall.Row(_half);
         var near = _walls.Where(w => w.RoomAbove == wall.RoomAbove && Math.Abs(w.At - wall.At) <= ClearGap).SelectMany(w => w.Sections).ToHashSet();
-        return Enumerable.Range(0, _sections.Count).All(i => near.Contains(i) || !_sections[i].Holds(row, _half));
+        return Enumerable.Range(0, _sections.Count).All(i => near.Contains(i) || !_sections[i].Holds(row, _half) || MeetsCorner(_sections[i], wall));
     }
+
+    // an oblique wall that starts at the corner of this one: the row runs on to it and ends there
+    private bool MeetsCorner(CrossSection section, SquareWall wall) =>
+        (wall.RoomAbove ? !section.LowSquare : !section.HighSquare)
+        && wall.Sections.Exists(o =>
+            (_sections[o].V1 == section.V0 && (wall.RoomAbove ? section.Low0 : section.High0) == wall.At)
+            || (_sections[o].V0 == section.V1 && (wall.RoomAbove ? section.Low1 : section.High1) == wall.At));
 
     // the row's face within 13 mm of the wall; a wall behind a jog smaller than the least gap may use the row of the wall
     // that stands further into the room
@@ -145,7 +136,7 @@ internal sealed class RowProgram
             rows.AddRange(_walls.Select((w, i) => (w.Row(_half), w, _short[i])).Where(r => r.Item3 is not null && Serves(r.w, index)).Select(r => (r.Item1, r.Item3!)));
             foreach (var from in rows.Select(r => r.At).Append(low).Distinct().Where(f => f >= low && f <= high))
             {
-                _model.AddBoolOr(rows.Where(r => r.At > from && r.At <= from + _spacing).Select(r => r.Is));
+                _model.Add(LinearExpr.Sum(rows.Where(r => r.At > from && r.At <= from + _spacing).Select(r => r.Is)) >= 1);
             }
         }
     }
@@ -185,14 +176,12 @@ internal sealed class RowProgram
 
     private void Apart()
     {
-        for (var i = 0; i < _places.Count; i++)
+        foreach (var section in _sections)
         {
-            for (var j = i + 1; j < _places.Count && _places[j] - _places[i] < _gap; j++)
+            var held = Enumerable.Range(0, _places.Count).Where(i => section.Holds(_places[i], _half)).ToList();
+            foreach (var first in held)
             {
-                if (_sections.Exists(s => s.Holds(_places[i], _half) && s.Holds(_places[j], _half)))
-                {
-                    _model.AddBoolOr([_full[i].Not(), _full[j].Not()]);
-                }
+                _model.AddAtMostOne(held.Where(i => i >= first && _places[i] - _places[first] < _gap).Select(i => _full[i]));
             }
         }
 

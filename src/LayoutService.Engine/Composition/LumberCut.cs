@@ -28,11 +28,28 @@ public sealed class LumberCut(FramedRoom room)
 
     public (CutLumber? Cut, Finding? Obstacle) Of(IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs, RowRules rules, Func<long, string> say)
     {
-        var longest = new StrapRuns(room, rules).LongestPiece;
-        var nailers = new NailerLines(room, rules).Of(lines, runs, Math.Min(longest, LedgerStock.Longest(room.Survey.Units) - _wish.EndTrim.Units));
         var kinds = _wish.Stock
             .Where(s => s.Length.Units - _wish.EndTrim.Units > 0)
             .ToList();
+        var (cut, obstacle, outOfStock) = Of(lines, runs, rules, say, kinds);
+        var plentiful = kinds.Where(k => k.Quantity is null).ToList();
+        if (!outOfStock || plentiful.Count == 0 || plentiful.Count == kinds.Count)
+        {
+            return (cut, obstacle);
+        }
+
+        // the lengths of which there are few did not go round: leave them
+        var longest = plentiful.Max(k => k.Length.Units) - _wish.EndTrim.Units;
+        var fitting = runs.Select(r => r with { Pieces = [.. r.Pieces.Where(p => p.CutLength <= longest)] }).ToList();
+        var (second, stillNot, _) = Of(lines, fitting, rules, say, plentiful);
+        return second is null ? (null, obstacle) : (second, stillNot);
+    }
+
+    private (CutLumber? Cut, Finding? Obstacle, bool OutOfStock) Of(
+        IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs, RowRules rules, Func<long, string> say, List<StickStock> kinds)
+    {
+        var longest = Math.Min(new StrapRuns(room, rules).LongestPiece, kinds.Max(k => k.Length.Units) - _wish.EndTrim.Units);
+        var nailers = new NailerLines(room, rules).Of(lines, runs, Math.Min(longest, LedgerStock.Longest(room.Survey.Units) - _wish.EndTrim.Units));
         var priced = kinds.All(s => s.PackPrice is not null);
         var wallNailers = Enumerable.Range(0, nailers.Count).Where(i => nailers[i].Role == NailerRole.WallNailer).ToList();
         var plan = BarCutter.Solve(
@@ -46,12 +63,12 @@ public sealed class LumberCut(FramedRoom room)
             room.Survey.Effort == Effort.Quick ? BarEffort.Quick : BarEffort.Thorough);
         if (plan.WithoutWay.Count > 0)
         {
-            return (null, WhyNoWay(lines, runs, plan.WithoutWay, say, longest));
+            return (null, WhyNoWay(lines, runs, plan.WithoutWay, say, longest), false);
         }
 
         if (plan.Missing.Count > 0)
         {
-            return (null, Findings.OutOfStock("strapping"));
+            return (null, Findings.OutOfStock("strapping"), true);
         }
 
         var sticks = plan.Sticks
@@ -67,7 +84,7 @@ public sealed class LumberCut(FramedRoom room)
         var cost = sticks.Sum(s => Cost(s.Stock, priced));
         var (ledgerSticks, ledgerResult) = Ledgers(nailers);
         return (new CutLumber(
-            runs, ways, nailers, sticks, ledgerSticks, Result("strapping", priced, cost, Math.Min(plan.LowerBound, cost)), ledgerResult), null);
+            runs, ways, nailers, sticks, ledgerSticks, Result("strapping", priced, cost, Math.Min(kinds.Count == _wish.Stock.Count ? plan.LowerBound : RateBound(ways, sticks, priced), cost)), ledgerResult), null, false);
     }
 
     public static string SizeName(StrappingWish wish) =>
@@ -115,6 +132,13 @@ public sealed class LumberCut(FramedRoom room)
             bound == 0 ? 0 : decimal.Round((decimal)(cost - bound) / bound, 6),
             cost == bound,
             priced ? room.Survey.Prices?.Currency ?? string.Empty : room.Survey.Units == UnitSystem.Imperial ? "in" : "mm");
+    }
+
+    // with some stock left out the relaxation is no bound on all of it: length at the best rate of any stock is
+    private long RateBound(List<IReadOnlyList<RunPiece>> ways, List<CutStick> sticks, bool priced)
+    {
+        var length = ways.Sum(way => way.Sum(p => p.CutLength)) + sticks.Sum(s => s.Cuts.Where(c => c.Run == -1).Sum(c => c.Length));
+        return (long)Math.Floor(_wish.Stock.Min(s => (double)Cost(s, priced) / s.Length.Units) * length);
     }
 
     // scabs come out of offcuts first, then out of the shortest stock

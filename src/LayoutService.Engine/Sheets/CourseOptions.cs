@@ -101,7 +101,7 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, long shee
         foreach (var span in _board[line])
         {
             var butt = span.Meet(run.Strip);
-            if (butt.Size > 0 && !Covered(lines[line].Stretches, butt))
+            if (butt.Size > 0 && !Covered(lines[line], butt))
             {
                 return false;
             }
@@ -110,16 +110,32 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, long shee
         return true;
     }
 
-    private bool Covered(IReadOnlyList<Span> wood, Span butt)
+    private bool Covered(BearingLine line, Span butt)
     {
-        for (var i = 0; i < wood.Count; i++)
+        foreach (var wood in line.Stretches)
         {
-            if (wood[i].Lo - _tolerance <= butt.Lo && butt.Hi <= wood[i].Hi + _tolerance)
+            if (wood.Lo - Slack(line.At, butt.Lo) <= butt.Lo && butt.Hi <= wood.Hi + Slack(line.At, butt.Hi))
             {
                 return true;
             }
         }
 
         return false;
+    }
+
+    private long Slack(long along, long across)
+    {
+        foreach (var ring in room.OpeningRings)
+        {
+            for (var i = 0; i < ring.Count; i++)
+            {
+                if (Rings.Distance(new Uv(along, across), ring[i], ring[(i + 1) % ring.Count]) < 10)
+                {
+                    return _tolerance;
+                }
+            }
+        }
+
+        return 2;
     }
 }

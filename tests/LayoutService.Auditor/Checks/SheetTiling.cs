@@ -14,6 +14,9 @@ internal static class SheetTiling
     private const double Sliver = 0.02;
     private static readonly GeometryFactory Factory = new();
 
+    // rounding every crossing to a micrometre keeps near-coincident edges from turning the result inside out
+    private static readonly PrecisionModel Micrometres = new(1000);
+
     public static void Check(GivenPlan plan, AuditReport report)
     {
         var area = plan.Room.Area;
@@ -57,8 +60,8 @@ internal static class SheetTiling
         }
     }
 
-    private static double Common(GivenBoard a, GivenBoard b) => OverlayNGRobust.Overlay(
-        PolygonOf([a.Ring]), PolygonOf([b.Ring]), NetTopologySuite.Operation.Overlay.SpatialFunction.Intersection).Area;
+    private static double Common(GivenBoard a, GivenBoard b) => OverlayNG.Overlay(
+        PolygonOf([a.Ring]), PolygonOf([b.Ring]), NetTopologySuite.Operation.Overlay.SpatialFunction.Intersection, Micrometres).Area;
 
     private static void Outside(List<GivenBoard> boards, AskedRoom room, AuditReport report)
     {
@@ -66,8 +69,8 @@ internal static class SheetTiling
         foreach (var board in boards.Where(b => !(b.IsBox && BoxIsInside(b, room))))
         {
             ceiling ??= PolygonOf(room.Rings);
-            var outside = OverlayNGRobust.Overlay(PolygonOf([board.Ring]), ceiling,
-                NetTopologySuite.Operation.Overlay.SpatialFunction.Difference).Area;
+            var outside = OverlayNG.Overlay(PolygonOf([board.Ring]), ceiling,
+                NetTopologySuite.Operation.Overlay.SpatialFunction.Difference, Micrometres).Area;
             if (outside > Sliver * (board.Us.Length + board.Vs.Length))
             {
                 report.Fault("sheets.outside", board.Id, $"{outside:F1} mm² lie outside the ceiling");

@@ -49,10 +49,10 @@ public sealed class SheetSearch
     /// <summary>Sets the search up; null when some run cannot be divided on these lines.</summary>
     public static SheetSearch? Over(
         FramedRoom room, BoardCosting costing, StockPrices prices, CourseDivision division,
-        IReadOnlyList<CourseRun> runs, IReadOnlyList<BearingLine> lines, int patterns)
+        IReadOnlyList<CourseRun> runs, CourseOptions over)
     {
-        var options = new CourseOptions(room, prices, division, lines, patterns).Of(runs);
-        return options is null ? null : new SheetSearch(room, costing, prices, division, runs, lines, options);
+        var options = over.Of(division, runs);
+        return options is null ? null : new SheetSearch(room, costing, prices, division, runs, over.Lines, options);
     }
 
     private SheetSearch(

@@ -24,23 +24,23 @@ public sealed class StickOrderCut(CutOrder order, StickOrder sticks)
         var perUnit = order.Units == UnitSystem.Imperial ? Length.PerInch : Length.PerMillimetre;
         var prices = OrderPrices.Of(
             [.. sticks.Stock.Select(s => (s.PackPrice, s.PackSize))], [.. sticks.Stock.Select(s => s.Length.Units)], perUnit);
-        var plan = StickCutter.Solve(
-            new StickProblem(
-                [.. sticks.Wanted.Select(w => new StickWanted(w.Length.Units, w.Count))],
-                [.. sticks.Stock.Select((s, k) => new StickKind(s.Length.Units, prices.Costs[k], s.Quantity))],
-                sticks.Kerf.Units,
-                sticks.EndTrim.Units),
-            OrderBudget.StickSteps(order.Effort));
+        var problem = new StickProblem(
+            [.. sticks.Wanted.Select(w => new StickWanted(w.Length.Units, w.Count))],
+            [.. sticks.Stock.Select((s, k) => new StickKind(s.Length.Units, prices.Costs[k], s.Quantity))],
+            sticks.Kerf.Units,
+            sticks.EndTrim.Units);
+        var plan = StickCutter.Solve(problem, OrderBudget.StickSteps(order.Effort));
         if (plan.Missing.Count > 0)
         {
             return (null, [CutFindings.OutOfStock("sticks", [.. plan.Missing.Distinct().Order().Select(w => sticks.Wanted[w].Id)], plan.Missing.Count)]);
         }
 
+        var bound = Math.Min(plan.Cost, Math.Max(plan.LowerBound, FillBound.Of(problem)));
         var names = new PieceNames([.. sticks.Wanted.Select(w => (w.Id, w.Count))]);
         return (
             new CutSticks(
                 [.. plan.Sticks.Select((s, i) => Write(s, i, names))],
-                prices.Result("sticks", order, plan.Cost, plan.LowerBound, "length", order.Units == UnitSystem.Imperial ? "in" : "mm")),
+                prices.Result("sticks", order, plan.Cost, bound, "length", order.Units == UnitSystem.Imperial ? "in" : "mm")),
             []);
     }
 

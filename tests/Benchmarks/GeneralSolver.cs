@@ -9,7 +9,7 @@ namespace LayoutService.Benchmarks;
 /// a rectangle, whose rows are alike. Rows: one yes or no for every 10 mm, at least one in every stretch as long as the
 /// widest spacing, fewest of all. Lumber: how many rows use each piece between two joists (a flow from wall to wall), how
 /// many of each piece are cut from each stick, which kind each stick is, at least cost. Easier than ours on two counts:
-/// neighbouring rows may break on one joist, and the search stops as soon as it is no dearer than our answer.
+/// neighbouring rows may break on one joist, and each search stops as soon as it is as good as our answer.
 /// </summary>
 public static class GeneralSolver
 {
@@ -19,12 +19,12 @@ public static class GeneralSolver
     {
         var watch = Stopwatch.StartNew();
         var room = FramedRoom.Of(survey);
-        var rows = Rows(room, seconds);
+        var rows = Rows(room, ours, seconds);
         var cost = Lumber(room, rows, ours, seconds);
         return new Answer(rows, cost, watch.Elapsed.TotalMilliseconds);
     }
 
-    private static int Rows(FramedRoom room, double seconds)
+    private static int Rows(FramedRoom room, RowsAndLumber.Answer ours, double seconds)
     {
         const long step = 80_000;
         var model = new CpModel();
@@ -42,7 +42,7 @@ public static class GeneralSolver
 
         model.Minimize(LinearExpr.Sum(stands));
         var solver = Solver(seconds);
-        solver.Solve(model);
+        solver.Solve(model, new StopAt(ours.Rows));
         return (int)solver.ObjectiveValue;
     }
 
@@ -86,11 +86,11 @@ public static class GeneralSolver
     private static CpSolver Solver(double seconds) =>
         new() { StringParameters = FormattableString.Invariant($"max_time_in_seconds:{seconds} num_workers:{Environment.ProcessorCount}") };
 
-    private sealed class StopAt(long cost) : CpSolverSolutionCallback
+    private sealed class StopAt(long good) : CpSolverSolutionCallback
     {
         public override void OnSolutionCallback()
         {
-            if (ObjectiveValue() <= cost)
+            if (ObjectiveValue() <= good)
             {
                 StopSearch();
             }

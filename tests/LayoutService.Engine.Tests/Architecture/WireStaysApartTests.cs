@@ -8,6 +8,8 @@ public sealed class WireStaysApartTests
     [Theory]
     [InlineData("src/LayoutService.Api/Plans/Requests")]
     [InlineData("src/LayoutService.Api/Plans/Answers")]
+    [InlineData("src/LayoutService.Api/CutPlans/Requests")]
+    [InlineData("src/LayoutService.Api/CutPlans/Answers")]
     public void Requests_and_answers_name_nothing_of_the_engine(string folder)
     {
         var files = SourceTree.Read(folder);

@@ -7,9 +7,9 @@ public sealed class EngineIsPureTests
 {
     // a clock, chance, the machine, another thread, a file or a wire: each would make one request have two answers
     private const string Impure =
-        @"(?<![\w.])(DateTime|DateTimeOffset|DateOnly|TimeOnly|TimeProvider|Stopwatch|Random|RandomNumberGenerator|Guid|Environment|Console"
+        @"(?<![\w.])(?:global::)?(?:System\.(?:\w+\.)*)?(DateTime|DateTimeOffset|DateOnly|TimeOnly|TimeProvider|Stopwatch|Random|RandomNumberGenerator|Guid|Environment|Console"
         + @"|Thread|ThreadPool|Task|ValueTask|Timer|Process|HttpClient|Socket|FileStream|FileInfo|DirectoryInfo|Interlocked)\b"
-        + @"|(?<![\w.])(File|Directory|Path|Parallel)\s*\.\s*[A-Z]"
+        + @"|(?<![\w.])(?:System\.(?:\w+\.)*)?(File|Directory|Path|Parallel)\s*\.\s*[A-Z]"
         + @"|\b(async|await)\s"
         + @"|\bSystem\.(IO|Net|Threading|Diagnostics\.Process)\b";
 
@@ -27,6 +27,8 @@ public sealed class EngineIsPureTests
     [InlineData("File.ReadAllText(path)")]
     [InlineData("Parallel.For(0, 9, Do)")]
     [InlineData("using System.IO;")]
+    [InlineData("System.Environment.GetEnvironmentVariable(name)")]
+    [InlineData("System.DateTime.UtcNow")]
     [InlineData("await Wait();")]
     public void Impure_code_would_be_noticed(string code) => Assert.Matches(Impure, code);
 

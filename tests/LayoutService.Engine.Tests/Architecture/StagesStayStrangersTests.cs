@@ -50,7 +50,7 @@ public sealed class StagesStayStrangersTests
         var inner = stages.Except(records).SelectMany(file => Naming.TypesDeclared(file.Code)).Distinct().ToList();
         var readers = SourceTree.Engine.Where(file => FolderAllowances.Readers.Contains(SourceTree.EngineFolder(file)));
         var faults = readers.SelectMany(file =>
-            inner.Where(type => Regex.IsMatch(file.Code, $@"(?<![\w.]){type}\b")).Select(type => $"{file.Path} names {type}"));
+            inner.Where(type => Regex.IsMatch(file.Code, $@"(?<![\w.]|\.\s*)((global::)?(LayoutService\.)?(Engine\.)?(Strapping|Sheets)\.)?{type}\b")).Select(type => $"{file.Path} names {type}"));
         Assert.Empty(faults);
     }
 

@@ -1,0 +1,87 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Composition;
+using LayoutService.Engine.Cutting;
+using LayoutService.Engine.Measures;
+using LayoutService.Engine.Sheets;
+using LayoutService.Engine.Strapping;
+
+namespace LayoutService.Engine.Tests.Optimum;
+
+/// <summary>What one room's straps cost: as planned, by the thorough cutter on the same rows, and by the reference.</summary>
+internal sealed record LumberTrial(SeededSurvey Room, long Planned, long PlannedBound, long Thorough, LumberReference Reference)
+{
+    /// <summary>The cheapest that anyone found.</summary>
+    public long Best => Math.Min(Reference.Cost, Math.Min(Planned, Thorough));
+
+    public double QuickOver => ((double)Planned / Best) - 1;
+
+    public double ThoroughOver => ((double)Thorough / Best) - 1;
+
+    public double BestOverBound => Reference.Bound == 0 ? 0 : ((double)Best / Reference.Bound) - 1;
+
+    /// <summary>Null where the room has no plan, or has nailers cut from the same sticks as its rows.</summary>
+    public static LumberTrial? Of(SeededSurvey seeded, int milliseconds)
+    {
+        if (LayoutEngine.Plan(seeded.Survey) is not PlanOutcome.Made { Plan: var plan } || Runs(seeded.Survey) is not { } runs)
+        {
+            return null;
+        }
+
+        var survey = seeded.Survey;
+        var wish = survey.Strapping;
+        var priced = wish.Stock.All(s => s.PackPrice is not null);
+        var problem = new BarProblem(
+            [.. runs.Select(r => new Bar(
+                [.. r.Nodes.Select(n => new BarNode(n.Key, n.Grade))],
+                [.. r.Pieces.Select(p => new BarPiece(p.From, p.To, p.CutLength))],
+                r.Neighbours))],
+            [],
+            [.. wish.Stock.Select(s => new StickKind(s.Length.Units, priced ? (long)(s.PackPrice!.Value * 100) : s.Length.Units))],
+            wish.Kerf.Units,
+            wish.EndTrim.Units,
+            StrapRuns.PoorGrade);
+        var result = plan.CutPlan.Results.Single(r => r.Use == "strapping");
+        var scale = priced ? 100m : survey.Units == UnitSystem.Imperial ? Length.PerInch : Length.PerMillimetre;
+        var step = survey.Units == UnitSystem.Imperial ? Length.PerSixteenth : Length.PerMillimetre;
+        return LumberProgram.Solve(problem, step, milliseconds) is not { } reference
+            ? null
+            : new LumberTrial(
+                seeded,
+                (long)decimal.Round(result.Cost * scale),
+                (long)decimal.Round(result.LowerBound * scale),
+                BarCutter.Solve(problem, BarEffort.Thorough).Cost,
+                reference);
+    }
+
+    public static List<LumberTrial> Run(int count, int milliseconds)
+    {
+        var trials = new List<LumberTrial>();
+        for (var seed = 0; trials.Count < count && seed < 3 * count; seed++)
+        {
+            if (Of(SeededSurveys.Make(seed), milliseconds) is { } trial)
+            {
+                trials.Add(trial);
+            }
+        }
+
+        return trials;
+    }
+
+    // the rows as the plan draws them, each stretch with its feasible pieces
+    private static List<StrapRun>? Runs(Survey survey)
+    {
+        var room = FramedRoom.Of(Pricing.WithListPrices(survey));
+        if (new CeilingSearch(room).Best().Chosen is not { } chosen)
+        {
+            return null;
+        }
+
+        var straps = new StrapRuns(room, chosen.Rules);
+        var runs = straps.Of(chosen.Lines, ButtZones.Of(chosen, new BoardPieces(room).Cut(chosen.Layout)));
+        var nailers = new NailerLines(room, chosen.Rules).Of(chosen.Lines, runs, straps.LongestPiece);
+        return nailers.Exists(n => n.Role == NailerRole.WallNailer) ? null : runs;
+    }
+
+    public override string ToString() =>
+        $"{Room}: planned {Planned} (bound {PlannedBound}), thorough {Thorough}, reference {Reference.Cost} (bound {Reference.Bound})";
+}

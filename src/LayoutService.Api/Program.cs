@@ -1,4 +1,5 @@
 using LayoutService.Api.Catalogues;
+using LayoutService.Api.CutPlans;
 using LayoutService.Api.Describing;
 using LayoutService.Api.Hosting;
 using LayoutService.Api.Plans;
@@ -8,6 +9,7 @@ builder.AddLogs();
 builder.AddServer();
 builder.Services.AddContract();
 builder.Services.AddPlans();
+builder.Services.AddCutPlans();
 
 var app = builder.Build();
 app.UseRequestIds();
@@ -18,6 +20,7 @@ app.UseRouting();
 app.UseRateLimiter();
 app.MapContract();
 app.MapPlans();
+app.MapCutPlans();
 app.MapCatalogues();
 app.MapOperation();
 app.MapProblems();

@@ -13,10 +13,17 @@ internal static class Repository
 
     public static string OpenApi(string name) => Path.Combine(Root, "openapi", name);
 
-    /// <summary>Names of the examples, in order.</summary>
-    public static IEnumerable<string> Examples => Directory.GetFiles(Path.Combine(Root, "openapi", "examples"), "*.request.json")
+    /// <summary>Names of the examples of rooms, in order.</summary>
+    public static IEnumerable<string> Examples => AllExamples.Where(name => !IsCutPlan(name));
+
+    /// <summary>Names of the examples of cut plans, in order.</summary>
+    public static IEnumerable<string> CutPlanExamples => AllExamples.Where(IsCutPlan);
+
+    private static IEnumerable<string> AllExamples => Directory.GetFiles(Path.Combine(Root, "openapi", "examples"), "*.request.json")
         .Select(file => Path.GetFileName(file)[..^".request.json".Length])
         .Order(StringComparer.Ordinal);
+
+    private static bool IsCutPlan(string name) => name.StartsWith("cut-plan-", StringComparison.Ordinal);
 
     public static string ExampleRequest(string name) => File.ReadAllText(OpenApi($"examples/{name}.request.json"));
 

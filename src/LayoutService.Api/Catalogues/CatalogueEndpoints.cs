@@ -9,7 +9,7 @@ public static class CatalogueEndpoints
     public static void MapCatalogues(this IEndpointRouteBuilder routes)
     {
         var standards = routes.MapGroup("/v1").WithTags("Standards").AddEndpointFilter(new Acceptable("application/json"));
-        standards.MapGet("/rules", () => Hosting.Answers.Json(CatalogueWriting.Rules()))
+        standards.MapGet("/rules", () => JsonAnswer.Of(CatalogueWriting.Rules()))
             .WithName("listRules")
             .WithSummary("Rules applied")
             .WithDescription("Every rule that a plan may apply: value, unit, published source and clause or common practice, and how sure the figure is.")
@@ -22,13 +22,13 @@ public static class CatalogueEndpoints
             .Produces<RuleAnswer>()
             .Produces<Problem>(StatusCodes.Status404NotFound, ProblemResult.MediaType)
             .ReadingProblems();
-        standards.MapGet("/rulesets", () => Hosting.Answers.Json(CatalogueWriting.Rulesets()))
+        standards.MapGet("/rulesets", () => JsonAnswer.Of(CatalogueWriting.Rulesets()))
             .WithName("listRulesets")
             .WithSummary("Rulesets")
             .WithDescription("The building codes whose figures can be applied.")
             .Produces<RulesetsAnswer>()
             .ReadingProblems();
-        standards.MapGet("/materials", () => Hosting.Answers.Json(CatalogueWriting.Materials()))
+        standards.MapGet("/materials", () => JsonAnswer.Of(CatalogueWriting.Materials()))
             .WithName("listMaterials")
             .WithSummary("Materials known")
             .WithDescription("Known sizes, sheets, batts, fasteners and finishing materials, with the source of each figure.")
@@ -37,6 +37,6 @@ public static class CatalogueEndpoints
     }
 
     private static IResult Rule(string id) => RuleCatalogue.Current.Find(id) is { } rule
-        ? Hosting.Answers.Json(CatalogueWriting.Of(rule))
+        ? JsonAnswer.Of(CatalogueWriting.Of(rule))
         : new ProblemResult(ProblemKind.NotFound, "No rule has this id; GET /v1/rules lists them.");
 }

@@ -36,7 +36,8 @@ internal sealed class ClosedRequestFilter : ISchemaFilter
     }
 
     internal static bool IsRequest(Type type) =>
-        type.Namespace == typeof(Plans.Requests.PlanRequest).Namespace && type.IsClass;
+        type.IsClass && type.Namespace is { } home
+        && (home == typeof(Plans.Requests.PlanRequest).Namespace || home == typeof(CutPlans.Requests.CutPlanRequest).Namespace);
 
     private static void Show(IValidatorDescriptor rules, OpenApiSchema open)
     {

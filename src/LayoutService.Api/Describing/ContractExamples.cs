@@ -8,8 +8,11 @@ internal static class ContractExamples
 {
     private const string Ending = ".request.json";
 
-    /// <summary>Examples by name, in the order of their names.</summary>
-    public static Dictionary<string, IOpenApiExample> Requests()
+    /// <summary>How the names of examples of a cut plan begin; the others are examples of rooms.</summary>
+    private const string OfCutPlans = "cut-plan-";
+
+    /// <summary>Examples of an operation's request by name, in the order of their names.</summary>
+    public static Dictionary<string, IOpenApiExample> Requests(string? operation)
     {
         var assembly = typeof(ContractExamples).Assembly;
         var examples = new Dictionary<string, IOpenApiExample>(StringComparer.Ordinal);
@@ -17,6 +20,11 @@ internal static class ContractExamples
         {
             using var stream = assembly.GetManifestResourceStream(resource)!;
             var name = resource[..^Ending.Length];
+            if (name.StartsWith(OfCutPlans, StringComparison.Ordinal) != (operation == CutPlans.CutPlanEndpoints.Operation))
+            {
+                continue;
+            }
+
             examples.Add(name, new OpenApiExample { Summary = name.Replace('-', ' '), Value = JsonNode.Parse(stream) });
         }
 

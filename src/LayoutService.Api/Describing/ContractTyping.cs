@@ -13,6 +13,7 @@ internal static class ContractTyping
         document["servers"] = new JsonArray(new JsonObject { ["url"] = "/", ["description"] = "This service." });
         document["security"] = new JsonArray();
         document["tags"] = new JsonArray(
+            new JsonObject { ["name"] = "Cut plans", ["description"] = "The cutting engine alone: pieces and stock in, cuts out." },
             new JsonObject { ["name"] = "Operation", ["description"] = "For those who run the service, or find their way in it." },
             new JsonObject { ["name"] = "Plans", ["description"] = "One room in, the whole plan or one part of it out." },
             new JsonObject { ["name"] = "Standards", ["description"] = "The figures applied, and where they are published." });

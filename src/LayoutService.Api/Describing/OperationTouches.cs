@@ -27,7 +27,7 @@ internal sealed class OperationTouches : IOperationFilter
             body.Required = true;
             foreach (var content in (body.Content ?? new Dictionary<string, IOpenApiMediaType>()).Values.OfType<OpenApiMediaType>())
             {
-                content.Examples = ContractExamples.Requests();
+                content.Examples = ContractExamples.Requests(operation.OperationId);
             }
         }
 

@@ -30,6 +30,18 @@ public sealed record LimitsAnswer
     /// <summary>Different lengths, or sheets, that can be bought.</summary>
     public int Stock { get; init; } = ServiceLimits.MaxStock;
 
+    /// <summary>Different pieces that a cut plan cuts from lengths.</summary>
+    public int CutLengths { get; init; } = ServiceLimits.MaxCutLengths;
+
+    /// <summary>Pieces that a cut plan cuts from lengths, all counts together.</summary>
+    public int CutPieces { get; init; } = ServiceLimits.MaxCutPieces;
+
+    /// <summary>Different pieces that a cut plan cuts from sheets.</summary>
+    public int CutPanels { get; init; } = ServiceLimits.MaxCutPanels;
+
+    /// <summary>Pieces that a cut plan cuts from sheets, all counts together.</summary>
+    public int CutPanelPieces { get; init; } = ServiceLimits.MaxCutPanelPieces;
+
     /// <summary>Packs in a price list.</summary>
     public int PricedItems { get; init; } = ServiceLimits.MaxPricedItems;
 

@@ -6,26 +6,30 @@ public static class OperationEndpoints
     public static void MapOperation(this IEndpointRouteBuilder routes)
     {
         var operation = routes.MapGroup("").WithTags("Operation");
-        operation.MapGet("/v1/limits", () => Answers.Json(new LimitsAnswer()))
+        operation.MapGet("/v1/limits", () => JsonAnswer.Of(new LimitsAnswer()))
             .AddEndpointFilter(new Acceptable("application/json"))
             .WithName("getLimits")
             .WithSummary("Limits of a request")
             .WithDescription("The largest that each part of a request may be. One past any of them is refused.")
             .Produces<LimitsAnswer>()
             .ReadingProblems();
-        operation.MapGet("/health/live", () => Answers.Json(new HealthAnswer("live")))
+        operation.MapGet("/health/live", () => JsonAnswer.Of(new HealthAnswer("live")))
+            .AddEndpointFilter(new Acceptable("application/json"))
             .WithName("getLive")
             .WithSummary("Is the process alive")
             .WithDescription("Answers as long as the process can answer at all.")
             .Produces<HealthAnswer>()
+            .Produces<Problem>(StatusCodes.Status406NotAcceptable, ProblemResult.MediaType)
             .Produces<Problem>(StatusCodes.Status500InternalServerError, ProblemResult.MediaType);
         operation.MapGet("/health/ready", (Readiness readiness) => readiness.IsReady
-                ? Answers.Json(new HealthAnswer("ready"))
+                ? JsonAnswer.Of(new HealthAnswer("ready"))
                 : new ProblemResult(ProblemKind.Busy, "The service is starting or about to stop."))
+            .AddEndpointFilter(new Acceptable("application/json"))
             .WithName("getReady")
             .WithSummary("May requests be sent")
             .WithDescription("Answers 503 before the service has warmed up, and once it has been told to stop.")
             .Produces<HealthAnswer>()
+            .Produces<Problem>(StatusCodes.Status406NotAcceptable, ProblemResult.MediaType)
             .Produces<Problem>(StatusCodes.Status500InternalServerError, ProblemResult.MediaType)
             .Produces<Problem>(StatusCodes.Status503ServiceUnavailable, ProblemResult.MediaType);
         routes.MapGet("/", () => Results.Content(FrontPage.Html, "text/html; charset=utf-8")).ExcludeFromDescription();

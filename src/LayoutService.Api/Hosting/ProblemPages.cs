@@ -33,7 +33,7 @@ public static class ProblemPages
 
         return request.Headers.Accept.ToString().Contains("text/html", StringComparison.OrdinalIgnoreCase)
             ? Results.Content(Html(kind), "text/html; charset=utf-8")
-            : Answers.Json(new ProblemKindAnswer(kind.Address, kind.Status, kind.Title, kind.Text));
+            : JsonAnswer.Of(new ProblemKindAnswer(kind.Address, kind.Status, kind.Title, kind.Text));
     }
 
     private static string Html(ProblemKind kind) => $"""

@@ -19,12 +19,18 @@ public static class ServiceHosting
             .WriteTo.Console(new RenderedCompactJsonFormatter()));
     }
 
+    /// <summary>
+    /// What the server itself takes. It lies above the limit of a body, so that a body past the limit is answered with 413 and
+    /// then read to its end: a connection cut while the caller still sends would lose the answer.
+    /// </summary>
+    private const int MostBytesDrained = 16 * ServiceLimits.MaxBodyBytes;
+
     public static void AddServer(this WebApplicationBuilder builder)
     {
         builder.WebHost.ConfigureKestrel(server =>
         {
             server.AddServerHeader = false;
-            server.Limits.MaxRequestBodySize = ServiceLimits.MaxBodyBytes;
+            server.Limits.MaxRequestBodySize = MostBytesDrained;
         });
         var settings = builder.Configuration.GetSection("Service").Get<ServiceSettings>() ?? new ServiceSettings();
         builder.Services.AddSingleton(settings);

@@ -30,6 +30,18 @@ public static class ServiceLimits
     /// <summary>Different lengths, or sheets, that can be bought.</summary>
     public const int MaxStock = 20;
 
+    /// <summary>Different pieces that a cut plan cuts from lengths.</summary>
+    public const int MaxCutLengths = 1000;
+
+    /// <summary>Pieces that a cut plan cuts from lengths, all counts together.</summary>
+    public const int MaxCutPieces = 5000;
+
+    /// <summary>Different pieces that a cut plan cuts from sheets.</summary>
+    public const int MaxCutPanels = 500;
+
+    /// <summary>Pieces that a cut plan cuts from sheets, all counts together.</summary>
+    public const int MaxCutPanelPieces = 1000;
+
     /// <summary>Packs in a price list.</summary>
     public const int MaxPricedItems = 500;
 

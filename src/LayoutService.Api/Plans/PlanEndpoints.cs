@@ -55,17 +55,17 @@ public static class PlanEndpoints
             return wrong;
         }
 
-        return await Answer(body, desk, blocks, answer => Hosting.Answers.Json(answer), stop);
+        return await Answer(body, desk, blocks, answer => JsonAnswer.Of(answer), stop);
     }
 
     private static Task<IResult> Check(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
-        Answer(body, desk, default, answer => Hosting.Answers.Json(new CheckedAnswer(answer.Reference, answer.RequestDigest, answer.Digest)), stop);
+        Answer(body, desk, default, answer => JsonAnswer.Of(new CheckedAnswer(answer.Reference, answer.RequestDigest, answer.Digest)), stop);
 
     private static Task<IResult> Strapping(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
-        Answer(body, desk, new(Block.Strapping), answer => Hosting.Answers.Json(answer.Strapping), stop);
+        Answer(body, desk, new(Block.Strapping), answer => JsonAnswer.Of(answer.Strapping), stop);
 
     private static Task<IResult> Sheets(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
-        Answer(body, desk, new(Block.Sheets), answer => Hosting.Answers.Json(answer.Sheets), stop);
+        Answer(body, desk, new(Block.Sheets), answer => JsonAnswer.Of(answer.Sheets), stop);
 
     private static async Task<IResult> Answer(
         JsonBody<PlanRequest> body, PlanDesk desk, Blocks blocks, Func<PlanAnswer, IResult> write, CancellationToken stop)

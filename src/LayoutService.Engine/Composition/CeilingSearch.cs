@@ -21,6 +21,7 @@ public sealed class CeilingSearch
     private readonly StockPrices _prices;
     private readonly SheetPricing _pricing;
     private readonly StrapLines _straps;
+    private readonly Dictionary<RowSet, CourseOptions> _options = [];
     private readonly List<Span> _posts;
 
     public CeilingSearch(FramedRoom room)
@@ -80,7 +81,7 @@ public sealed class CeilingSearch
                     }
 
                     SheetSearch? Over(List<StrapLine> over) => SheetSearch.Over(
-                        _room, costing, _prices, division, runs, [.. over.Select(l => l.Bearing)], budget.Patterns);
+                        _room, costing, _prices, division, runs, Options(new RowSet(division.SheetWidth, budget.Patterns, [.. over])));
                 }
             }
         }
@@ -96,6 +97,17 @@ public sealed class CeilingSearch
             .Select(f => f.Made with { Layout = f.Search.Improve(f.Made.Layout, f.Choice, budget.Costings) })
             .MinBy(Key)!;
         return (OnlyUsedShorts(best), null);
+    }
+
+    // divisions that meet the same rows share what is known about them
+    private CourseOptions Options(RowSet rows)
+    {
+        if (!_options.TryGetValue(rows, out var options))
+        {
+            _options[rows] = options = new CourseOptions(_room, _prices, rows.SheetWidth, [.. rows.Lines.Select(l => l.Bearing)], rows.Patterns);
+        }
+
+        return options;
     }
 
     // rows clear of the posts where that costs no row, and rows wherever they fit
@@ -251,5 +263,23 @@ public sealed class CeilingSearch
                 Butts = [.. made.Layout.Butts.Select(run => run.Select(b => newIndex[b]).ToArray())],
             },
         };
+    }
+
+    // lines are laid once (see StrapLines), so the same rows are the same objects
+    private readonly record struct RowSet(long SheetWidth, int Patterns, StrapLine[] Lines)
+    {
+        public bool Equals(RowSet other) =>
+            SheetWidth == other.SheetWidth && Patterns == other.Patterns && Lines.Length == other.Lines.Length && Lines.Zip(other.Lines).All(l => ReferenceEquals(l.First, l.Second));
+
+        public override int GetHashCode()
+        {
+            var hash = SheetWidth + Patterns;
+            foreach (var line in Lines)
+            {
+                hash = unchecked((hash * 31) + line.At);
+            }
+
+            return hash.GetHashCode();
+        }
     }
 }

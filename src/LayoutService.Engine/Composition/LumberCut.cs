@@ -49,7 +49,7 @@ public sealed class LumberCut(FramedRoom room)
         IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs, RowRules rules, Func<long, string> say, List<StickStock> kinds)
     {
         var longest = Math.Min(new StrapRuns(room, rules).LongestPiece, kinds.Max(k => k.Length.Units) - _wish.EndTrim.Units);
-        var nailers = new NailerLines(room, rules).Of(lines, runs, Math.Min(longest, LedgerStock.Longest(room.Survey.Units) - _wish.EndTrim.Units));
+        var nailers = new NailerLines(room, rules).Of(lines, runs, longest, LedgerStock.Longest(room.Survey.Units) - _wish.EndTrim.Units);
         var priced = kinds.All(s => s.PackPrice is not null);
         var wallNailers = Enumerable.Range(0, nailers.Count).Where(i => nailers[i].Role == NailerRole.WallNailer).ToList();
         var plan = BarCutter.Solve(

@@ -89,6 +89,7 @@ public static class PlanWriter
             LowestUnderside = finished,
             MassKilograms = takeoff.Totals.MassKilograms,
             HeaviestLiftKilograms = cutPlan.Sheets
+                .DistinctBy(s => (s.Width, s.Length))
                 .Select(s => masses.SheetKilograms(survey.Sheets.Type, survey.Sheets.Thickness, s.Width, s.Length))
                 .DefaultIfEmpty(0m)
                 .Max(),

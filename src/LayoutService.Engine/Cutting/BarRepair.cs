@@ -16,8 +16,8 @@ internal sealed class BarRepair(BarCase bars, BarJudge judge, BarBeam beam, BarS
     private readonly List<int> _near = [];
     private ulong _state = 0x9E3779B97F4A7C15UL;
 
-    /// <summary>Improves until the steps are spent or the bound is reached; best ends with the best solution seen.</summary>
-    public BarScore Run(BarSolution best, BarScore bestScore, BarPrices[] prices, long bound, long steps)
+    /// <summary>Improves from the start until the steps are spent or the bound is reached; best ends with the best solution seen.</summary>
+    public BarScore Run(BarSolution start, BarSolution best, BarScore bestScore, BarPrices[] prices, long bound, long steps)
     {
         if (bars.Runs.Length < 2)
         {
@@ -25,9 +25,9 @@ internal sealed class BarRepair(BarCase bars, BarJudge judge, BarBeam beam, BarS
         }
 
         var now = new BarSolution(bars);
-        now.CopyFrom(best);
+        now.CopyFrom(start);
         var before = new BarSolution(bars);
-        BarScore score = bestScore;
+        BarScore score = judge.Of(start);
         long begin = beam.Work;
         double closing = prices[0].Closing(now.Content);
         while (beam.Work - begin < steps && (bestScore.Violations > 0 || bestScore.Cost > bound))

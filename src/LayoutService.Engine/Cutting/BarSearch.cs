@@ -22,6 +22,7 @@ internal sealed class BarSearch
     private readonly BarStagger _stagger;
     private readonly BarBeam _beam;
     private readonly int[] _order;
+    private BarSolution? _dived;
 
     public BarSearch(BarCase bars, int poorGrade)
     {
@@ -57,8 +58,19 @@ internal sealed class BarSearch
         }
 
         var repair = new BarRepair(_bars, Judge, _beam, _stagger, _weights, BarRepairStyle.Quick);
-        Score = repair.Run(Best, Score, [prices], bound, QuickRepairSteps);
+        Score = repair.Run(Best, Best, Score, [prices], bound, QuickRepairSteps);
         return bound;
+    }
+
+    /// <summary>A beam and a repair by rate alone, for fixed pieces whose bound is known from elsewhere.</summary>
+    public void Repack(long bound, long steps)
+    {
+        BarPrices rate = BarPrices.ByRate(_bars, 0, ThoroughBuckets);
+        BarPrices charged = BarPrices.ByRate(_bars, _bars.Kinds.LargestCost, ThoroughBuckets);
+        Try(rate, 4, 0.3);
+        Try(charged, 4, 0.3);
+        var repair = new BarRepair(_bars, Judge, _beam, _stagger, _weights, BarRepairStyle.Thorough);
+        Score = repair.Run(Best, Best, Score, [rate, charged, rate.Varied(_bars, 0), rate.Varied(_bars, 1)], bound, steps);
     }
 
     /// <summary>Relaxation, beams of growing width, a long repair; returns the relaxation's bound.</summary>
@@ -72,6 +84,7 @@ internal sealed class BarSearch
             var relaxation = new LengthRelaxation(_bars.Lengths, _bars.Kinds, _bars.Graphs);
             bound = Math.Max(bound, relaxation.Solve(_bars, RelaxationWork));
             first = BarPrices.ByRelaxation(_bars, relaxation, ThoroughBuckets);
+            Dive(relaxation, first);
         }
 
         List<BarPrices> prices = [first, first, rate];
@@ -87,8 +100,37 @@ internal sealed class BarSearch
         }
 
         var repair = new BarRepair(_bars, Judge, _beam, _stagger, _weights, BarRepairStyle.Thorough);
-        Score = repair.Run(Best, Score, [.. prices], bound, ThoroughRepairSteps);
+        if (_dived is not null)
+        {
+            Score = repair.Run(_dived, Best, Score, [.. prices], bound, ThoroughRepairSteps / 2);
+        }
+
+        Score = repair.Run(Best, Best, Score, [.. prices], bound, _dived is null ? ThoroughRepairSteps : ThoroughRepairSteps / 2);
         return bound;
+    }
+
+    private void Dive(LengthRelaxation relaxation, BarPrices prices)
+    {
+        double best = double.MaxValue;
+        foreach (double least in (ReadOnlySpan<double>)[0.2, 0.6])
+        {
+            var trial = new BarSolution(_bars);
+            new BarDive(_bars, relaxation, _beam).Run(trial, prices, new BarBeamStyle(32, 0.3, _weights.Violation, 0), least, 20_000_000);
+            _stagger.Settle(trial);
+            BarScore score = Judge.Of(trial);
+            double weighed = score.Cost + 0.3 * _bars.Kinds.LargestCost * score.Violations;
+            if (weighed < best)
+            {
+                best = weighed;
+                _dived = trial;
+            }
+
+            if (score.CompareTo(Score) < 0)
+            {
+                Score = score;
+                Best.CopyFrom(trial);
+            }
+        }
     }
 
     private void Beams(List<BarPrices> prices)

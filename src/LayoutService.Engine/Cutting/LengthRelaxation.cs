@@ -27,6 +27,7 @@ internal sealed class LengthRelaxation
     private readonly double[] _valuesBuffer;
     private readonly int[] _atMost;
     private readonly long[] _worth;
+    private readonly Dictionary<int, int[]> _ways = [];
 
     public LengthRelaxation(long[] lengths, StockKinds kinds, BarGraph[] graphs)
     {
@@ -71,6 +72,12 @@ internal sealed class LengthRelaxation
 
     /// <summary>Factor from cost to whole-number price.</summary>
     public long Scale { get; }
+
+    /// <summary>Whether a column is a way to break a bar.</summary>
+    public bool IsWay(int column) => _ways.ContainsKey(column);
+
+    /// <summary>The arcs of a way, in order.</summary>
+    public int[] WayOf(int column) => _ways[column];
 
     /// <summary>What the relaxation would pay for one more of a limited kind; 0 for the others.</summary>
     public double Charge(int kind) => _limitRow[kind] < 0 ? 0 : Math.Max(0, -Program.Dual[_limitRow[kind]]);
@@ -244,14 +251,16 @@ internal sealed class LengthRelaxation
     private void AddWay(int graph)
     {
         int count = 0;
+        var arcs = new List<int>();
         _rowsBuffer[count] = _lengths.Length + graph;
         _valuesBuffer[count++] = 1;
         for (int node = 0; _next[node] >= 0; node = _graphs[graph].To[_next[node]])
         {
+            arcs.Add(_next[node]);
             count = Append(count, _graphs[graph].Length[_next[node]], -1);
         }
 
-        Program.Add(0, _rowsBuffer.AsSpan(0, count), _valuesBuffer.AsSpan(0, count));
+        _ways.Add(Program.Add(0, _rowsBuffer.AsSpan(0, count), _valuesBuffer.AsSpan(0, count)), [.. arcs]);
     }
 
     private void AddFilling(int kind, IReadOnlyList<int> items)

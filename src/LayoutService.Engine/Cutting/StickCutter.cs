@@ -6,6 +6,9 @@ namespace LayoutService.Engine.Cutting;
 /// </summary>
 public static class StickCutter
 {
+    private const int MostToRepack = 500;
+    private const long RepackStepsAPiece = 20_000;
+
     /// <summary>Enough steps for every published instance tried; about a second.</summary>
     public const int UsualSteps = 100_000_000;
 
@@ -53,7 +56,32 @@ public static class StickCutter
 
         var dive = new StickDive(lengths, demand, kinds, steps);
         dive.Run();
-        return Read(problem, kinds, dive, queues, missing);
+        StickPlan plan = Read(problem, kinds, dive, queues, missing);
+        return plan.ProvedOptimal || pieces > MostToRepack ? plan : Repacked(problem, plan, dive.LowerBound, Math.Min(pieces * RepackStepsAPiece, steps / 10));
+    }
+
+    /// <summary>
+    /// The plan, or a better one from BarRepair with every piece a bar of its own: it finds what a dive cannot, plans that
+    /// the relaxation uses nothing of (a single dear stick in place of two limited ones).
+    /// </summary>
+    private static StickPlan Repacked(StickProblem problem, StickPlan plan, long bound, long steps)
+    {
+        BarCase bars = BarCase.Read(new BarProblem([], problem.Wanted, problem.Kinds, problem.Kerf, problem.EndTrim, int.MaxValue));
+        if (bars.Runs.Length < 2)
+        {
+            return plan;
+        }
+
+        var search = new BarSearch(bars, int.MaxValue);
+        search.Repack(bound, steps);
+        BarPlan other = BarReading.Plan(new BarProblem([], problem.Wanted, problem.Kinds, problem.Kerf, problem.EndTrim, int.MaxValue), bars, search, bound);
+        if ((other.Missing.Count, other.Cost).CompareTo((plan.Missing.Count, plan.Cost)) >= 0)
+        {
+            return plan;
+        }
+
+        List<Stick> sticks = other.Sticks.Select(s => new Stick(s.Kind, [.. s.Cuts.Select(c => c.Piece)], s.Offcut)).ToList();
+        return new StickPlan(sticks, [.. other.Missing.Select(c => c.Piece)], other.Cost, other.LowerBound);
     }
 
     private static StickPlan Read(StickProblem problem, StockKinds kinds, StickDive dive, Queue<int>[] queues, List<int> missing)

@@ -145,7 +145,7 @@ internal sealed class StickDive
             }
         }
 
-        int kind = Cheapest(used, stock);
+        int kind = Cheapest(used, stock, (long)_relaxation.Program.CostOf(column));
         if (lengths.Count == 0 || kind < 0)
         {
             return 0;
@@ -161,8 +161,17 @@ internal sealed class StickDive
         return _kinds.Cost[kind];
     }
 
-    private int Cheapest(long used, int[] stock)
+    /// <summary>The filling's own kind, or where none is left at its cost, the cheapest that is.</summary>
+    private int Cheapest(long used, int[] stock, long cost)
     {
+        for (int kind = 0; kind < _kinds.Count; kind++)
+        {
+            if (_kinds.Usable[kind] >= used && stock[kind] > 0 && _kinds.Cost[kind] == cost)
+            {
+                return kind;
+            }
+        }
+
         int best = -1;
         for (int kind = 0; kind < _kinds.Count; kind++)
         {

@@ -31,7 +31,8 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
     private readonly List<int> _eligible = new(lines.Count);
     private readonly List<int> _atOpenings = new(lines.Count);
     private readonly List<int> _butts = new(8);
-    private readonly HashSet<int[]> _known = new(SameButts.Compared);
+    private readonly ButtLists _lists = new();
+    private readonly List<(int List, long ByShare, long ByCount)> _found = new(64);
 
     /// <summary>Patterns of a run; <paramref name="backed"/> tells of each line whether wood lies behind a butt on it there.</summary>
     public List<ButtPattern> Of(CourseRun run, bool[] backed, int most)
@@ -53,12 +54,12 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
             }
         }
 
-        var found = new List<ButtPattern>();
-        _known.Clear();
+        _lists.Clear();
+        _found.Clear();
         _butts.Clear();
         if (run.Along.Size <= _lengths[0])
         {
-            Add(run, found);
+            Add(run);
         }
 
         foreach (var first in _eligible)
@@ -67,26 +68,26 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
             {
                 if (lines[first].At - low <= _lengths[0] && WalkUp(first, high, length))
                 {
-                    Add(run, found);
+                    Add(run);
                 }
 
                 if (high - lines[first].At <= _lengths[0] && WalkDown(first, low, length))
                 {
-                    Add(run, found);
+                    Add(run);
                 }
             }
         }
 
         foreach (var opening in run.Enclosed)
         {
-            AddThrough(run, opening, found);
+            AddThrough(run, opening);
         }
 
-        return Best(found, most);
+        return Best(most);
     }
 
     // both ways from a butt through an opening
-    private void AddThrough(CourseRun run, Span opening, List<ButtPattern> found)
+    private void AddThrough(CourseRun run, Span opening)
     {
         foreach (var line in _atOpenings)
         {
@@ -101,52 +102,46 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
                 if (WalkUp(line, run.Along.Hi, length))
                 {
                     _butts.InsertRange(0, below.AsSpan(0, below.Length - 1).ToArray());
-                    Add(run, found);
+                    Add(run);
                 }
             }
         }
     }
 
     // half of the places go to the best by each guess
-    private static List<ButtPattern> Best(List<ButtPattern> found, int most)
+    private List<ButtPattern> Best(int most)
     {
-        if (found.Count <= most)
+        if (_found.Count > most)
         {
-            return found;
+            _found.Sort((a, b) => Compare((a.ByShare, a.ByCount), (b.ByShare, b.ByCount), a.List, b.List));
+            _found.Sort(most / 2, _found.Count - (most / 2), Comparer<(int List, long ByShare, long ByCount)>.Create(
+                (a, b) => Compare((a.ByCount, a.ByShare), (b.ByCount, b.ByShare), a.List, b.List)));
         }
 
-        found.Sort(static (a, b) => Compare(a, b, 0));
-        var kept = found.GetRange(0, most / 2);
-        found.RemoveRange(0, most / 2);
-        found.Sort(static (a, b) => Compare(a, b, 1));
-        kept.AddRange(found.GetRange(0, most - (most / 2)));
+        var kept = new List<ButtPattern>(Math.Min(most, _found.Count));
+        for (var i = 0; i < _found.Count && i < most; i++)
+        {
+            kept.Add(new ButtPattern(_lists[_found[i].List].ToArray(), _found[i].ByShare, _found[i].ByCount));
+        }
+
         return kept;
     }
 
-    private static int Compare(ButtPattern a, ButtPattern b, int model)
+    // by guesses, then by fewer butts, then by the butts themselves
+    private int Compare((long, long) a, (long, long) b, int listA, int listB)
     {
-        var order = a.Guess(model).CompareTo(b.Guess(model));
+        var order = a.CompareTo(b);
         if (order == 0)
         {
-            order = a.Guess(1 - model).CompareTo(b.Guess(1 - model));
+            order = _lists[listA].Length.CompareTo(_lists[listB].Length);
         }
 
-        if (order == 0)
-        {
-            order = a.Lines.Length.CompareTo(b.Lines.Length);
-        }
-
-        for (var i = 0; order == 0 && i < a.Lines.Length; i++)
-        {
-            order = a.Lines[i].CompareTo(b.Lines[i]);
-        }
-
-        return order;
+        return order == 0 ? _lists[listA].SequenceCompareTo(_lists[listB]) : order;
     }
 
-    private void Add(CourseRun run, List<ButtPattern> found)
+    private void Add(CourseRun run)
     {
-        if (!ThroughOpenings(run) || _known.GetAlternateLookup<ReadOnlySpan<int>>().Contains(CollectionsMarshal.AsSpan(_butts)))
+        if (!ThroughOpenings(run) || _lists.Add(CollectionsMarshal.AsSpan(_butts)) is var list && list < 0)
         {
             return;
         }
@@ -173,9 +168,7 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
         }
 
         Price(run.Along.Hi);
-        int[] butts = [.. _butts];
-        _known.Add(butts);
-        found.Add(new ButtPattern(butts, share, count));
+        _found.Add((list, share, count));
 
         void Price(long end)
         {

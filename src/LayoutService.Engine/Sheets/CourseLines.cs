@@ -56,11 +56,14 @@ public static class CourseLines
             }
         }
 
-        return [.. offered
-            .Select((d, i) => (d, i))
-            .OrderBy(x => x.d.Slivers).ThenBy(x => x.d.Narrow + (x.d.Courses * PreferredRip)).ThenBy(x => x.i)
-            .Select(x => x.d)
-            .Take(most)];
+        // the best of every width in turn
+        var ranked = offered
+            .GroupBy(d => d.SheetWidth)
+            .SelectMany(width => width
+                .Select((d, i) => (d, i))
+                .OrderBy(x => x.d.Slivers).ThenBy(x => x.d.Narrow + (x.d.Courses * PreferredRip)).ThenBy(x => x.i)
+                .Select((x, rank) => (x.d, rank)));
+        return [.. ranked.OrderBy(x => x.rank).ThenBy(x => x.d.Slivers).Select(x => x.d).Take(most)];
     }
 
     private static long Remainder(long distance, long width) => distance % width is 0 ? width : distance % width;

@@ -9,13 +9,13 @@ public sealed record CourseOption(int[][] Butts, int[] All, long ByShare, long B
     public long Guess(int model) => model == 0 ? ByShare : ByCount;
 }
 
-/// <summary>Lists the choices of every course; runs that look alike are worked out once.</summary>
-public sealed class CourseOptions(FramedRoom room, StockPrices prices, CourseDivision division, IReadOnlyList<BearingLine> lines, int most)
+/// <summary>Lists the choices of every course over given lines; runs that look alike are worked out once, whatever the division.</summary>
+public sealed class CourseOptions(FramedRoom room, StockPrices prices, long sheetWidth, IReadOnlyList<BearingLine> lines, int most)
 {
     private readonly List<(CourseRun Run, bool[] Backed, List<ButtPattern> Patterns, List<CourseOption> Alone)> _known = [];
     private readonly bool[] _backed = new bool[lines.Count];
     private readonly List<Span>[] _board = [.. lines.Select(l => room.Board.AcrossAt(l.At, 0))];
-    private readonly ButtPatterns _patterns = new(lines, prices, division.SheetWidth);
+    private readonly ButtPatterns _patterns = new(lines, prices, sheetWidth);
 
     // straps keep an opening's clearance, and end square where it lies askew; the board's edge runs on to the opening
     private readonly long _tolerance = 2 + room.OpeningRings
@@ -23,8 +23,10 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, CourseDiv
         .DefaultIfEmpty(0)
         .Max();
 
+    public IReadOnlyList<BearingLine> Lines => lines;
+
     /// <summary>Options of each course in order; null when some run cannot be divided.</summary>
-    public List<CourseOption>[]? Of(IReadOnlyList<CourseRun> runs)
+    public List<CourseOption>[]? Of(CourseDivision division, IReadOnlyList<CourseRun> runs)
     {
         var courses = new List<CourseOption>[division.Courses];
         for (int c = 0, r = 0; c < courses.Length; c++)

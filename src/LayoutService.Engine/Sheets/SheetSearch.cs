@@ -22,8 +22,8 @@ public sealed record SheetLayout(
 
 /// <summary>
 /// Problem: choose the butts of every course so that neighbouring courses are staggered and the sheets cost least.
-/// Method: dynamic programme over courses (Viterbi) on guessed prices of pieces, under two guesses; each result costed
-/// truly by the cutting that the root hands in, and improved one course at a time where the root asks. Stagger is the
+/// Method: dynamic programme over courses (Viterbi) on guessed prices of pieces, under two guesses, and with the offcuts
+/// carried along (see <see cref="OffcutChain"/>); each result costed truly by the cutting that the root hands in, and improved one course at a time where the root asks. Stagger is the
 /// first key, as a penalty; cost (sheets and joints) the second; butts the third. Not exact: the true cost couples
 /// courses by offcuts. Cost: courses × patterns² per guess, and a bounded number of costings.
 /// </summary>
@@ -49,10 +49,10 @@ public sealed class SheetSearch
     /// <summary>Sets the search up; null when some run cannot be divided on these lines.</summary>
     public static SheetSearch? Over(
         FramedRoom room, BoardCosting costing, StockPrices prices, CourseDivision division,
-        IReadOnlyList<CourseRun> runs, IReadOnlyList<BearingLine> lines, int patterns)
+        IReadOnlyList<CourseRun> runs, CourseOptions over)
     {
-        var options = new CourseOptions(room, prices, division, lines, patterns).Of(runs);
-        return options is null ? null : new SheetSearch(room, costing, prices, division, runs, lines, options);
+        var options = over.Of(division, runs);
+        return options is null ? null : new SheetSearch(room, costing, prices, division, runs, over.Lines, options);
     }
 
     private SheetSearch(
@@ -85,15 +85,18 @@ public sealed class SheetSearch
     public static bool Better(SheetLayout a, SheetLayout b) =>
         (a.Penalty, a.Cost, a.ButtCount).CompareTo((b.Penalty, b.Cost, b.ButtCount)) < 0;
 
-    /// <summary>The better of the two guesses' layouts, costed truly.</summary>
+    /// <summary>The best of the layouts that the two guesses and the chain of offcuts give, costed truly.</summary>
     public (SheetLayout Layout, int[] Choice) Best()
     {
-        var first = Chain(0);
-        var best = (Layout: Costed(first), Choice: first);
-        var second = Chain(1);
-        if (!second.AsSpan().SequenceEqual(first) && Costed(second) is var other && Better(other, best.Layout))
+        var carried = new OffcutChain(_prices, _division, _runs, _lines).Best(_options, (c, p, o) => _between[c][p, o] + _corners[c][o]);
+        var best = (Layout: Costed(carried), Choice: carried);
+        foreach (var model in (ReadOnlySpan<int>)[0, 1])
         {
-            best = (other, second);
+            var chain = Chain(model);
+            if (!chain.AsSpan().SequenceEqual(best.Choice) && Costed(chain) is var other && Better(other, best.Layout))
+            {
+                best = (other, chain);
+            }
         }
 
         return best;

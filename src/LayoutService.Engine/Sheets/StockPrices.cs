@@ -5,11 +5,16 @@ namespace LayoutService.Engine.Sheets;
 
 /// <summary>
 /// What sheets and joints cost in the smallest unit of the objective: a hundredth of the currency's unit when every
-/// sheet has a price, else 625 square length units (exact for whole sixty-fourths and tenths). Guesses the price of a piece before it is cut.
+/// sheet has a price, else a small square that all the sheets are whole in. Guesses the price of a piece before it is cut.
 /// </summary>
 public sealed class StockPrices
 {
+    // without prices the objective is area in the coarsest of these squares that all the sheets are whole in:
+    // 1/16 in, 1 mm, 1/64 in, 0.1 mm, and what is left
+    private static readonly long[] Steps = [Length.PerSixteenth, Length.PerMillimetre, Length.PerInch / 64, Length.PerMillimetre / 10, 25, 1];
+
     private readonly SheetWish _wish;
+    private readonly long _step;
     private readonly (long Width, long Length, long Cost)[] _offers;
     private readonly Dictionary<long, long[]> _lengths = [];
     private readonly Dictionary<long, long> _buttCosts = [];
@@ -18,6 +23,7 @@ public sealed class StockPrices
     {
         _wish = wish;
         Priced = wish.Stock.All(s => s.PackPrice is not null);
+        _step = Steps.First(step => wish.Stock.All(s => s.Width.Units % step == 0 && s.Length.Units % step == 0));
         _offers = [.. wish.Stock.Select(s => (s.Width.Units, s.Length.Units, Cost(s)))];
     }
 
@@ -26,12 +32,12 @@ public sealed class StockPrices
 
     public long Cost(SheetStock stock) => Priced
         ? (long)decimal.Round(stock.PackPrice!.Value * 10_000m / stock.PackSize)
-        : stock.Width.Units / 25 * (stock.Length.Units / 25);
+        : stock.Width.Units / _step * (stock.Length.Units / _step);
 
     /// <summary>How many of the objective's units one unit that a person reads holds: money, ft² or m².</summary>
     public decimal PerUnit(UnitSystem units) => Priced
         ? 10_000m
-        : units == UnitSystem.Imperial ? Square(12 * Length.PerInch / 25m) : Square(1000 * Length.PerMillimetre / 25m);
+        : units == UnitSystem.Imperial ? Square(12 * Length.PerInch / (decimal)_step) : Square(1000 * Length.PerMillimetre / (decimal)_step);
 
     private static decimal Square(decimal side) => side * side;
 
@@ -45,6 +51,9 @@ public sealed class StockPrices
 
         return lengths;
     }
+
+    /// <summary>Length and cost of each sheet of one width that leads the search.</summary>
+    public (long Length, long Cost)[] Offers(long width) => [.. Plentiful(width).Select(s => (s.Length.Units, Cost(s)))];
 
     // lengths of which there are only a few do not lead the search; the cutter still uses them where they fit
     private IEnumerable<SheetStock> Plentiful(long width)

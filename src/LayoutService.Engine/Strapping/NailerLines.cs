@@ -19,12 +19,16 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
 {
     private const long Least = 50 * Length.PerMillimetre;
 
-    public List<NailerLine> Of(IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs, long longest)
+    /// <param name="lines">Rows as they lie.</param>
+    /// <param name="runs">The rows' runs, which know where a ledger is wanted.</param>
+    /// <param name="longestStrap">Longest wall nailer, which is cut from the straps' stock.</param>
+    /// <param name="longestLedger">Longest ledger or block.</param>
+    public List<NailerLine> Of(IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs, long longestStrap, long longestLedger)
     {
         var found = new List<NailerLine>();
         found.AddRange(Ledgers(lines, runs));
         found.AddRange(WallNailers(lines));
-        return [.. found.SelectMany(n => InLengths(n, longest))];
+        return [.. found.SelectMany(n => InLengths(n, n.Role == NailerRole.WallNailer ? longestStrap : longestLedger))];
     }
 
     private IEnumerable<NailerLine> Ledgers(IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs)

@@ -1,5 +1,6 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Strapping;
 
@@ -11,6 +12,8 @@ namespace LayoutService.Engine.Strapping;
 /// </summary>
 public sealed class RowFiller(FramedRoom room, RowRules rules, IReadOnlyList<Span> forbidden, IReadOnlyList<Span> windows)
 {
+    private const long LeastFromCorner = 100 * Length.PerMillimetre;
+
     /// <summary>
     /// Rows strictly between two fixed rows, as far as they reach from the low end (or, mirrored, from the high end).
     /// A loose end is not a row but an oblique wall's nearest corner: only the greatest spacing counts from it.
@@ -18,9 +21,40 @@ public sealed class RowFiller(FramedRoom room, RowRules rules, IReadOnlyList<Spa
     /// </summary>
     public List<long>? Fill(long from, long to, bool looseFrom, bool looseTo, bool fromHigh)
     {
-        return fromHigh
+        var rows = fromHigh
             ? Mirror(Reach(-to, -from, looseTo, looseFrom, true))
             : Reach(from, to, looseFrom, looseTo, false);
+        if (rows is { Count: > 0 })
+        {
+            Settle(rows, from, to, looseFrom, looseTo);
+        }
+
+        return rows;
+    }
+
+    // a row right in an oblique wall's corner would be a stub: it stands halfway to the next instead
+    private void Settle(List<long> rows, long from, long to, bool looseFrom, bool looseTo)
+    {
+        if (looseFrom && rows[0] - from < LeastFromCorner)
+        {
+            var next = rows.Count > 1 ? rows[1] : to;
+            Move(0, (from + next) / 2, next);
+        }
+
+        if (looseTo && to - rows[^1] < LeastFromCorner)
+        {
+            var before = rows.Count > 1 ? rows[^2] : from;
+            Move(rows.Count - 1, (before + to) / 2, before);
+        }
+
+        void Move(int index, long place, long neighbour)
+        {
+            place = room.SnapNear(place);
+            if (!Blocked(place) && Math.Abs(neighbour - place) >= rules.MinGap)
+            {
+                rows[index] = place;
+            }
+        }
     }
 
     /// <summary>The same number of rows as nearly evenly as the tape's steps allow; null when an even row may not stand where it falls.</summary>

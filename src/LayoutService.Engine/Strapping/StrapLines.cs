@@ -45,6 +45,7 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
 
     // many candidates share rows: a row at one place is laid once
     private readonly Dictionary<long, StrapLine> _laid = [];
+    private readonly Dictionary<WallRow, StrapLine> _laidShort = [];
 
     public List<StrapLine> Lay(IReadOnlyList<long> through, IReadOnlyList<WallRow> locals)
     {
@@ -61,7 +62,12 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
 
         foreach (var local in locals)
         {
-            lines.Add(new StrapLine(local.At, false, Short(local.At, local.Across), local));
+            if (!_laidShort.TryGetValue(local, out var line))
+            {
+                _laidShort[local] = line = new StrapLine(local.At, false, Short(local.At, local.Across), local);
+            }
+
+            lines.Add(line);
         }
 
         lines.RemoveAll(l => l.Stretches.Count == 0);

@@ -42,7 +42,7 @@ public class ExampleTests(Service service) : IClassFixture<Service>
     public async Task The_schema_check_itself_finds_a_fault()
     {
         var contract = new ContractSchema((await service.GetAsync("/openapi/v1.json")).Json);
-        var unknown = System.Text.Json.JsonDocument.Parse(Rooms.With("colour", "\"red\"")).RootElement;
+        var unknown = System.Text.Json.JsonDocument.Parse(SmallRoom.With("colour", "\"red\"")).RootElement;
         Assert.NotEmpty(contract.FaultsOf(unknown, "PlanRequest"));
         var answer = System.Text.Json.JsonDocument.Parse("""{"units":"metric"}""").RootElement;
         Assert.NotEmpty(contract.FaultsOf(answer, "PlanAnswer"));

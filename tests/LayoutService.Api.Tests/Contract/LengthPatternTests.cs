@@ -38,7 +38,7 @@ public class LengthPatternTests(Service service) : IClassFixture<Service>
 
     private async Task<IReadOnlyList<string>> FaultsAsync(string text)
     {
-        var reply = await service.PostAsync("/v1/plans/check", Rooms.With("room.floorBuildUp", JsonSerializer.Serialize(text)));
+        var reply = await service.PostAsync("/v1/plans/check", SmallRoom.With("room.floorBuildUp", JsonSerializer.Serialize(text)));
         return reply.Status == 200 ? [] : reply.Faults;
     }
 }

@@ -10,7 +10,7 @@ public class LimitTests(Service service) : IClassFixture<Service>
     public async Task A_body_at_the_limit_is_read_and_one_byte_more_is_not()
     {
         var limit = await LimitAsync("bodyBytes");
-        var atLimit = Rooms.Small + new string(' ', limit - Rooms.Small.Length);
+        var atLimit = SmallRoom.Text + new string(' ', limit - SmallRoom.Text.Length);
         Assert.Equal(limit, Encoding.UTF8.GetByteCount(atLimit));
         Assert.Equal(200, (await service.PostAsync("/v1/plans", atLimit)).Status);
 
@@ -93,7 +93,7 @@ public class LimitTests(Service service) : IClassFixture<Service>
         var limit = await LimitAsync("lengthTextLength");
         var text = "38 mm".PadLeft(limit);
         Assert.Empty(await CodesAsync("joistFields.0.face", $"\"{text}\""));
-        var past = await service.PostAsync("/v1/plans/check", Rooms.With("joistFields.0.face", $"\" {text}\""));
+        var past = await service.PostAsync("/v1/plans/check", SmallRoom.With("joistFields.0.face", $"\" {text}\""));
         Assert.Equal([$"#/joistFields/0/face length_text_too_long: A length is at most 40 characters; this text has 41."], past.Faults);
     }
 
@@ -101,12 +101,12 @@ public class LimitTests(Service service) : IClassFixture<Service>
     private async Task<IReadOnlyList<string>> CodesAsync(string path, string json)
     {
         var request = path.StartsWith("prices", StringComparison.Ordinal)
-            ? Rooms.With(Rooms.With(path, json), "prices.currency", "\"CAD\"")
-            : Rooms.With(path, json);
+            ? SmallRoom.With(SmallRoom.With(path, json), "prices.currency", "\"CAD\"")
+            : SmallRoom.With(path, json);
         if (path.EndsWith("positions", StringComparison.Ordinal))
         {
-            request = Rooms.With(Rooms.With(request, "joistFields.0.spacing", "null"), "joistFields.0.first", "null");
-            request = Rooms.With(Rooms.With(request, "joistFields.0.face", "12"), "room.outline", "[[0,0],[150000,0],[150000,3000],[0,3000]]");
+            request = SmallRoom.With(SmallRoom.With(request, "joistFields.0.spacing", "null"), "joistFields.0.first", "null");
+            request = SmallRoom.With(SmallRoom.With(request, "joistFields.0.face", "12"), "room.outline", "[[0,0],[150000,0],[150000,3000],[0,3000]]");
         }
 
         var reply = await service.PostAsync("/v1/plans/check", request);

@@ -64,7 +64,7 @@ public class PointerTests(Service service) : IClassFixture<Service>
         var reply = await service.PostAsync("/v1/plans", $"{{{members}}}");
         Assert.Equal(100, reply.Codes.Count);
         var corners = string.Join(",", Enumerable.Range(0, 150).Select(_ => "[1e9,1e9]"));
-        var rules = await service.PostAsync("/v1/plans", Rooms.With("room.outline", $"[{corners}]"));
+        var rules = await service.PostAsync("/v1/plans", SmallRoom.With("room.outline", $"[{corners}]"));
         Assert.Equal(422, rules.Status);
         Assert.Equal(100, rules.Codes.Count);
     }

@@ -54,7 +54,7 @@ public class RuleTests(Service service) : IClassFixture<Service>
     [InlineData("language", "\"??\"", "#/language text_pattern: This is no language tag; write for example en or en-CA.")]
     public async Task A_rule_that_is_broken_is_told_with_its_place(string path, string json, string fault)
     {
-        var reply = await service.PostAsync("/v1/plans", Rooms.With(path, json));
+        var reply = await service.PostAsync("/v1/plans", SmallRoom.With(path, json));
         Assert.Equal(422, reply.Status);
         Assert.Equal("/problems/invalid-request", reply.Json.GetProperty("type").GetString());
         Assert.Equal([fault], reply.Faults);
@@ -86,7 +86,7 @@ public class RuleTests(Service service) : IClassFixture<Service>
     [InlineData("document", "{\"id\":\"Q-1\"}", "#/document")]
     public async Task A_member_that_is_not_planned_yet_is_refused_and_never_ignored(string path, string json, string pointer)
     {
-        var reply = await service.PostAsync("/v1/plans", Rooms.With(path, json));
+        var reply = await service.PostAsync("/v1/plans", SmallRoom.With(path, json));
         Assert.Equal(422, reply.Status);
         Assert.Equal([$"{pointer} {NotPlanned}"], reply.Faults);
     }
@@ -105,7 +105,7 @@ public class RuleTests(Service service) : IClassFixture<Service>
     [InlineData("language", "\"en-CA\"")]
     [InlineData("room.walls", "[{\"edge\":3,\"kind\":\"concrete\"},{\"edge\":0,\"kind\":\"stud\"}]")]
     public async Task A_member_without_content_is_taken(string path, string json) =>
-        Assert.Equal(200, (await service.PostAsync("/v1/plans", Rooms.With(path, json))).Status);
+        Assert.Equal(200, (await service.PostAsync("/v1/plans", SmallRoom.With(path, json))).Status);
 
     [Theory]
     [InlineData("units")]
@@ -114,7 +114,7 @@ public class RuleTests(Service service) : IClassFixture<Service>
     [InlineData("joistFields")]
     public async Task A_needed_member_that_is_missing_is_named(string path)
     {
-        var reply = await service.PostAsync("/v1/plans", Rooms.Without(path));
+        var reply = await service.PostAsync("/v1/plans", SmallRoom.Without(path));
         Assert.Equal(422, reply.Status);
         Assert.Equal([$"#/{path.Replace('.', '/')} required: This member is needed."], reply.Faults);
     }
@@ -124,7 +124,7 @@ public class RuleTests(Service service) : IClassFixture<Service>
     [InlineData("-1")]
     public async Task Joists_run_at_an_angle_from_nought_to_below_a_straight_one(string degrees)
     {
-        var reply = await service.PostAsync("/v1/plans", Rooms.With(Rooms.With("joistFields.0.runDegrees", degrees), "joistFields.0.run", "null"));
+        var reply = await service.PostAsync("/v1/plans", SmallRoom.With(SmallRoom.With("joistFields.0.runDegrees", degrees), "joistFields.0.run", "null"));
         Assert.Equal(422, reply.Status);
         Assert.Equal([$"#/joistFields/0/runDegrees out_of_range: This must be from 0 to below 180; it is {degrees}."], reply.Faults);
     }
@@ -137,7 +137,7 @@ public class RuleTests(Service service) : IClassFixture<Service>
              "joistFields":[{"run":"y","positions":[3400,200,600,1000,1038,1400,1800,2200,2600,3000]}]}
             """;
         Assert.Equal(200, (await service.PostAsync("/v1/plans", room)).Status);
-        var reply = await service.PostAsync("/v1/plans", Rooms.With(room, "joistFields.0.positions.9", "1050"));
+        var reply = await service.PostAsync("/v1/plans", SmallRoom.With(room, "joistFields.0.positions.9", "1050"));
         Assert.Equal(
             ["#/joistFields/0/positions/9 joists_overlap: This joist lies more than half over the joist at #/joistFields/0/positions/4; its face is 38 mm."],
             reply.Faults);

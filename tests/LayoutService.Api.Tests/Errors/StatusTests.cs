@@ -64,7 +64,7 @@ public class StatusTests(Service service) : IClassFixture<Service>
     [InlineData("application/*;q=0, text/html")]
     public async Task An_answer_that_is_not_accepted_is_not_given(string accept)
     {
-        var reply = await service.SendAsync(HttpMethod.Post, "/v1/plans", accept, Rooms.Small);
+        var reply = await service.SendAsync(HttpMethod.Post, "/v1/plans", accept, SmallRoom.Text);
         Assert.Equal(406, reply.Status);
         IsProblem(reply, "/problems/not-acceptable", "The header Accept allows none of the forms of this answer: application/json.");
     }
@@ -74,7 +74,7 @@ public class StatusTests(Service service) : IClassFixture<Service>
     [InlineData("text/html;q=0.9, */*;q=0.1")]
     [InlineData("APPLICATION/JSON")]
     public async Task An_answer_that_is_accepted_is_given(string accept) =>
-        Assert.Equal(200, (await service.SendAsync(HttpMethod.Post, "/v1/plans", accept, Rooms.Small)).Status);
+        Assert.Equal(200, (await service.SendAsync(HttpMethod.Post, "/v1/plans", accept, SmallRoom.Text)).Status);
 
     [Theory]
     [InlineData("text/plain")]
@@ -82,7 +82,7 @@ public class StatusTests(Service service) : IClassFixture<Service>
     [InlineData("application/json; charset=iso-8859-1")]
     public async Task A_body_of_another_type_is_refused_and_the_right_one_named(string mediaType)
     {
-        var reply = await service.PostAsync("/v1/plans", Encoding.UTF8.GetBytes(Rooms.Small), mediaType);
+        var reply = await service.PostAsync("/v1/plans", Encoding.UTF8.GetBytes(SmallRoom.Text), mediaType);
         Assert.Equal(415, reply.Status);
         Assert.Equal("application/json", reply.Headers["Accept"]);
         Assert.Equal("/problems/unsupported-media-type", reply.Json.GetProperty("type").GetString());
@@ -92,7 +92,7 @@ public class StatusTests(Service service) : IClassFixture<Service>
     public async Task A_body_with_a_content_coding_is_refused()
     {
         using var client = service.CreateClient();
-        using var content = new StringContent(Rooms.Small, Encoding.UTF8, "application/json");
+        using var content = new StringContent(SmallRoom.Text, Encoding.UTF8, "application/json");
         content.Headers.ContentEncoding.Add("gzip");
         using var response = await client.PostAsync("/v1/plans", content);
         var reply = await HttpReply.OfAsync(response);
@@ -104,7 +104,7 @@ public class StatusTests(Service service) : IClassFixture<Service>
     [Fact]
     public async Task A_body_in_utf_8_by_its_name_and_with_a_byte_order_mark_is_read()
     {
-        byte[] body = [.. Encoding.UTF8.GetPreamble(), .. Encoding.UTF8.GetBytes(Rooms.Small)];
+        byte[] body = [.. Encoding.UTF8.GetPreamble(), .. Encoding.UTF8.GetBytes(SmallRoom.Text)];
         Assert.Equal(200, (await service.PostAsync("/v1/plans", body, "application/json; charset=\"UTF-8\"")).Status);
     }
 
@@ -113,7 +113,7 @@ public class StatusTests(Service service) : IClassFixture<Service>
     [InlineData("?view=rows", "The only name after the question mark is include.")]
     public async Task A_query_that_cannot_be_read_is_refused(string query, string detail)
     {
-        var reply = await service.PostAsync("/v1/plans" + query, Rooms.Small);
+        var reply = await service.PostAsync("/v1/plans" + query, SmallRoom.Text);
         Assert.Equal(400, reply.Status);
         IsProblem(reply, "/problems/invalid-query", detail);
     }
@@ -121,7 +121,7 @@ public class StatusTests(Service service) : IClassFixture<Service>
     [Fact]
     public async Task A_room_that_cannot_be_planned_gets_findings_and_no_errors()
     {
-        var reply = await service.PostAsync("/v1/plans", Rooms.With("room.outline", "[[0,0],[3600,0],[3600,40],[0,40]]"));
+        var reply = await service.PostAsync("/v1/plans", SmallRoom.With("room.outline", "[[0,0],[3600,0],[3600,40],[0,40]]"));
         Assert.Equal(422, reply.Status);
         Assert.Equal("/problems/no-plan", reply.Json.GetProperty("type").GetString());
         Assert.False(reply.Json.TryGetProperty("errors", out _));
@@ -154,13 +154,13 @@ public class StatusTests(Service service) : IClassFixture<Service>
         var gate = narrow.Services.GetRequiredService<EngineGate>();
         using (await gate.EnterAsync(CancellationToken.None))
         {
-            var reply = await narrow.PostAsync("/v1/plans", Rooms.Small);
+            var reply = await narrow.PostAsync("/v1/plans", SmallRoom.Text);
             Assert.Equal(503, reply.Status);
             Assert.Equal("1", reply.Headers["Retry-After"]);
             IsProblem(reply, "/problems/busy", "All places for planning are taken; try again in a second.");
         }
 
-        Assert.Equal(200, (await narrow.PostAsync("/v1/plans", Rooms.Small)).Status);
+        Assert.Equal(200, (await narrow.PostAsync("/v1/plans", SmallRoom.Text)).Status);
     }
 
     [Fact]

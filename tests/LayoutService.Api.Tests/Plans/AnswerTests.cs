@@ -35,8 +35,8 @@ public partial class AnswerTests(Service service) : IClassFixture<Service>
     [Fact]
     public async Task Null_and_absent_are_the_same_apart_from_the_digest_of_the_bytes()
     {
-        var absent = (await service.PostAsync("/v1/plans", Rooms.Small)).Json;
-        var nulls = (await service.PostAsync("/v1/plans", Rooms.With(Rooms.With(Rooms.With("strapping", "null"), "room.openings", "null"), "joistFields.0.face", "null"))).Json;
+        var absent = (await service.PostAsync("/v1/plans", SmallRoom.Text)).Json;
+        var nulls = (await service.PostAsync("/v1/plans", SmallRoom.With(SmallRoom.With(SmallRoom.With("strapping", "null"), "room.openings", "null"), "joistFields.0.face", "null"))).Json;
         Assert.Equal(absent.GetProperty("digest").GetString(), nulls.GetProperty("digest").GetString());
         Assert.NotEqual(absent.GetProperty("requestDigest").GetString(), nulls.GetProperty("requestDigest").GetString());
         Assert.Equal(Less(absent, "requestDigest"), Less(nulls, "requestDigest"));
@@ -45,8 +45,8 @@ public partial class AnswerTests(Service service) : IClassFixture<Service>
     [Fact]
     public async Task The_reference_is_echoed_and_is_no_part_of_a_digest()
     {
-        var plain = (await service.PostAsync("/v1/plans", Rooms.Small)).Json;
-        var named = (await service.PostAsync("/v1/plans", Rooms.With("reference", "\"Küche 2 <3\""))).Json;
+        var plain = (await service.PostAsync("/v1/plans", SmallRoom.Text)).Json;
+        var named = (await service.PostAsync("/v1/plans", SmallRoom.With("reference", "\"Küche 2 <3\""))).Json;
         Assert.Equal("Küche 2 <3", named.GetProperty("reference").GetString());
         Assert.Equal(plain.GetProperty("requestDigest").GetString(), named.GetProperty("requestDigest").GetString());
         Assert.Equal(plain.GetProperty("digest").GetString(), named.GetProperty("digest").GetString());
@@ -59,7 +59,7 @@ public partial class AnswerTests(Service service) : IClassFixture<Service>
             { "joistFields": [ { "first": 2e2, "run": "y", "spacing": 400.0 } ],
               "room": { "outline": [ [0, 0], [3600, 0], [3.6E3, 3000], [-0, 3000] ] }, "units": "metric" }
             """;
-        var one = (await service.PostAsync("/v1/plans", Rooms.Small)).Json;
+        var one = (await service.PostAsync("/v1/plans", SmallRoom.Text)).Json;
         var two = (await service.PostAsync("/v1/plans", other)).Json;
         Assert.Equal(one.GetProperty("requestDigest").GetString(), two.GetProperty("requestDigest").GetString());
         Assert.Equal(one.GetProperty("digest").GetString(), two.GetProperty("digest").GetString());
@@ -70,14 +70,14 @@ public partial class AnswerTests(Service service) : IClassFixture<Service>
     {
         // SHA-256 of the canonical form (RFC 8785) of the request, worked out outside of the service:
         // printf '{"joistFields":[{"first":200,"run":"y","spacing":400}],"room":{"outline":[[0,0],[3600,0],[3600,3000],[0,3000]]},"units":"metric"}' | sha256sum
-        var answer = (await service.PostAsync("/v1/plans", Rooms.With("reference", "\"any\""))).Json;
+        var answer = (await service.PostAsync("/v1/plans", SmallRoom.With("reference", "\"any\""))).Json;
         Assert.Equal("4c75e167bbba1df6befc59c4e0e9f4cb914ceffa2a23bff4ec7c9bfcf8e1b5f9", answer.GetProperty("requestDigest").GetString());
     }
 
     [Fact]
     public async Task A_length_may_come_as_a_number_or_as_text_in_any_unit()
     {
-        var numbers = (await service.PostAsync("/v1/plans", Rooms.Small)).Json;
+        var numbers = (await service.PostAsync("/v1/plans", SmallRoom.Text)).Json;
         var texts = (await service.PostAsync("/v1/plans", """
             {"units":"metric","room":{"outline":[["0 mm",0],["3.6 m",0],[3600,"300 cm"],[0,3000]]},"joistFields":[{"run":"y","spacing":"40cm","first":"0.2 m"}]}
             """)).Json;
@@ -88,16 +88,16 @@ public partial class AnswerTests(Service service) : IClassFixture<Service>
     [Fact]
     public async Task Include_leaves_out_the_other_blocks_and_changes_nothing_else()
     {
-        var all = (await service.PostAsync("/v1/plans", Rooms.Small)).Json;
-        var some = (await service.PostAsync("/v1/plans?include=takeoff,walls", Rooms.Small)).Json;
+        var all = (await service.PostAsync("/v1/plans", SmallRoom.Text)).Json;
+        var some = (await service.PostAsync("/v1/plans?include=takeoff,walls", SmallRoom.Text)).Json;
         Assert.Equal(
             ["units", "ruleset", "engineVersion", "rulesVersion", "requestDigest", "digest", "assumed", "summary", "walls", "takeoff"],
             some.EnumerateObject().Select(m => m.Name));
         Assert.All(some.EnumerateObject(), m => Assert.Equal(all.GetProperty(m.Name).GetRawText(), m.Value.GetRawText()));
         Assert.Equal(
             ["units", "ruleset", "engineVersion", "rulesVersion", "requestDigest", "digest", "assumed", "summary"],
-            (await service.PostAsync("/v1/plans?include=summary", Rooms.Small)).Json.EnumerateObject().Select(m => m.Name));
-        Assert.Equal(all.GetRawText(), (await service.PostAsync("/v1/plans?include=all", Rooms.Small)).Text);
+            (await service.PostAsync("/v1/plans?include=summary", SmallRoom.Text)).Json.EnumerateObject().Select(m => m.Name));
+        Assert.Equal(all.GetRawText(), (await service.PostAsync("/v1/plans?include=all", SmallRoom.Text)).Text);
     }
 
     [Theory]
@@ -113,8 +113,8 @@ public partial class AnswerTests(Service service) : IClassFixture<Service>
     [Fact]
     public async Task The_check_call_answers_with_the_digests_of_the_plan()
     {
-        var plan = (await service.PostAsync("/v1/plans", Rooms.Small)).Json;
-        var check = (await service.PostAsync("/v1/plans/check", Rooms.Small)).Json;
+        var plan = (await service.PostAsync("/v1/plans", SmallRoom.Text)).Json;
+        var check = (await service.PostAsync("/v1/plans/check", SmallRoom.Text)).Json;
         Assert.Equal(["requestDigest", "digest"], check.EnumerateObject().Select(m => m.Name));
         Assert.Equal(plan.GetProperty("digest").GetString(), check.GetProperty("digest").GetString());
     }
@@ -122,7 +122,7 @@ public partial class AnswerTests(Service service) : IClassFixture<Service>
     [Fact]
     public async Task Every_default_is_listed_in_the_units_of_the_request()
     {
-        var metric = Assumed((await service.PostAsync("/v1/plans", Rooms.Small)).Json);
+        var metric = Assumed((await service.PostAsync("/v1/plans", SmallRoom.Text)).Json);
         Assert.Equal("ca-nbc-2020", metric["#/ruleset"]);
         Assert.Equal("38 mm", metric["#/joistFields/0/face"]);
         Assert.Equal("1x3", metric["#/strapping/size"]);
@@ -145,7 +145,7 @@ public partial class AnswerTests(Service service) : IClassFixture<Service>
     [Fact]
     public async Task Nothing_is_assumed_that_was_said()
     {
-        var assumed = Assumed((await service.PostAsync("/v1/plans", Rooms.With("strapping.kerf", "4"))).Json);
+        var assumed = Assumed((await service.PostAsync("/v1/plans", SmallRoom.With("strapping.kerf", "4"))).Json);
         Assert.DoesNotContain("#/strapping/kerf", assumed.Keys);
     }
 

@@ -19,7 +19,7 @@ public class CatalogueTests(Service service) : IClassFixture<Service>
     [Fact]
     public async Task A_rule_that_a_plan_was_checked_by_can_be_looked_up()
     {
-        var checks = (await service.PostAsync("/v1/plans", Rooms.Small)).Json.GetProperty("checks");
+        var checks = (await service.PostAsync("/v1/plans", SmallRoom.Text)).Json.GetProperty("checks");
         Assert.NotEmpty(checks.EnumerateArray());
         foreach (var rule in checks.EnumerateArray().Select(c => c.GetProperty("rule").GetString()!))
         {
@@ -32,7 +32,7 @@ public class CatalogueTests(Service service) : IClassFixture<Service>
     [Fact]
     public async Task A_plan_states_the_version_of_the_figures()
     {
-        var plan = (await service.PostAsync("/v1/plans", Rooms.Small)).Json;
+        var plan = (await service.PostAsync("/v1/plans", SmallRoom.Text)).Json;
         var rules = (await service.GetAsync("/v1/rules")).Json;
         Assert.Equal(rules.GetProperty("rulesVersion").GetString(), plan.GetProperty("rulesVersion").GetString());
     }
@@ -64,7 +64,7 @@ public class CatalogueTests(Service service) : IClassFixture<Service>
     [Fact]
     public async Task A_limit_set_by_the_caller_is_the_one_that_is_checked_and_says_so()
     {
-        var reply = await service.PostAsync("/v1/plans", Rooms.With("rules", "[{\"id\":\"strap-face\",\"value\":89}]"));
+        var reply = await service.PostAsync("/v1/plans", SmallRoom.With("rules", "[{\"id\":\"strap-face\",\"value\":89}]"));
         var check = reply.Json.GetProperty("checks").EnumerateArray().Single(c => c.GetProperty("rule").GetString() == "strap-face");
         Assert.Equal("fail", check.GetProperty("status").GetString());
         Assert.Equal(89, check.GetProperty("limit").GetDecimal());

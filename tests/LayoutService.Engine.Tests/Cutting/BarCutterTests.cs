@@ -5,7 +5,7 @@ namespace LayoutService.Engine.Tests.Cutting;
 public sealed class BarCutterTests
 {
     [Fact]
-    public void Quick_plans_of_seeded_rooms_are_whole_and_break_no_rule_that_they_need_not()
+    public void Quick_plans_of_seeded_rooms_are_whole_and_without_violations()
     {
         for (int seed = 0; seed < 300; seed++)
         {
@@ -13,13 +13,14 @@ public sealed class BarCutterTests
             BarPlan plan = BarCutter.Solve(problem);
             BarPlanCheck.Whole(problem, plan);
             Assert.True(plan.Missing.Count == 0 && plan.WithoutWay.Count == 0, $"seed {seed}");
+            Assert.True(plan.SharedBreaks + plan.PoorBreaks == 0, $"seed {seed}");
         }
     }
 
     [Fact]
     public void Thorough_is_never_worse_than_quick_and_its_bound_never_lower()
     {
-        for (int seed = 0; seed < 6; seed++)
+        for (int seed = 0; seed < 4; seed++)
         {
             BarProblem problem = SeededRooms.Make(seed, 3, 5);
             BarPlan quick = BarCutter.Solve(problem);
@@ -50,7 +51,7 @@ public sealed class BarCutterTests
     [InlineData(BarEffort.Thorough)]
     public void Limited_stock_is_never_exceeded_and_shortage_is_told(BarEffort effort)
     {
-        for (int seed = 0; seed < 4; seed++)
+        for (int seed = 0; seed < 2; seed++)
         {
             BarProblem room = SeededRooms.Make(seed, 3, 5);
             BarProblem limited = room with { Kinds = [.. room.Kinds.Select((k, i) => k with { Quantity = i == 0 ? 2 : 6 })] };

@@ -83,7 +83,6 @@ public class TradeNotationTests
     [InlineData("3\tin", "length_character", "A length does not hold the character U+0009.")]
     [InlineData("三 m", "length_character", "A length does not hold the character U+4E09.")]
     [InlineData("😀", "length_character", "A length does not hold the character U+1F600.")]
-    [InlineData("\uD83D", "length_character", "A length does not hold the character U+D83D.")]
     [InlineData("1.2.3 m", "length_number_malformed", "\"1.2.3\" is no number.")]
     [InlineData("12. in", "length_number_malformed", "\"12.\" is no number.")]
     [InlineData(". in", "length_number_malformed", "\".\" is no number.")]
@@ -115,6 +114,13 @@ public class TradeNotationTests
         Assert.True(TradeNotation.TryRead("3 in".PadLeft(TradeNotation.MaxTextLength), out _, out _));
         Assert.False(TradeNotation.TryRead("3 in".PadLeft(TradeNotation.MaxTextLength + 1), out _, out var fault));
         Assert.Equal("A length is at most 40 characters; this text has 41.", fault.Detail);
+    }
+
+    [Fact]
+    public void Half_a_surrogate_pair_is_no_character_of_a_length()
+    {
+        Assert.False(TradeNotation.TryRead("3\uD83D", out _, out var fault));
+        Assert.Equal("A length does not hold the character U+D83D.", fault.Detail);
     }
 
     [Fact]

@@ -25,8 +25,8 @@ public sealed record StickAnswer
     /// <summary>Its id.</summary>
     public required string Id { get; init; }
 
-    /// <summary>Its size.</summary>
-    public required string Size { get; init; }
+    /// <summary>Its size; a cut plan without a ceiling has it when the request names it.</summary>
+    public required string? Size { get; init; }
 
     /// <summary>Its length.</summary>
     public required decimal Length { get; init; }

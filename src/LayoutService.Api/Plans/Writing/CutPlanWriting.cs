@@ -12,7 +12,7 @@ internal static class CutPlanWriting
         Stock = [.. plan.Sticks.Select(s => new StickAnswer
         {
             Id = s.Id,
-            Size = s.Size,
+            Size = s.Size.Length == 0 ? null : s.Size,
             Length = ink.Number(s.Length),
             LengthText = ink.Mark(s.Length),
             StockId = s.StockId,

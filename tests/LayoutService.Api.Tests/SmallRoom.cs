@@ -2,16 +2,16 @@ using System.Text.Json.Nodes;
 
 namespace LayoutService.Api.Tests;
 
-/// <summary>Requests that tests start from.</summary>
-internal static class Rooms
+/// <summary>The request that tests start from.</summary>
+internal static class SmallRoom
 {
     /// <summary>The smallest request: metric, joists along y.</summary>
-    public const string Small = """
+    public const string Text = """
         {"units":"metric","room":{"outline":[[0,0],[3600,0],[3600,3000],[0,3000]]},"joistFields":[{"run":"y","spacing":400,"first":200}]}
         """;
 
     /// <summary>The smallest request with one member set; the path is of names and numbers, as in <c>room.outline.1</c>.</summary>
-    public static string With(string path, string json) => With(Small, path, json);
+    public static string With(string path, string json) => With(Text, path, json);
 
     public static string With(string room, string path, string json)
     {
@@ -45,7 +45,7 @@ internal static class Rooms
 
     public static string Without(string path)
     {
-        var root = JsonNode.Parse(Small)!;
+        var root = JsonNode.Parse(Text)!;
         var steps = path.Split('.');
         var node = root;
         foreach (var step in steps[..^1])

@@ -1,0 +1,21 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Cutting;
+
+namespace LayoutService.Engine.Composition;
+
+/// <summary>Steps that cutting an order may take, chosen so that no order within the limits takes more than some two seconds.</summary>
+public static class OrderBudget
+{
+    /// <summary>Above so many different rectangles one pass of the search is long by itself.</summary>
+    private const int ManySizes = 100;
+
+    /// <summary>Fewer than a ceiling's sheets may take: any sizes may be asked for here, and small ones make long steps.</summary>
+    private const int ThoroughSheetSteps = 3_000_000;
+
+    public static int StickSteps(Effort effort) => effort == Effort.Quick ? StickCutter.UsualSteps : 2 * StickCutter.UsualSteps;
+
+    public static int SheetSteps(Effort effort, int sizes) =>
+        sizes > ManySizes ? SheetCutter.QuickSteps
+        : effort == Effort.Quick ? 10 * SheetCutter.QuickSteps
+        : ThoroughSheetSteps;
+}

@@ -65,6 +65,7 @@ internal sealed class RowProgram
         foreach (var s in _sections.Where(s => !s.LowSquare))
         {
             starts.Add((long)Math.Min(s.Low0, s.Low1));
+            starts.Add((long)Math.Min(s.Low0, s.Low1) + _half);
         }
 
         var places = new SortedSet<long>(_walls.Select(w => w.Row(_half) + _gap));
@@ -84,15 +85,23 @@ internal sealed class RowProgram
     {
         var row = wall.Row(_half);
         var near = _walls.Where(w => w.RoomAbove == wall.RoomAbove && Math.Abs(w.At - wall.At) <= ClearGap).SelectMany(w => w.Sections).ToHashSet();
-        return Enumerable.Range(0, _sections.Count).All(i => near.Contains(i) || !_sections[i].Holds(row, _half) || MeetsCorner(_sections[i], wall));
+        for (var grown = true; grown;)
+        {
+            grown = false;
+            for (var i = 0; i < _sections.Count; i++)
+            {
+                grown |= !near.Contains(i) && near.Any(n => RunsOn(_sections[n], _sections[i], wall.RoomAbove)) && near.Add(i);
+            }
+        }
+
+        return Enumerable.Range(0, _sections.Count).All(i => near.Contains(i) || !_sections[i].Holds(row, _half));
     }
 
-    // an oblique wall that starts at the corner of this one: the row runs on to it and ends there
-    private bool MeetsCorner(CrossSection section, SquareWall wall) =>
-        (wall.RoomAbove ? !section.LowSquare : !section.HighSquare)
-        && wall.Sections.Exists(o =>
-            (_sections[o].V1 == section.V0 && (wall.RoomAbove ? section.Low0 : section.High0) == wall.At)
-            || (_sections[o].V0 == section.V1 && (wall.RoomAbove ? section.Low1 : section.High1) == wall.At));
+    // an oblique wall that starts where this section's end stops: the row runs on to it and ends there
+    private static bool RunsOn(CrossSection from, CrossSection to, bool low) =>
+        (low ? !to.LowSquare : !to.HighSquare)
+        && ((from.V1 == to.V0 && (low ? from.Low1 == to.Low0 : from.High1 == to.High0))
+            || (from.V0 == to.V1 && (low ? from.Low0 == to.Low1 : from.High0 == to.High1)));
 
     // the row's face within 13 mm of the wall; a wall behind a jog smaller than the least gap may use the row of the wall
     // that stands further into the room
@@ -166,13 +175,21 @@ internal sealed class RowProgram
         }
 
         double Mix(double a, double b, double t) => a + ((b - a) * t);
-        var low = Math.Min(Mix(s.Low0, s.Low1, from), Mix(s.Low0, s.Low1, to)) + (s.LowSquare ? _half : 0);
-        var high = Math.Max(Mix(s.High0, s.High1, from), Mix(s.High0, s.High1, to)) - (s.HighSquare ? _half : 0) - _spacing;
+        var low = Math.Min(Mix(s.Low0, s.Low1, from), Mix(s.Low0, s.Low1, to)) + Inset(s, true);
+        var high = Math.Max(Mix(s.High0, s.High1, from), Mix(s.High0, s.High1, to)) - Inset(s, false) - _spacing;
         // the row at a square wall ends the last stretch; one unit less keeps a stretch of exactly one spacing allowed
         return low > high - 1 ? null : ((long)Math.Ceiling(low), (long)Math.Floor(high) - 1);
     }
 
-    private double Ends(CrossSection s) => (s.LowSquare ? _half : 0) + (s.HighSquare ? _half : 0);
+    private double Ends(CrossSection s) => Inset(s, true) + Inset(s, false);
+
+    // from where a stretch is counted: the centre of a tight row, or half a face in from a wall so oblique that the strap is
+    // cut square (more than 75 degrees off), or an oblique wall itself
+    private long Inset(CrossSection s, bool low)
+    {
+        var run = Math.Abs(low ? s.Low1 - s.Low0 : s.High1 - s.High0);
+        return run == 0 || Math.Atan((s.V1 - s.V0) / run) * 180 / Math.PI > 75 ? _half : 0;
+    }
 
     private void Apart()
     {

@@ -78,7 +78,7 @@ internal sealed record LumberTrial(SeededSurvey Room, long Planned, long Planned
 
         var straps = new StrapRuns(room, chosen.Rules);
         var runs = straps.Of(chosen.Lines, ButtZones.Of(chosen, new BoardPieces(room).Cut(chosen.Layout)));
-        var nailers = new NailerLines(room, chosen.Rules).Of(chosen.Lines, runs, straps.LongestPiece);
+        var nailers = new NailerLines(room, chosen.Rules).Of(chosen.Lines, runs, straps.LongestPiece, straps.LongestPiece);
         return nailers.Exists(n => n.Role == NailerRole.WallNailer) ? null : runs;
     }
 

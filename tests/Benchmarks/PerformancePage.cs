@@ -20,7 +20,7 @@ public static class PerformancePage
             Measured on {DateTime.UtcNow:yyyy-MM-dd} with .NET {Environment.Version}, {Environment.ProcessorCount} cores ({RuntimeInformation.ProcessArchitecture}); load of the machine just before: {Load()}.
             The engine alone, one thread, from a validated survey to the whole plan: rows, sheets, lumber, counts, checks and steps;
             no HTTP and no JSON. Times are the median of many calls in one warm process, by the clock, so a busy machine lengthens them;
-            beside them the processor's own time for one call, the collector's included. Bytes are those allocated by one call.
+            beside them the fastest call, which is about what an idle machine gives. Bytes are those allocated by one call.
 
             This page is written by
 
@@ -34,14 +34,14 @@ public static class PerformancePage
             6 × 9 m, joists at irregular places 340 to 480 mm apart, two doubled; 1x3 straps from five lengths, sheets from three, all priced.
             Lights, ducts, bulkheads and batts are not in the engine yet, so this room has none.
 
-            | effort | time, median | processor | allocated | calls |
+            | effort | time, median | fastest | allocated | calls |
             |---|---|---|---|---|
             """);
         foreach (var effort in new[] { Effort.Quick, Effort.Thorough })
         {
             var survey = Scenes.Typical(effort);
             var measured = Measuring.Median(() => LayoutEngine.Plan(survey), effort == Effort.Quick ? 10 : 20, 5);
-            Line(page, $"| {(effort == Effort.Quick ? "quick" : "thorough")} | {Time(measured.Milliseconds)} | {Time(measured.Processor)} | {Bytes(measured.Bytes)} | {measured.Calls} |");
+            Line(page, $"| {(effort == Effort.Quick ? "quick" : "thorough")} | {Time(measured.Milliseconds)} | {Time(measured.Fastest)} | {Bytes(measured.Bytes)} | {measured.Calls} |");
         }
 
         Growth(page);
@@ -54,9 +54,10 @@ public static class PerformancePage
 
             ## Growth
 
-            Rooms of the same make, sides as 2 to 3, quick effort. The last two columns divide processor time and bytes by n log n, n the area in m²: where they do not rise, growth is no worse than that.
+            Rooms of the same make, sides as 2 to 3, quick effort. The last two columns divide the fastest time and bytes by n log n, n the area in m²: where they do not rise, growth is no worse than that.
+            Where the quick search leaves butt joints of neighbouring courses too near each other, the engine spends the thorough search's budget on that room: 1,000 m² and 10,000 m² are such rooms here and stand above the others.
 
-            | area | time, median | processor | allocated | ns per m² log₂ m² | bytes per m² log₂ m² |
+            | area | time, median | fastest | allocated | ns per m² log₂ m² | bytes per m² log₂ m² |
             |---|---|---|---|---|---|
             """);
         foreach (var area in Areas)
@@ -64,7 +65,7 @@ public static class PerformancePage
             var survey = Scenes.OfArea(area);
             var measured = Measuring.Median(() => LayoutEngine.Plan(survey), 3, 3);
             var order = area * Math.Log2(area);
-            Line(page, $"| {area:#,0} m² | {Time(measured.Milliseconds)} | {Time(measured.Processor)} | {Bytes(measured.Bytes)} | {measured.Processor * 1e6 / order:#,0} | {measured.Bytes / order:#,0} |");
+            Line(page, $"| {area:#,0} m² | {Time(measured.Milliseconds)} | {Time(measured.Fastest)} | {Bytes(measured.Bytes)} | {measured.Fastest * 1e6 / order:#,0} | {measured.Bytes / order:#,0} |");
         }
     }
 

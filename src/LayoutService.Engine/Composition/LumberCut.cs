@@ -24,6 +24,9 @@ public sealed class LumberCut(FramedRoom room)
     /// <summary>What a scab takes: the strap's section, 300 mm. Common practice, no source.</summary>
     public const long ScabLength = 300 * Length.PerMillimetre;
 
+    /// <summary>Steps for packing the chosen pieces again.</summary>
+    private const int RepackSteps = 100_000;
+
     private readonly StrappingWish _wish = room.Survey.Strapping;
 
     public (CutLumber? Cut, Finding? Obstacle) Of(IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs, RowRules rules, Func<long, string> say)
@@ -78,6 +81,7 @@ public sealed class LumberCut(FramedRoom room)
                 [.. s.Cuts.Select(c => c.Bar < 0 ? (-1, wallNailers[c.Piece], c.Length) : (c.Bar, c.Piece, c.Length))],
                 s.Offcut))
             .ToList();
+        sticks = Repacked(sticks, kinds, priced);
         var ways = plan.Ways.Select((way, r) => (IReadOnlyList<RunPiece>)[.. way.Select(p => runs[r].Pieces[p])]).ToList();
         var scabs = ways.Select((way, r) => way.Count(p => runs[r].Nodes[p.To].Joint == JointKind.Scab)).Sum();
         AddScabs(sticks, kinds, scabs);
@@ -132,6 +136,22 @@ public sealed class LumberCut(FramedRoom room)
             bound == 0 ? 0 : decimal.Round((decimal)(cost - bound) / bound, 6),
             cost == bound,
             priced ? room.Survey.Prices?.Currency ?? string.Empty : room.Survey.Units == UnitSystem.Imperial ? "in" : "mm");
+    }
+
+    // the breaks stand: what remains is plain cutting stock, which is worth its own search
+    private List<CutStick> Repacked(List<CutStick> sticks, List<StickStock> kinds, bool priced)
+    {
+        var cuts = sticks.SelectMany(s => s.Cuts).ToList();
+        var again = StickCutter.Solve(
+            new StickProblem(
+                [.. cuts.Select(c => new StickWanted(c.Length, 1))],
+                [.. kinds.Select(s => new StickKind(s.Length.Units, Cost(s, priced), s.Quantity))],
+                _wish.Kerf.Units,
+                _wish.EndTrim.Units),
+            room.Survey.Effort == Effort.Quick ? RepackSteps : 20 * RepackSteps);
+        return again.Missing.Count > 0 || again.Cost >= sticks.Sum(s => Cost(s.Stock, priced))
+            ? sticks
+            : [.. again.Sticks.Select(s => new CutStick(kinds[s.Kind], SizeName(_wish), [.. s.Pieces.Select(p => cuts[p])], s.Offcut))];
     }
 
     // with some stock left out the relaxation is no bound on all of it: length at the best rate of any stock is

@@ -12,7 +12,14 @@ public static class OrderBudget
     /// <summary>Fewer than a ceiling's sheets may take: any sizes may be asked for here, and small ones make long steps.</summary>
     private const int ThoroughSheetSteps = 3_000_000;
 
-    public static int StickSteps(Effort effort) => effort == Effort.Quick ? StickCutter.UsualSteps : 2 * StickCutter.UsualSteps;
+    /// <summary>Above so many different lengths a step of the search is long, and longer where stock may run out.</summary>
+    private const int ManyLengths = 150;
+
+    public static int StickSteps(Effort effort, int lengths, bool limited)
+    {
+        var steps = lengths <= ManyLengths ? StickCutter.UsualSteps : limited ? StickCutter.UsualSteps / 20 : StickCutter.UsualSteps / 2;
+        return effort == Effort.Quick ? steps : 2 * steps;
+    }
 
     public static int SheetSteps(Effort effort, int sizes) =>
         sizes > ManySizes ? SheetCutter.QuickSteps

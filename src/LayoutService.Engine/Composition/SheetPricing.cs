@@ -8,6 +8,7 @@ namespace LayoutService.Engine.Composition;
 public sealed class SheetPricing(SheetWish wish, StockPrices prices)
 {
     private readonly Dictionary<WantedSet, long> _known = [];
+    private SheetWanted[] _asked = [];
 
     public IReadOnlyList<SheetKind> Kinds(long width) =>
         [.. Stock(width).Select(s => new SheetKind(s.Width.Units, s.Length.Units, prices.Cost(s), s.Quantity))];
@@ -20,18 +21,20 @@ public sealed class SheetPricing(SheetWish wish, StockPrices prices)
         var kinds = Kinds(width);
         return boards =>
         {
-            var wanted = new SheetWanted[boards.Count];
-            for (var i = 0; i < wanted.Length; i++)
+            // one buffer asks, and is copied only to be remembered
+            Array.Resize(ref _asked, Math.Max(_asked.Length, boards.Count));
+            var asked = _asked.AsMemory(0, boards.Count);
+            for (var i = 0; i < boards.Count; i++)
             {
-                wanted[i] = new SheetWanted(boards[i].Width, boards[i].Length, (FactoryEdges)boards[i].FactoryEdges);
+                _asked[i] = new SheetWanted(boards[i].Width, boards[i].Length, (FactoryEdges)boards[i].FactoryEdges);
             }
 
-            Array.Sort(wanted, static (a, b) => (a.Length, a.Width).CompareTo((b.Length, b.Width)));
-            var key = new WantedSet(width, wanted);
-            if (!_known.TryGetValue(key, out var cost))
+            asked.Span.Sort(static (a, b) => (a.Length, a.Width).CompareTo((b.Length, b.Width)));
+            if (!_known.TryGetValue(new WantedSet(width, asked), out var cost))
             {
+                var wanted = asked.ToArray();
                 cost = SheetCutter.Estimate(new SheetProblem { Wanted = wanted, Stock = kinds }) ?? long.MaxValue / 4;
-                _known[key] = cost;
+                _known[new WantedSet(width, wanted)] = cost;
             }
 
             return cost;
@@ -39,14 +42,14 @@ public sealed class SheetPricing(SheetWish wish, StockPrices prices)
     }
 
     // a sorted set of wanted boards, compared piece by piece
-    private readonly record struct WantedSet(long SheetWidth, SheetWanted[] Boards)
+    private readonly record struct WantedSet(long SheetWidth, ReadOnlyMemory<SheetWanted> Boards)
     {
-        public bool Equals(WantedSet other) => SheetWidth == other.SheetWidth && Boards.AsSpan().SequenceEqual(other.Boards);
+        public bool Equals(WantedSet other) => SheetWidth == other.SheetWidth && Boards.Span.SequenceEqual(other.Boards.Span);
 
         public override int GetHashCode()
         {
             var hash = SheetWidth;
-            foreach (var board in Boards)
+            foreach (var board in Boards.Span)
             {
                 hash = unchecked((hash * 31) + board.Length + (board.Width * 17));
             }

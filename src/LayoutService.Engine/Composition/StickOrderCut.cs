@@ -29,7 +29,8 @@ public sealed class StickOrderCut(CutOrder order, StickOrder sticks)
             [.. sticks.Stock.Select((s, k) => new StickKind(s.Length.Units, prices.Costs[k], s.Quantity))],
             sticks.Kerf.Units,
             sticks.EndTrim.Units);
-        var plan = StickCutter.Solve(problem, OrderBudget.StickSteps(order.Effort));
+        var lengths = problem.Wanted.Select(w => w.Length).Distinct().Count();
+        var plan = StickCutter.Solve(problem, OrderBudget.StickSteps(order.Effort, lengths, problem.Kinds.Any(k => k.Quantity is not null)));
         if (plan.Missing.Count > 0)
         {
             return (null, [CutFindings.OutOfStock("sticks", [.. plan.Missing.Distinct().Order().Select(w => sticks.Wanted[w].Id)], plan.Missing.Count)]);

@@ -45,6 +45,7 @@ public sealed class SheetSearch
     private readonly List<CourseOption>[] _options;
     private readonly long[][,] _between;
     private readonly long[][] _corners;
+    private readonly List<WantedBoard> _wanted = [];
 
     /// <summary>Sets the search up; null when some run cannot be divided on these lines.</summary>
     public static SheetSearch? Over(
@@ -282,7 +283,8 @@ public sealed class SheetSearch
 
     private List<WantedBoard> Wanted(List<int[]> butts)
     {
-        var wanted = new List<WantedBoard>(4 * _runs.Count);
+        var wanted = _wanted;
+        wanted.Clear();
         for (var r = 0; r < _runs.Count; r++)
         {
             var run = _runs[r];

@@ -7,17 +7,19 @@ internal static partial class Naming
 {
     /// <summary>
     /// The engine's folders that some code names: in a <c>using</c> line of any kind, in a name from the root
-    /// (<c>LayoutService.Engine.Sheets.…</c>), or half-qualified (<c>Sheets.SheetPlan</c>). A member after a dot
-    /// (<c>room.Survey.Sheets.Stock</c>) names no folder.
+    /// (<c>LayoutService.Engine.Sheets.…</c>), or half-qualified with one of the folder's types
+    /// (<c>Sheets.SheetPlan</c>). A member (<c>room.Survey.Sheets.Stock</c>, or <c>Steps.First()</c> of a list) names no folder.
     /// </summary>
-    public static IReadOnlySet<string> FoldersNamed(string code, IReadOnlyCollection<string> folders)
+    /// <param name="code">Code without comments and texts.</param>
+    /// <param name="folders">The types that each folder declares.</param>
+    public static IReadOnlySet<string> FoldersNamed(string code, IReadOnlyDictionary<string, IReadOnlyList<string>> folders)
     {
         var body = NamespaceLine().Replace(code, string.Empty);
         var named = new SortedSet<string>(StringComparer.Ordinal);
-        foreach (var folder in folders)
+        foreach (var (folder, types) in folders)
         {
             var full = $@"\bEngine\.{folder}\b";
-            var half = $@"(?<![\w.]|\.\s*){folder}\s*\.\s*[A-Z_]";
+            var half = $@"(?<![\w.]|\.\s*){folder}\s*\.\s*({string.Join('|', types.DefaultIfEmpty("(?!)"))})\b";
             var whole = $@"^\s*(global\s+)?using\s+(static\s+)?([\w]+\s*=\s*)?{folder}\b";
             if (Regex.IsMatch(body, full) || Regex.IsMatch(body, half) || Regex.IsMatch(body, whole, RegexOptions.Multiline))
             {

@@ -2,7 +2,7 @@ namespace LayoutService.Engine.Tests.Architecture;
 
 public sealed class NamingTests
 {
-    private static readonly string[] Folders = ["Cutting", "Sheets"];
+    private static readonly Dictionary<string, IReadOnlyList<string>> Folders = new() { ["Cutting"] = [], ["Sheets"] = ["SheetPlan"] };
 
     [Theory]
     [InlineData("using LayoutService.Engine.Sheets;")]
@@ -27,6 +27,7 @@ public sealed class NamingTests
     [InlineData("var said = $\"Sheets.Now {count}\";")]
     [InlineData("namespace LayoutService.Engine.Sheets;")]
     [InlineData("public SheetPlan Sheets { get; init; }")]
+    [InlineData("var first = Sheets.First(s => s.Wide);")]
     public void A_member_a_comment_a_text_and_the_own_namespace_name_no_folder(string source) =>
         Assert.Empty(Naming.FoldersNamed(SourceTree.WithoutCommentsAndTexts(source), Folders));
 

@@ -154,7 +154,8 @@ public sealed class LumberCut(FramedRoom room)
             : [.. again.Sticks.Select(s => new CutStick(kinds[s.Kind], SizeName(_wish), [.. s.Pieces.Select(p => cuts[p])], s.Offcut))];
     }
 
-    // with some stock left out the relaxation is no bound on all of it: length at the best rate of any stock is
+    // with some stock left out the relaxation is no bound on all of it: length at the best rate of any stock is, and the
+    // length of a run is the same whatever its breaks
     private long RateBound(List<IReadOnlyList<RunPiece>> ways, List<CutStick> sticks, bool priced)
     {
         var length = ways.Sum(way => way.Sum(p => p.CutLength)) + sticks.Sum(s => s.Cuts.Where(c => c.Run == -1).Sum(c => c.Length));

@@ -51,6 +51,11 @@ internal static class StrappingMapping
             return JointStyles.OnJoist;
         }
 
+        if (words.Any(w => w is JointWord.SideLap or JointWord.Block))
+        {
+            assumed.Note("#/strapping/jointsAllowed", "on-joist, scab", "Joints by side lap or block are allowed but not laid so far; only the others of the set are.");
+        }
+
         return words.Aggregate(default(JointStyles), (all, word) => all | word switch
         {
             JointWord.OnJoist => JointStyles.OnJoist,

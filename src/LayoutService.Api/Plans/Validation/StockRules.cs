@@ -81,6 +81,11 @@ internal static class StockRules
                 faults.Add($"#/strapping/jointsAllowed/{Number(i)}", "word_repeated", "This word stands in the set already.");
             }
         }
+
+        if (seen.Count > 0 && !seen.Contains(JointWord.OnJoist) && !seen.Contains(JointWord.Scab))
+        {
+            faults.Add("#/strapping/jointsAllowed", "not_planned_yet", "Joints by side lap or block are not laid so far; allow on-joist or scab as well.");
+        }
     }
 
     private static void CheckLongEnough(StrappingRequest wish, Length least, Length trim, Assumptions assumed, FaultList faults)

@@ -34,6 +34,7 @@ public sealed class FramedRoom
         Board = Region.Of(Outline, [.. openings.Select(o => (o.Item1, 0L))]);
         Straps = openings.All(o => o.Units == 0) ? Board : Region.Of(Outline, openings);
         InsideCorners = [.. FindInsideCorners(Outline)];
+        Tips = [.. FindTips(Outline)];
         Joists = [.. JoistCentres(survey, frame)];
         Supports = Merge(Joists, Field.Face.Units);
         GridStep = survey.Units == UnitSystem.Imperial ? Length.PerSixteenth : Length.PerMillimetre;
@@ -59,6 +60,9 @@ public sealed class FramedRoom
 
     /// <summary>Corners of the outline where the room turns round a wall that stands into it.</summary>
     public IReadOnlyList<Uv> InsideCorners { get; }
+
+    /// <summary>Corners between oblique walls where an arm of the room ends in a point along the joists; HighEnd when it points towards +u.</summary>
+    public IReadOnlyList<(long Along, bool HighEnd)> Tips { get; }
 
     /// <summary>Joist centre lines across the run, rising.</summary>
     public long[] Joists { get; }
@@ -115,6 +119,20 @@ public sealed class FramedRoom
             if ((turn > 0 ? 1 : turn < 0 ? -1 : 0) == -sign)
             {
                 yield return outline[(i + 1) % outline.Count];
+            }
+        }
+    }
+
+    private static IEnumerable<(long Along, bool HighEnd)> FindTips(IReadOnlyList<Uv> outline)
+    {
+        var sign = Rings.TwiceArea(outline) > 0 ? 1 : -1;
+        for (var i = 0; i < outline.Count; i++)
+        {
+            var (a, b, c) = (outline[i], outline[(i + 1) % outline.Count], outline[(i + 2) % outline.Count]);
+            var convex = Rings.Turn(a, b, c) > 0 == sign > 0;
+            if (convex && ((a.U < b.U && c.U < b.U) || (a.U > b.U && c.U > b.U)))
+            {
+                yield return (b.U, a.U < b.U);
             }
         }
     }

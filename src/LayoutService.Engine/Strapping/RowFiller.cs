@@ -12,7 +12,8 @@ namespace LayoutService.Engine.Strapping;
 /// </summary>
 public sealed class RowFiller(FramedRoom room, RowRules rules, IReadOnlyList<Span> forbidden, IReadOnlyList<Span> windows)
 {
-    private const long LeastFromCorner = 100 * Length.PerMillimetre;
+    /// <summary>A row nearer than this to an oblique corner is a stub: 100 mm. Common practice, no source.</summary>
+    public const long LeastFromCorner = 100 * Length.PerMillimetre;
 
     /// <summary>
     /// Rows strictly between two fixed rows, as far as they reach from the low end (or, mirrored, from the high end).

@@ -117,7 +117,7 @@ public static class RowSkeletons
             room,
             rules,
             [.. locals.Select(l => new Span(l.At - rules.MinGap, l.At + rules.MinGap)), .. avoided],
-            [.. locals.Where(l => !l.BothWalls && !FacedNear(rules, l, starts, ends, inner)).Select(l => Window(rules, l))]);
+            [.. locals.Where(l => !l.BothWalls && !FacedNear(rules, l, starts, ends, inner)).Select(l => Window(rules, l)), .. Tips(room, rules)]);
         var anchors = fixedRows.Select(r => r.At).Distinct().ToList();
         var (looseStart, looseEnd) = (starts.Count == 0, ends.Count == 0);
         if (looseStart)
@@ -157,6 +157,13 @@ public static class RowSkeletons
     // a through row and a short one may be close when the through one does not reach into the short one's arm
     private static bool Apart(FramedRoom room, RowRules rules, WallRow through, WallRow local) =>
         !room.Straps.AcrossAt(through.At, rules.Half).Any(s => local.Across.Any(a => new Span(a.Lo - rules.Face, a.Hi + rules.Face).Overlaps(s)));
+
+    // an arm that ends in a point needs a row within reach of it, and not so near that it is a stub
+    private static IEnumerable<Span> Tips(FramedRoom room, RowRules rules) => room.Tips
+        .Where(t => t.Along > room.Straps.LowU && t.Along < room.Straps.HighU)
+        .Select(t => t.HighEnd
+            ? new Span(t.Along - rules.MaxSpacing - rules.Half, t.Along - RowFiller.LeastFromCorner)
+            : new Span(t.Along + RowFiller.LeastFromCorner, t.Along + rules.MaxSpacing + rules.Half));
 
     // the arm behind a short wall row needs a row within reach, unless the wall opposite has its own there
     private static Span Window(RowRules rules, WallRow local) => local.InsideUp

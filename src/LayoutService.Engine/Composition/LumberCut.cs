@@ -55,7 +55,7 @@ public sealed class LumberCut(FramedRoom room)
         var nailers = new NailerLines(room, rules).Of(lines, runs, longest, LedgerStock.Longest(room.Survey.Units) - _wish.EndTrim.Units);
         var priced = kinds.All(s => s.PackPrice is not null);
         var wallNailers = Enumerable.Range(0, nailers.Count).Where(i => nailers[i].Role == NailerRole.WallNailer).ToList();
-        var plan = BarCutter.Solve(
+        var plan = BarBatches.Solve(
             new BarProblem(
                 Bars(runs),
                 [.. wallNailers.Select(i => new StickWanted(NailerCut(nailers[i]), 1))],
@@ -88,7 +88,7 @@ public sealed class LumberCut(FramedRoom room)
         var cost = sticks.Sum(s => Cost(s.Stock, priced));
         var (ledgerSticks, ledgerResult) = Ledgers(nailers);
         return (new CutLumber(
-            runs, ways, nailers, sticks, ledgerSticks, Result("strapping", priced, cost, Math.Min(kinds.Count == _wish.Stock.Count ? plan.LowerBound : RateBound(ways, sticks, priced), cost)), ledgerResult), null, false);
+            runs, ways, nailers, sticks, ledgerSticks, Result("strapping", priced, cost, Math.Min(kinds.Count == _wish.Stock.Count && plan.LowerBound > 0 ? plan.LowerBound : RateBound(ways, sticks, priced), cost)), ledgerResult), null, false);
     }
 
     public static string SizeName(StrappingWish wish) =>

@@ -12,6 +12,9 @@ public sealed class OffcutChain
 {
     private const int Kept = 6;
 
+    /// <summary>What an offcut is worth, as a part of the best price for its length.</summary>
+    private const double OffcutWorth = 0.8;
+
     private readonly IReadOnlyList<CourseRun> _runs;
     private readonly IReadOnlyList<BearingLine> _lines;
     private readonly (long Length, long Cost)[] _stock;
@@ -51,13 +54,17 @@ public sealed class OffcutChain
         {
             var here = new List<Label>(options[c].Count);
             from[c] = new int[options[c].Count];
+            // whatever is laid, its length costs at least what an offcut of it is worth
+            var least = OffcutWorth * _rate * Laid(firstRun, options[c][0]);
+            var worthBefore = before.ConvertAll(Value);
             for (var o = 0; o < options[c].Count; o++)
             {
                 var best = new Label { Penalty = long.MaxValue };
+                var bestValue = double.MaxValue;
                 for (var p = 0; p < before.Count; p++)
                 {
                     var worth = before[p].Penalty + penalty(c, p, o);
-                    if (worth > best.Penalty)
+                    if (worth > best.Penalty || (worth == best.Penalty && worthBefore[p] + least >= bestValue))
                     {
                         continue;
                     }
@@ -65,9 +72,10 @@ public sealed class OffcutChain
                     trial.CopyFrom(before[p]);
                     trial.Penalty = worth;
                     Lay(trial, firstRun, options[c][o]);
-                    if (worth < best.Penalty || Value(trial) < Value(best))
+                    var value = Value(trial);
+                    if (worth < best.Penalty || value < bestValue)
                     {
-                        (best, trial) = (trial, best);
+                        (best, trial, bestValue) = (trial, best, value);
                         from[c][o] = p;
                     }
                 }
@@ -96,13 +104,26 @@ public sealed class OffcutChain
         return choice;
     }
 
+    // length that an option lays, half widths by half
+    private double Laid(int firstRun, CourseOption option)
+    {
+        double length = 0;
+        for (var r = 0; r < option.Butts.Length; r++)
+        {
+            var run = _runs[firstRun + r];
+            length += 2 * run.Across.Size <= _sheetWidth ? 0.5 * run.Along.Size : run.Along.Size;
+        }
+
+        return length;
+    }
+
     // the price so far, less most of what the offcuts would save
     private double Value(Label label)
     {
         var value = label.Price;
         for (var i = 0; i < Kept; i++)
         {
-            value -= 0.8 * _rate * label.Offcut[i] * (label.Half[i] ? 0.5 : 1);
+            value -= OffcutWorth * _rate * label.Offcut[i] * (label.Half[i] ? 0.5 : 1);
         }
 
         return value;
@@ -153,7 +174,7 @@ public sealed class OffcutChain
         var best = (Value: double.MaxValue, Length: 0L, Cost: 0L);
         foreach (var (stockLength, cost) in _stock)
         {
-            var value = cost - (0.8 * _rate * (stockLength - length));
+            var value = cost - (OffcutWorth * _rate * (stockLength - length));
             if (stockLength >= length && value < best.Value)
             {
                 best = (value, stockLength, cost);

@@ -22,7 +22,7 @@ public sealed record SheetLayout(
 
 /// <summary>
 /// Problem: choose the butts of every course so that neighbouring courses are staggered and the sheets cost least.
-/// Method: dynamic programme over courses (Viterbi) on guessed prices of pieces, under two guesses, and with the offcuts
+/// Method: dynamic programme over courses (Viterbi) on guessed prices of pieces, and again with the offcuts
 /// carried along (see <see cref="OffcutChain"/>); each result costed truly by the cutting that the root hands in, and improved one course at a time where the root asks. Stagger is the
 /// first key, as a penalty; cost (sheets and joints) the second; butts the third. Not exact: the true cost couples
 /// courses by offcuts. Cost: courses × patterns² per guess, and a bounded number of costings.
@@ -86,18 +86,15 @@ public sealed class SheetSearch
     public static bool Better(SheetLayout a, SheetLayout b) =>
         (a.Penalty, a.Cost, a.ButtCount).CompareTo((b.Penalty, b.Cost, b.ButtCount)) < 0;
 
-    /// <summary>The best of the layouts that the two guesses and the chain of offcuts give, costed truly.</summary>
+    /// <summary>The better of the layouts that the chain of offcuts and the guess by count give, costed truly.</summary>
     public (SheetLayout Layout, int[] Choice) Best()
     {
         var carried = new OffcutChain(_prices, _division, _runs, _lines).Best(_options, (c, p, o) => _between[c][p, o] + _corners[c][o]);
         var best = (Layout: Costed(carried), Choice: carried);
-        foreach (var model in (ReadOnlySpan<int>)[0, 1])
+        var chain = Chain();
+        if (!chain.AsSpan().SequenceEqual(best.Choice) && Costed(chain) is var other && Better(other, best.Layout))
         {
-            var chain = Chain(model);
-            if (!chain.AsSpan().SequenceEqual(best.Choice) && Costed(chain) is var other && Better(other, best.Layout))
-            {
-                best = (other, chain);
-            }
+            best = (other, chain);
         }
 
         return best;
@@ -142,7 +139,7 @@ public sealed class SheetSearch
         return best;
     }
 
-    private int[] Chain(int model)
+    private int[] Chain()
     {
         var count = _options.Length;
         var from = new int[count][];
@@ -158,7 +155,7 @@ public sealed class SheetSearch
                 for (var p = 0; p < before.Length; p++)
                 {
                     var penalty = before[p].Penalty + _between[c][p, o] + _corners[c][o];
-                    var guess = before[p].Guess + options[o].Guess(model);
+                    var guess = before[p].Guess + options[o].Guess(1);
                     if (penalty < best.Penalty || (penalty == best.Penalty && guess < best.Guess))
                     {
                         best = (penalty, guess);

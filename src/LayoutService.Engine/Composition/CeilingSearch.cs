@@ -76,7 +76,7 @@ public sealed class CeilingSearch
 
                     if (search is not null)
                     {
-                        var (layout, choice) = search.Best();
+                        var (layout, choice) = search.Guessed();
                         found.Add((new ChosenCeiling(_rules, wallRows, skeleton, lines, layout), search, choice));
                     }
 
@@ -92,6 +92,13 @@ public sealed class CeilingSearch
         }
 
         var best = found
+            .OrderBy(f => Key(f.Made))
+            .Take(budget.Carried)
+            .Select(f =>
+            {
+                var (layout, choice) = f.Search.Carried(f.Made.Layout, f.Choice);
+                return (Made: f.Made with { Layout = layout }, f.Search, Choice: choice);
+            })
             .OrderBy(f => Key(f.Made))
             .Take(budget.Improved)
             .Select(f => f.Made with { Layout = f.Search.Improve(f.Made.Layout, f.Choice, budget.Costings) })

@@ -86,18 +86,18 @@ public sealed class SheetSearch
     public static bool Better(SheetLayout a, SheetLayout b) =>
         (a.Penalty, a.Cost, a.ButtCount).CompareTo((b.Penalty, b.Cost, b.ButtCount)) < 0;
 
-    /// <summary>The better of the layouts that the chain of offcuts and the guess by count give, costed truly.</summary>
-    public (SheetLayout Layout, int[] Choice) Best()
+    /// <summary>The layout that the guess by count gives, costed truly.</summary>
+    public (SheetLayout Layout, int[] Choice) Guessed()
     {
-        var carried = new OffcutChain(_prices, _division, _runs, _lines).Best(_options, (c, p, o) => _between[c][p, o] + _corners[c][o]);
-        var best = (Layout: Costed(carried), Choice: carried);
         var chain = Chain();
-        if (!chain.AsSpan().SequenceEqual(best.Choice) && Costed(chain) is var other && Better(other, best.Layout))
-        {
-            best = (other, chain);
-        }
+        return (Costed(chain), chain);
+    }
 
-        return best;
+    /// <summary>The better of a layout and the one that the chain of offcuts gives, costed truly.</summary>
+    public (SheetLayout Layout, int[] Choice) Carried(SheetLayout layout, int[] choice)
+    {
+        var chain = new OffcutChain(_prices, _division, _runs, _lines).Best(_options, (c, p, o) => _between[c][p, o] + _corners[c][o]);
+        return !chain.AsSpan().SequenceEqual(choice) && Costed(chain) is var other && Better(other, layout) ? (other, chain) : (layout, choice);
     }
 
     /// <summary>Changes one course at a time, or two neighbours together, while that pays and the costings last.</summary>

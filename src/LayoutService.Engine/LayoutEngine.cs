@@ -31,13 +31,14 @@ public static class LayoutEngine
             return new PlanOutcome.NotPossible([noLayout!]);
         }
 
-        var parts = new BoardPieces(room).Cut(chosen.Layout);
+        var pieces = new BoardPieces(room);
+        var parts = pieces.Cut(chosen.Layout);
         if (Math.Abs(parts.Sum(p => p.Area) - room.Board.Area) > room.Board.Area * 1e-6)
         {
             return new PlanOutcome.NotPossible([Findings.SheetsDoNotReach()]);
         }
 
-        var seams = new BoardSeams(new BoardPieces(room), chosen.Layout).Of(parts);
+        var seams = new BoardSeams(pieces, chosen.Layout).Of(parts);
         var runs = new StrapRuns(room, chosen.Rules).Of(chosen.Lines, ButtZones.Of(chosen, parts));
         if (SurveyObstacles.Find(room, chosen.Lines, runs) is { } unframed)
         {

@@ -37,18 +37,6 @@ public sealed class CeilingSearch
     /// <summary>The best pair found; where the quick budget leaves butts unstaggered or no layout at all, the thorough one is spent.</summary>
     public (ChosenCeiling? Chosen, Finding? Obstacle) Best()
     {
-        var quick = Best(SearchBudget.For(_room.Survey.Effort));
-        if (_room.Survey.Effort == Effort.Quick && (quick.Chosen is null || quick.Chosen.Layout.Penalty >= SheetSearch.NearRow))
-        {
-            var thorough = Best(SearchBudget.For(Effort.Thorough));
-            return thorough.Chosen is null ? quick : thorough;
-        }
-
-        return quick;
-    }
-
-    private (ChosenCeiling? Chosen, Finding? Obstacle) Best(SearchBudget budget)
-    {
         var wallRows = WallRows.Find(_room, _rules);
         var skeletons = Skeletons(wallRows);
         if (skeletons.Count == 0)
@@ -56,6 +44,19 @@ public sealed class CeilingSearch
             return (null, Findings.RowsDoNotFit());
         }
 
+        var quick = Best(SearchBudget.For(_room.Survey.Effort), wallRows, skeletons);
+        if (_room.Survey.Effort == Effort.Quick && (quick.Chosen is null || quick.Chosen.Layout.Penalty >= SheetSearch.NearRow))
+        {
+            var thorough = Best(SearchBudget.For(Effort.Thorough), wallRows, skeletons);
+            return thorough.Chosen is null ? quick : thorough;
+        }
+
+        return quick;
+    }
+
+    private (ChosenCeiling? Chosen, Finding? Obstacle) Best(
+        SearchBudget budget, IReadOnlyList<WallRow> wallRows, IReadOnlyList<RowSkeleton> skeletons)
+    {
         var found = new List<(ChosenCeiling Made, SheetSearch Search, int[] Choice)>();
         foreach (var division in CourseLines.Offer(_room, budget.Divisions))
         {

@@ -92,7 +92,7 @@ public sealed class Region
             shape = OverlayNG.Overlay(shape, hole, SpatialFunction.Difference, Factory.PrecisionModel);
         }
 
-        return new Region(shape, CutCells(shape), FindEdges(shape, outline, openings));
+        return new Region(shape, CutCells(shape), WallEdges.Find(shape, outline, openings));
     }
 
     public static Polygon Polygon(IReadOnlyList<Uv> ring)
@@ -204,7 +204,8 @@ public sealed class Region
         }
     }
 
-    private static Uv[] Ring(Coordinate[] corners)
+    /// <summary>The corners as a ring, anticlockwise, without straight corners.</summary>
+    internal static Uv[] Ring(Coordinate[] corners)
     {
         var ring = new Uv[corners.Length - 1];
         for (var i = 0; i < ring.Length; i++)
@@ -293,75 +294,6 @@ public sealed class Region
                 {
                     yield return hole.Coordinates;
                 }
-            }
-        }
-    }
-
-    private static WallEdge[] FindEdges(
-        Shapes shape, IReadOnlyList<Uv> outline, IReadOnlyList<(IReadOnlyList<Uv> Ring, long Clearance)> openings)
-    {
-        var edges = new List<WallEdge>();
-        for (var g = 0; g < shape.NumGeometries; g++)
-        {
-            if (shape.GetGeometryN(g) is not Polygon { IsEmpty: false } polygon)
-            {
-                continue;
-            }
-
-            AddRing(edges, Ring(polygon.ExteriorRing.Coordinates), outline, openings);
-            foreach (var hole in polygon.InteriorRings)
-            {
-                var ring = Ring(hole.Coordinates);
-                Array.Reverse(ring);
-                AddRing(edges, ring, outline, openings);
-            }
-        }
-
-        // in one order whatever corner the caller began with
-        edges.Sort(static (a, b) => (a.From.U, a.From.V, a.To.U, a.To.V).CompareTo((b.From.U, b.From.V, b.To.U, b.To.V)));
-        return [.. edges];
-    }
-
-    // the ring is walked with the region on its left
-    private static void AddRing(
-        List<WallEdge> edges, Uv[] ring, IReadOnlyList<Uv> outline, IReadOnlyList<(IReadOnlyList<Uv> Ring, long Clearance)> openings)
-    {
-        for (var i = 0; i < ring.Length; i++)
-        {
-            var from = ring[i];
-            var to = ring[(i + 1) % ring.Length];
-            edges.Add(new WallEdge(from, to, SourceOf(from, to, outline, openings), to.V < from.V));
-        }
-    }
-
-    private static int SourceOf(
-        Uv from, Uv to, IReadOnlyList<Uv> outline, IReadOnlyList<(IReadOnlyList<Uv> Ring, long Clearance)> openings)
-    {
-        var middle = new Uv((from.U + to.U) / 2, (from.V + to.V) / 2);
-        var best = double.MaxValue;
-        var source = 0;
-        for (var i = 0; i < outline.Count; i++)
-        {
-            Consider(Rings.Distance(middle, outline[i], outline[(i + 1) % outline.Count]), i);
-        }
-
-        for (var k = 0; k < openings.Count; k++)
-        {
-            var (ring, clearance) = openings[k];
-            for (var i = 0; i < ring.Count; i++)
-            {
-                Consider(Math.Abs(Rings.Distance(middle, ring[i], ring[(i + 1) % ring.Count]) - clearance), -(k + 1));
-            }
-        }
-
-        return source;
-
-        void Consider(double distance, int of)
-        {
-            if (distance < best - 2)
-            {
-                best = distance;
-                source = of;
             }
         }
     }

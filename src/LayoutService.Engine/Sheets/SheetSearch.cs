@@ -100,7 +100,7 @@ public sealed class SheetSearch
         return !chain.AsSpan().SequenceEqual(choice) && Costed(chain) is var other && Better(other, layout) ? (other, chain) : (layout, choice);
     }
 
-    /// <summary>Changes one course at a time, or two neighbours together, while that pays and the costings last.</summary>
+    /// <summary>Changes one course at a time, while that pays and the costings last.</summary>
     public SheetLayout Improve(SheetLayout start, int[] choice, int costings)
     {
         var best = start;

@@ -45,6 +45,15 @@ public sealed record LimitsAnswer
     /// <summary>Packs in a price list.</summary>
     public int PricedItems { get; init; } = ServiceLimits.MaxPricedItems;
 
+    /// <summary>Taxes in a price list.</summary>
+    public int Taxes { get; init; } = ServiceLimits.MaxTaxes;
+
+    /// <summary>Rooms of a job.</summary>
+    public int Rooms { get; init; } = ServiceLimits.MaxRooms;
+
+    /// <summary>Variants of a comparison.</summary>
+    public int Variants { get; init; } = ServiceLimits.MaxVariants;
+
     /// <summary>Rule values set by the caller.</summary>
     public int Rules { get; init; } = ServiceLimits.MaxRules;
 

@@ -45,6 +45,15 @@ public static class ServiceLimits
     /// <summary>Packs in a price list.</summary>
     public const int MaxPricedItems = 500;
 
+    /// <summary>Taxes in a price list.</summary>
+    public const int MaxTaxes = 10;
+
+    /// <summary>Rooms of a job.</summary>
+    public const int MaxRooms = 100;
+
+    /// <summary>Variants of a comparison.</summary>
+    public const int MaxVariants = 50;
+
     /// <summary>Rule values set by the caller.</summary>
     public const int MaxRules = 100;
 

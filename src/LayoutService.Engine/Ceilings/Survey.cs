@@ -183,6 +183,26 @@ public sealed record PriceList
 
     /// <summary>Waste by class as a fraction added to what is counted (counted × (1 + waste)).</summary>
     public IReadOnlyDictionary<string, decimal> Waste { get; init; } = new Dictionary<string, decimal>();
+
+    /// <summary>Spare sticks as a fraction of those cut, of one-inch and of two-inch wood; null takes the usual one, 0 none.</summary>
+    public decimal? OneByCulls { get; init; }
+
+    public decimal? TwoByCulls { get; init; }
+
+    /// <summary>Taxes on the sum of the amounts, in the caller's order. None is charged on another.</summary>
+    public IReadOnlyList<TaxRate> Taxes { get; init; } = [];
+
+    /// <summary>What work costs; null when labour is not counted.</summary>
+    public LabourRates? Labour { get; init; }
 }
+
+/// <summary>A tax by the name that the order shows, as a fraction of the amounts that it is charged on.</summary>
+public sealed record TaxRate(string Name, decimal Rate, bool OnLabour);
+
+/// <summary>
+/// The price of an hour, and the hours that a caller's own crew takes: for one strap piece put up, for one sheet hung and
+/// for one foot or metre of joint finished. Nothing is assumed for those left out.
+/// </summary>
+public sealed record LabourRates(decimal HourPrice, decimal? PerStrapPiece, decimal? PerBoardPiece, decimal? PerJointLength);
 
 public sealed record PricedItem(string Code, string? Id, string? Sku, decimal PackSize, decimal PackPrice);

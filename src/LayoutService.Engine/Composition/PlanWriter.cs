@@ -34,6 +34,7 @@ public static class PlanWriter
             Ruleset = survey.Ruleset,
             Units = survey.Units,
             TapeText = say,
+            Allowances = Allowances.For(survey.Prices),
         };
         var takeoff = TakeoffCounter.Count(facts);
         var summary = Summary(room, strapping, sheets, cutPlan, takeoff, facts.Masses);

@@ -42,7 +42,17 @@ public static class TakeoffCodes
     /// <summary>Ready-mixed joint compound for the face layer (LBR or KGM).</summary>
     public const string JointCompound = "joint-compound";
 
-    /// <summary>Every code, in the order of the lines. A price list may name any of them but the culls, which are priced as their stock.</summary>
+    /// <summary>Hours of putting up straps, hanging board and finishing joints, by the caller's own rates (HUR).</summary>
+    public const string LabourStraps = "labour-straps";
+
+    public const string LabourBoards = "labour-boards";
+
+    public const string LabourJoints = "labour-joints";
+
+    /// <summary>True for hours of work, which no yard sells.</summary>
+    public static bool IsLabour(string code) => code is LabourStraps or LabourBoards or LabourJoints;
+
+    /// <summary>Every code that packs are sold for, in the order of the lines. A price list may name any of them but the culls, which are priced as their stock.</summary>
     public static readonly IReadOnlyList<string> All =
     [
         Strap, StrapCulls, Nailer, NailerCulls, Sheet, StrapScrew, ScabScrew, NailerFastener, BoardScrew, ScabAdhesive, JointTape,

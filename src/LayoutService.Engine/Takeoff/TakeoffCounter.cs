@@ -19,7 +19,8 @@ public static class TakeoffCounter
             .. SheetLines.Count(facts, prices),
             .. FastenerLines.Count(facts, prices),
             .. FinishLines.Count(facts, prices),
+            .. LabourLines.Count(facts),
         ];
-        return new TakeoffPlan(lines, Ordering.Total(lines, prices.Currency));
+        return new TakeoffPlan(lines, Ordering.Total(lines, prices.Currency, facts.Prices?.Taxes));
     }
 }

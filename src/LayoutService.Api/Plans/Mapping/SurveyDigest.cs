@@ -165,5 +165,7 @@ internal static class SurveyDigest
             add("waste", name);
             add("fraction", Figures.Plain(fraction, 12));
         }
+
+        PriceDigest.Add(prices, add);
     }
 }

@@ -66,7 +66,7 @@ public sealed record PlanRequest
     /// <summary>Prices, packs and waste.</summary>
     public PricesRequest? Prices { get; init; }
 
-    /// <summary>Head of a request for quotation. Not planned yet.</summary>
+    /// <summary>Head of a request for quotation or an order; needed for an answer in `application/xml`.</summary>
     public DocumentRequest? Document { get; init; }
 }
 

@@ -37,7 +37,7 @@ internal sealed class PlanRequestValidator : AbstractValidator<PlanRequest>
         RuleFor(x => x.Insulation!.Bays).NotPlannedYet().When(x => x.Insulation is not null);
         RuleFor(x => x.Insulation!.Region).NotPlannedYet().When(x => x.Insulation is not null);
         RuleFor(x => x.Prices!).SetValidator(new PricesRequestValidator()).When(x => x.Prices is not null);
-        RuleFor(x => x.Document).NotPlannedYet();
+        RuleFor(x => x.Document!).SetValidator(new DocumentRequestValidator()).When(x => x.Document is not null);
     }
 }
 

@@ -34,6 +34,8 @@ internal static class PriceRules
 
     private static bool HasPrice(PlanRequest request) =>
         request.Prices?.Items is { Count: > 0 }
+        || request.Prices?.Labour is not null
+        || request.Prices?.Tax is { Count: > 0 }
         || request.Strapping?.Stock?.Any(s => s.PackPrice is not null) == true
         || request.Sheets?.Stock?.Any(s => s.PackPrice is not null) == true
         || request.Sheets?.JointCost is { Butt: not null } or { Tapered: not null };

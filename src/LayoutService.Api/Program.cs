@@ -1,6 +1,7 @@
 using LayoutService.Api.Catalogues;
 using LayoutService.Api.CutPlans;
 using LayoutService.Api.Describing;
+using LayoutService.Api.Documents;
 using LayoutService.Api.Hosting;
 using LayoutService.Api.Plans;
 
@@ -22,6 +23,7 @@ app.MapContract();
 app.MapPlans();
 app.MapCutPlans();
 app.MapCatalogues();
+app.MapCsvMetadata();
 app.MapOperation();
 app.MapProblems();
 app.Services.GetRequiredService<Readiness>();

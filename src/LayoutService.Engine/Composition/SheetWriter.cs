@@ -35,6 +35,9 @@ public sealed class SheetWriter
 
     public string[] PieceIds { get; }
 
+    /// <summary>How many long edges of a part must be the factory's.</summary>
+    public int FactoryEdges(int part) => (int)_parts[part].FactoryEdges;
+
     /// <summary>For each bearing line, the ids of the pieces whose butts stand on it.</summary>
     public Dictionary<int, List<string>> ButtsOnLine()
     {

@@ -1,8 +1,10 @@
 using LayoutService.Api.Catalogues;
+using LayoutService.Api.Comparisons;
 using LayoutService.Api.CutPlans;
 using LayoutService.Api.Describing;
 using LayoutService.Api.Documents;
 using LayoutService.Api.Hosting;
+using LayoutService.Api.Jobs;
 using LayoutService.Api.Plans;
 
 var builder = WebApplication.CreateBuilder(args);
@@ -11,6 +13,8 @@ builder.AddServer();
 builder.Services.AddContract();
 builder.Services.AddPlans();
 builder.Services.AddCutPlans();
+builder.Services.AddJobs();
+builder.Services.AddComparisons();
 
 var app = builder.Build();
 app.UseRequestIds();
@@ -23,6 +27,8 @@ app.MapContract();
 app.MapPlans();
 app.MapCutPlans();
 app.MapCatalogues();
+app.MapJobs();
+app.MapComparisons();
 app.MapCsvMetadata();
 app.MapOperation();
 app.MapProblems();

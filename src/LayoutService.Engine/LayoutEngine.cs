@@ -19,7 +19,13 @@ public static class LayoutEngine
 
     public static PlanOutcome Plan(Survey survey)
     {
-        var room = FramedRoom.Of(Pricing.WithListPrices(survey));
+        var (offered, nothingGetsIn) = StockOnSite.Of(survey);
+        if (nothingGetsIn.Count > 0)
+        {
+            return new PlanOutcome.NotPossible(nothingGetsIn);
+        }
+
+        var room = FramedRoom.Of(offered);
         if (SurveyObstacles.Find(room) is { } unfit)
         {
             return new PlanOutcome.NotPossible([unfit]);

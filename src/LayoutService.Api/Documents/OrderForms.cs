@@ -31,7 +31,7 @@ internal static class OrderForms
 
     private static IResult Written(OrderSheet sheet, bool order, string pointer)
     {
-        var missing = Missing(sheet.Document, order).Select(member => Fault.At(
+        var missing = Missing(sheet.Document).Select(member => Fault.At(
             $"{pointer}/{member}", "required", $"An answer in {UblWriting.MediaType} needs this member: the service knows no clock and no names.")).ToList();
         return missing.Count > 0
             ? new ProblemResult(ProblemKind.Invalid, missing.Count == 1 ? missing[0].Detail : $"The request has {missing.Count} faults.", missing)
@@ -40,27 +40,9 @@ internal static class OrderForms
                 : new DocumentResult(UblWriting.RequestForQuotation(sheet), "application/xml; charset=utf-8", "request-for-quotation.xml");
     }
 
-    // an order names both parties by its schema; a request for quotation needs only its date there, and an id to be answered to
-    private static IEnumerable<string> Missing(DocumentRequest? head, bool order)
-    {
-        if (string.IsNullOrEmpty(head?.Id))
-        {
-            yield return "id";
-        }
-
-        if (head?.IssueDate is null)
-        {
-            yield return "issueDate";
-        }
-
-        if (order && string.IsNullOrEmpty(head?.Buyer))
-        {
-            yield return "buyer";
-        }
-
-        if (order && string.IsNullOrEmpty(head?.Seller))
-        {
-            yield return "seller";
-        }
-    }
+    // both schemas ask for an id or a date, and for the seller; who is asked must know by whom
+    private static IEnumerable<string> Missing(DocumentRequest? head) =>
+        new[] { ("id", string.IsNullOrEmpty(head?.Id)), ("issueDate", head?.IssueDate is null), ("buyer", string.IsNullOrEmpty(head?.Buyer)), ("seller", string.IsNullOrEmpty(head?.Seller)) }
+            .Where(member => member.Item2)
+            .Select(member => member.Item1);
 }

@@ -15,6 +15,9 @@ internal static class UblWriting
     public const string MediaType = "application/xml";
 
     private const string Names = "urn:oasis:names:specification:ubl:schema:xsd:";
+    /// <summary>The schema of a request for quotation asks for a time of issue; only its day is known.</summary>
+    private const string Midnight = "00:00:00";
+
     private static readonly XNamespace Cac = Names + "CommonAggregateComponents-2";
     private static readonly XNamespace Cbc = Names + "CommonBasicComponents-2";
 
@@ -24,11 +27,12 @@ internal static class UblWriting
         var lines = Lines(sheet).ToList();
         return Bytes(Root("RequestForQuotation",
             Head(head),
+            Text("IssueTime", Midnight),
             Text("Note", sheet.Reference),
             Text("PricingCurrencyCode", sheet.Takeoff.Totals.Currency),
             Text("LineCountNumeric", Number(lines.Count)),
-            Party("OriginatorCustomerParty", head.Buyer),
             Party("SellerSupplierParty", head.Seller),
+            Party("BuyerCustomerParty", head.Buyer),
             lines.Select((line, i) => Aggregate("RequestForQuotationLine", Text("ID", Number(i + 1)), LineItem(line, i + 1, null)))));
     }
 

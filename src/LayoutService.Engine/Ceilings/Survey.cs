@@ -37,6 +37,15 @@ public sealed record Survey
 
     public PriceList? Prices { get; init; }
 
+    /// <summary>How sheets and sticks get in; null when nothing was said, and everything does.</summary>
+    public WayIn? WayIn { get; init; }
+
+    /// <summary>Who lifts; null when it was not said, and nothing is too heavy.</summary>
+    public Crew? Crew { get; init; }
+
+    /// <summary>Stock that way in and crew keep from the plan. Set by the engine, never by a caller.</summary>
+    public IReadOnlyList<StockLeftOut> LeftOut { get; init; } = [];
+
     /// <summary>Rule values set by the caller, by rule id, in the rule's own unit.</summary>
     public IReadOnlyDictionary<string, decimal> RuleOverrides { get; init; } = new Dictionary<string, decimal>();
 }

@@ -17,7 +17,9 @@ public static class CheckWriter
         var survey = room.Survey;
         var book = new RuleBook(PublishedTables.Current, survey.Ruleset, survey.RuleOverrides);
         var facts = Facts(room, strapping, sheets, cutPlan, joists, summary);
-        return (CeilingChecks.Of(book, facts), CeilingCautions.Of(book, facts));
+        return (
+            [.. CeilingChecks.Of(book, facts), .. SiteChecks.Checks(survey, summary, facts.Board.HeaviestSheets)],
+            [.. CeilingCautions.Of(book, facts), .. SiteChecks.Cautions(survey)]);
     }
 
     private static CheckFacts Facts(

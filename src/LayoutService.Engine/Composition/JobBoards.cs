@@ -26,7 +26,7 @@ public sealed class JobBoards(IReadOnlyList<JobRoom> rooms)
         var parts = new List<(string Key, int Room, long Width, List<CutSheet> Sheets)>();
         for (var r = 0; r < rooms.Count; r++)
         {
-            var survey = Pricing.WithListPrices(rooms[r].Survey);
+            var survey = StockOnSite.Of(rooms[r].Survey).Survey;
             foreach (var part in rooms[r].Plan.CutPlan.Sheets.GroupBy(s => s.Width))
             {
                 parts.Add(($"{Say(survey.Sheets, part.Key)}\n{JobPrices.Key(survey.Prices)}", r, part.Key.Units, [.. part.Select(s => Named(r, s))]));
@@ -52,7 +52,7 @@ public sealed class JobBoards(IReadOnlyList<JobRoom> rooms)
 
     private BoardPool? Cut(long width, List<int> members, List<CutSheet> apart)
     {
-        var survey = Pricing.WithListPrices(rooms[members[0]].Survey);
+        var survey = StockOnSite.Of(rooms[members[0]].Survey).Survey;
         var prices = new StockPrices(survey.Sheets);
         var pricing = new SheetPricing(survey.Sheets, prices);
         var stock = pricing.Stock(width);

@@ -25,15 +25,15 @@ public sealed record LumberPool(
 /// </summary>
 public sealed class JobLumber(IReadOnlyList<JobRoom> rooms)
 {
-    /// <summary>Steps for one pool: a fifth of what a cut plan alone may take, because a job has several pools.</summary>
-    private const int Share = 5;
+    /// <summary>Steps for one pool: a twentieth of what a cut plan alone may take, because a job has several pools.</summary>
+    private const int Share = 20;
 
     public (IReadOnlyList<LumberPool>? Pools, IReadOnlyList<Finding> Obstacles) Of()
     {
         var parts = new List<(string Key, int Room, string Size, IReadOnlyList<StickStock> Offer, List<Stick> Sticks)>();
         for (var r = 0; r < rooms.Count; r++)
         {
-            var survey = Pricing.WithListPrices(rooms[r].Survey);
+            var survey = StockOnSite.Of(rooms[r].Survey).Survey;
             foreach (var part in rooms[r].Plan.CutPlan.Sticks.Select(s => (Offer: OfferOf(survey, s), Stick: s)).GroupBy(s => (s.Stick.Size, Key: Say(s.Offer))))
             {
                 // only sticks that no list explains are known by what was seen of them

@@ -57,12 +57,12 @@ internal sealed class JobTakeoff(IReadOnlyList<JobRoom> rooms)
 
     private static decimal Amount(IReadOnlyList<TakeoffLine> lines) => lines.Sum(line => line.Amount ?? 0m);
 
-    private PriceBook Book(int room) => new(Pricing.WithListPrices(rooms[room].Survey).Prices);
+    private PriceBook Book(int room) => new(StockOnSite.Of(rooms[room].Survey).Survey.Prices);
 
     private TakeoffFacts Facts(IReadOnlyList<int> members, IReadOnlyList<Stick> sticks, IReadOnlyList<CutSheet> sheets)
     {
         var first = rooms[members[0]];
-        var survey = Pricing.WithListPrices(first.Survey);
+        var survey = StockOnSite.Of(first.Survey).Survey;
         return new TakeoffFacts
         {
             Strapping = first.Plan.Strapping with

@@ -5,7 +5,7 @@ internal static class FolderAllowances
 {
     private static readonly string[] Everything =
     [
-        "Ceilings", "Checks", "Composition", "Cutting", "Geometry", "Measures", "Sheets", "Standards", "Steps", "Strapping", "Takeoff",
+        "Access", "Ceilings", "Checks", "Composition", "Cutting", "Geometry", "Measures", "Sheets", "Standards", "Steps", "Strapping", "Takeoff",
     ];
 
     public static readonly IReadOnlyDictionary<string, string[]> ByFolder = new SortedDictionary<string, string[]>(StringComparer.Ordinal)
@@ -26,6 +26,7 @@ internal static class FolderAllowances
         // stages: strangers to each other and to the cutter
         ["Strapping"] = ["Ceilings", "Geometry", "Measures"],
         ["Sheets"] = ["Ceilings", "Geometry", "Measures"],
+        ["Access"] = ["Ceilings", "Measures"],
         ["Checks"] = ["Ceilings", "Measures", "Standards"],
 
         // readers of finished plans: the plan records of strapping and sheets only, see StagesStayStrangersTests

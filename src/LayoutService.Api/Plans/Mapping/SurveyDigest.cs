@@ -34,6 +34,7 @@ internal static class SurveyDigest
         AddStrapping(survey.Strapping, Add);
         AddSheets(survey.Sheets, Add);
         AddPrices(survey.Prices, Add);
+        AccessDigest.Add(survey.WayIn, survey.Crew, Add);
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())));
 
         void Add(string name, object? value)

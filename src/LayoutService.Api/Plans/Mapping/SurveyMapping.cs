@@ -26,6 +26,8 @@ internal static class SurveyMapping
             Strapping = StrappingMapping.Of(request.Strapping ?? new(), assumed),
             Sheets = SheetsMapping.Of(request.Sheets ?? new(), assumed),
             Prices = PricesMapping.Of(request.Prices),
+            WayIn = AccessMapping.Of(request.Access, assumed.Imperial),
+            Crew = AccessMapping.Of(request.Crew, assumed),
             RuleOverrides = (request.Rules ?? []).ToDictionary(r => r.Id!, r => r.Value!.Value),
         };
         return new(survey, assumed.Made, request.Reference);

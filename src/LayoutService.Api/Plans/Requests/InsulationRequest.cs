@@ -64,13 +64,13 @@ public sealed record BattRequest
 /// <summary>How sheets and sticks get in.</summary>
 public sealed record AccessRequest
 {
-    /// <summary>Narrowest places on the way in.</summary>
+    /// <summary>Narrowest places on the way in: everything goes through each of them.</summary>
     public IReadOnlyList<PassageRequest>? Passages { get; init; }
 
     /// <summary>The tightest turn on the way in.</summary>
     public TurnRequest? Turn { get; init; }
 
-    /// <summary>A window that long things go through.</summary>
+    /// <summary>A window that is used instead by what does not get through the passages and round the turn.</summary>
     public PassageRequest? Window { get; init; }
 }
 
@@ -93,19 +93,19 @@ public sealed record TurnRequest
     /// <summary>Clear width after the turn.</summary>
     public WireLength? WidthAfter { get; init; }
 
-    /// <summary>Clear height at the turn.</summary>
+    /// <summary>Clear height at the turn; without it nothing is tilted to get round.</summary>
     public WireLength? Height { get; init; }
 }
 
 /// <summary>Who lifts.</summary>
 public sealed record CrewRequest
 {
-    /// <summary>How many people.</summary>
+    /// <summary>How many people. Default 2.</summary>
     public int? People { get; init; }
 
-    /// <summary>True when there is a board lift.</summary>
+    /// <summary>True when there is a board lift. Default true.</summary>
     public bool? Lift { get; init; }
 
-    /// <summary>Most that they lift at once, lb or kg.</summary>
+    /// <summary>Most that they lift at once, lb or kg. Default none with a lift; without one the rule `lift-mass-most`, for one person half of it.</summary>
     public decimal? MassLimit { get; init; }
 }

@@ -36,10 +36,10 @@ public sealed record PlanRequest
     /// <summary>Wishes for the sheets.</summary>
     public SheetsRequest? Sheets { get; init; }
 
-    /// <summary>How sheets and sticks get in. Not planned yet.</summary>
+    /// <summary>How sheets and sticks get in; stock that does not is not offered to the plan.</summary>
     public AccessRequest? Access { get; init; }
 
-    /// <summary>Who lifts. Not planned yet.</summary>
+    /// <summary>Who lifts; sheets and sticks too heavy for them are not offered to the plan.</summary>
     public CrewRequest? Crew { get; init; }
 
     /// <summary>Lights and other things let into the ceiling. Not planned yet.</summary>

@@ -28,7 +28,10 @@ public sealed record PricedItemRequest
     /// <summary>Code of a takeoff line.</summary>
     public string? Code { get; init; }
 
-    /// <summary>The caller's id for this pack.</summary>
+    /// <summary>
+    /// Of straps, nailers and sheets, the id of the stock that it prices; of screws, their length (`2in`, `1-1/8in`), when it
+    /// prices that length alone. Any other id is the caller's name for the pack, which then serves every line of its code.
+    /// </summary>
     public string? Id { get; init; }
 
     /// <summary>The yard's number for it.</summary>

@@ -23,8 +23,8 @@ internal sealed class PlanRequestValidator : AbstractValidator<PlanRequest>
         RuleForEach(x => x.JoistFields).SetValidator(new JoistFieldRequestValidator());
         RuleFor(x => x.Strapping!).SetValidator(new StrappingRequestValidator()).When(x => x.Strapping is not null);
         RuleFor(x => x.Sheets!).SetValidator(new SheetsRequestValidator()).When(x => x.Sheets is not null);
-        RuleFor(x => x.Access).NotPlannedYet();
-        RuleFor(x => x.Crew).NotPlannedYet();
+        RuleFor(x => x.Access!).SetValidator(new AccessRequestValidator()).When(x => x.Access is not null);
+        RuleFor(x => x.Crew!).SetValidator(new CrewRequestValidator()).When(x => x.Crew is not null);
         RuleFor(x => x.Fixtures).NotPlannedYet();
         RuleFor(x => x.LightGrid).NotPlannedYet();
         RuleFor(x => x.Mounts).NotPlannedYet();

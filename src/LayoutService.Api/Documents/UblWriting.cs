@@ -100,7 +100,7 @@ internal static class UblWriting
 
     private static XElement Aggregate(string name, params object?[] content) => new(Cac + name, content);
 
-    private static XElement? Text(string name, string? value) => string.IsNullOrEmpty(value) ? null : new(Cbc + name, value);
+    private static XElement? Text(string name, string? value) => string.IsNullOrEmpty(value) ? null : new(Cbc + name, XmlText.Of(value));
 
     private static XElement Measured(string name, decimal value, string unitCode) =>
         new(Cbc + name, new XAttribute("unitCode", unitCode), Number(value));

@@ -68,7 +68,7 @@ internal static class XlsxWriting
             text.Append(cell switch
             {
                 null => string.Empty,
-                string said => $"<c r=\"{at}\" t=\"inlineStr\"><is><t xml:space=\"preserve\">{SecurityElement.Escape(said)}</t></is></c>",
+                string said => $"<c r=\"{at}\" t=\"inlineStr\"><is><t xml:space=\"preserve\">{SecurityElement.Escape(XmlText.Of(said))}</t></is></c>",
                 bool flag => $"<c r=\"{at}\" t=\"b\"><v>{(flag ? 1 : 0)}</v></c>",
                 _ => $"<c r=\"{at}\"><v>{Convert.ToString(cell, CultureInfo.InvariantCulture)}</v></c>",
             });

@@ -22,7 +22,7 @@ public static class Allocation
         }
 
         var sum = weights.Sum();
-        var exact = weights.Select(weight => amount / unit * weight / sum).ToArray();
+        var exact = weights.Select(weight => amount / unit * (weight / sum)).ToArray();
         var parts = exact.Select(decimal.Floor).ToArray();
         var left = (int)((amount / unit) - parts.Sum());
         foreach (var place in Enumerable.Range(0, parts.Length).OrderByDescending(i => exact[i] - parts[i]).ThenBy(i => i).Take(left))

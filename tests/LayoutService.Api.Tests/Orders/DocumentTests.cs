@@ -120,6 +120,19 @@ public class DocumentTests(Service service) : IClassFixture<Service>
     }
 
     [Theory]
+    [InlineData("application/xml", "U+FFFE")]
+    [InlineData(Xlsx, "U+FFFE")]
+    public async Task A_character_that_xml_cannot_hold_is_replaced(string accept, string character)
+    {
+        var held = ((char)Convert.ToInt32(character[2..], 16)).ToString();
+        var room = SmallRoom.With(Room, "prices.items.3.sku", System.Text.Json.JsonSerializer.Serialize("a" + held + "\U0001F4A1"));
+        var reply = await service.SendAsync(HttpMethod.Post, "/v1/plans", accept, room);
+        Assert.Equal(200, reply.Status);
+        using var stream = accept == Xlsx ? new ZipArchive(new MemoryStream(reply.Body)).GetEntry("xl/worksheets/sheet1.xml")!.Open() : new MemoryStream(reply.Body);
+        Assert.Contains("a\uFFFD\U0001F4A1", XDocument.Load(stream).Root!.Value, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("text/csv")]
     [InlineData("application/xml")]
     [InlineData(Xlsx)]

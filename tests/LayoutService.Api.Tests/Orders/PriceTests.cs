@@ -75,6 +75,16 @@ public class PriceTests(Service service) : IClassFixture<Service>
         Assert.NotEmpty(finding.GetProperty("remedies").EnumerateArray());
     }
 
+    [Theory]
+    [InlineData("access", """{"passages":[{"width":800}]}""", "#/access/passages/0/height required: This member is needed.")]
+    [InlineData("access", """{"turn":{"widthBefore":900,"widthAfter":1}}""", "#/access/turn/widthAfter out_of_range: This must be from 100 to 30000 mm; it is 1 mm.")]
+    [InlineData("crew", """{"people":0}""", "#/crew/people out_of_range: This must be from 1 to 20; it is 0.")]
+    [InlineData("prices.tax", """[{"rate":0.1}]""", "#/prices/tax/0/name required: This member is needed.")]
+    [InlineData("prices.labour", """{"perStrapPiece":1}""", "#/prices/labour/hourPrice required: This member is needed.")]
+    [InlineData("prices.culls", """{"boards":1.5}""", "#/prices/culls/boards out_of_range: This must be from 0 to 1; it is 1.5.")]
+    public async Task What_is_out_of_bounds_is_told_at_its_place(string path, string json, string fault) =>
+        Assert.Equal([fault], (await service.PostAsync("/v1/plans", SmallRoom.With(Room, path, json))).Faults);
+
     private async Task<JsonElement> TakeoffAsync(string room)
     {
         var reply = await service.PostAsync("/v1/plans", room);

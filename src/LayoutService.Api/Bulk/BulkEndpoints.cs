@@ -34,7 +34,7 @@ internal static class BulkEndpoints
     {
         if (!BulkForms.Takes(context.Request, out var wrong))
         {
-            context.Response.Headers.Accept = $"{BulkForms.Lines}, {BulkForms.LinesToo}";
+            context.Response.Headers.Accept = BulkForms.Both;
             return new ProblemResult(ProblemKind.NotJson, wrong);
         }
 

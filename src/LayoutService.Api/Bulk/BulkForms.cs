@@ -8,6 +8,9 @@ internal static class BulkForms
     public const string Lines = "application/jsonl";
     public const string LinesToo = "application/x-ndjson";
 
+    /// <summary>Both, as a header lists them.</summary>
+    public const string Both = $"{Lines}, {LinesToo}";
+
     /// <summary>Whether a request's body is JSON Lines in plain UTF-8.</summary>
     public static bool Takes(HttpRequest request, out string wrong)
     {

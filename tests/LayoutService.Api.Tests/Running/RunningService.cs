@@ -8,7 +8,7 @@ namespace LayoutService.Api.Tests.Running;
 /// <summary>The service as a process of its own, on the real server and a real port of this machine.</summary>
 public sealed partial class RunningService : IAsyncDisposable
 {
-    private static readonly TimeSpan LongestStart = TimeSpan.FromSeconds(60);
+    private static readonly TimeSpan LongestStart = TimeSpan.FromSeconds(30);
     private readonly Process process;
     private readonly ConcurrentQueue<string> log = new();
     private readonly TaskCompletionSource<Uri> listening = new(TaskCreationOptions.RunContinuationsAsynchronously);
@@ -122,6 +122,6 @@ public sealed partial class RunningService : IAsyncDisposable
         }
     }
 
-    [GeneratedRegex(@"Now listening on: (http://127\.0\.0\.1:\d+)")]
+    [GeneratedRegex(@"Now listening on: [^h]*(http://127\.0\.0\.1:\d+)")]
     private static partial Regex Listening();
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
+using LayoutService.Api.Bulk;
 using LayoutService.Api.Comparisons;
 using LayoutService.Api.Hosting;
 using LayoutService.Api.Jobs;
@@ -39,7 +40,7 @@ internal sealed class OperationTouches : IOperationFilter
             place.Schema = new OpenApiSchema { Type = JsonSchemaType.String, MinLength = 1, MaxLength = 64, Pattern = WireRules.IdPattern };
         }
 
-        if (operation.OperationId is "createPlan" or JobEndpoints.Operation or ComparisonEndpoints.Operation)
+        if (operation.OperationId is "createPlan" or BulkEndpoints.Operation or JobEndpoints.Operation or ComparisonEndpoints.Operation)
         {
             (operation.Parameters ??= []).Add(Include());
         }

@@ -9,6 +9,12 @@ public sealed record LimitsAnswer
     /// <summary>Bytes of a body.</summary>
     public int BodyBytes { get; init; } = ServiceLimits.MaxBodyBytes;
 
+    /// <summary>Bytes of one line of a call in bulk.</summary>
+    public int BulkLineBytes { get; init; } = ServiceLimits.MaxBodyBytes;
+
+    /// <summary>Bytes that a call in bulk reads ahead while its answer is not taken: a caller may send as much before it reads.</summary>
+    public int BulkReadAheadBytes { get; init; } = ServiceLimits.BulkReadAheadBytes;
+
     /// <summary>Levels of nesting of a body.</summary>
     public int Depth { get; init; } = SyntaxCheck.MaxDepth;
 
@@ -23,6 +29,12 @@ public sealed record LimitsAnswer
 
     /// <summary>Height readings.</summary>
     public int Heights { get; init; } = ServiceLimits.MaxHeights;
+
+    /// <summary>Ducts, pipes and other services.</summary>
+    public int Services { get; init; } = ServiceLimits.MaxServices;
+
+    /// <summary>Corners of the centre line of one service.</summary>
+    public int PathCorners { get; init; } = ServiceLimits.MaxPathCorners;
 
     /// <summary>Joists in a field.</summary>
     public int Joists { get; init; } = ServiceLimits.MaxJoists;

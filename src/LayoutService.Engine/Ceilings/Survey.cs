@@ -35,6 +35,9 @@ public sealed record Survey
 
     public required SheetWish Sheets { get; init; }
 
+    /// <summary>Ducts, pipes, beams and the like; null when the caller said nothing of them.</summary>
+    public IReadOnlyList<Service>? Services { get; init; }
+
     public PriceList? Prices { get; init; }
 
     /// <summary>Rule values set by the caller, by rule id, in the rule's own unit.</summary>
@@ -89,6 +92,9 @@ public enum JoistKind
 public sealed record JoistField
 {
     public required string Id { get; init; }
+
+    /// <summary>The part of the room that it covers, an open ring; null when it covers all of it.</summary>
+    public IReadOnlyList<Point>? Region { get; init; }
 
     /// <summary>Direction of the joists, degrees anticlockwise from +x, in [0, 180). 0 is along x, 90 along y.</summary>
     public required decimal RunDegrees { get; init; }

@@ -27,7 +27,7 @@ public sealed record PlanRequest
     /// <summary>The room.</summary>
     public RoomRequest? Room { get; init; }
 
-    /// <summary>The joists as found. One field is planned so far.</summary>
+    /// <summary>The joists as found. Several fields run the same way so far.</summary>
     public IReadOnlyList<JoistFieldRequest>? JoistFields { get; init; }
 
     /// <summary>Wishes for the straps.</summary>
@@ -51,7 +51,7 @@ public sealed record PlanRequest
     /// <summary>Heavy things that hang from the ceiling. Not planned yet.</summary>
     public IReadOnlyList<MountRequest>? Mounts { get; init; }
 
-    /// <summary>Ducts, pipes, beams and the like under or between the joists. Not planned yet.</summary>
+    /// <summary>Ducts, pipes, beams and the like under or between the joists.</summary>
     public IReadOnlyList<ServiceRequest>? Services { get; init; }
 
     /// <summary>Walls that meet the ceiling inside the room. Not planned yet.</summary>

@@ -62,9 +62,18 @@ internal static class BattSceneReader
         {
             if (nailers[i].Role != NailerRole.WallNailer)
             {
-                yield return new BattObstacle(ids[i], ObstacleKind.Blocking, [nailers[i].From, nailers[i].To], BlockThickness / 2, -BlockDepth, 0);
+                // a ledger stands against its wall; a block has its line in its middle
+                var half = nailers[i].Role == NailerRole.Ledger ? BlockThickness : BlockThickness / 2;
+                yield return new BattObstacle(ids[i], ObstacleKind.Blocking, Band(nailers[i].From, nailers[i].To, half), 0, -BlockDepth, 0);
             }
         }
+    }
+
+    // ledgers run along the joists and blocks across them
+    private static Uv[] Band(Uv a, Uv b, long half)
+    {
+        var (u, v) = a.U == b.U ? (half, 0L) : (0L, half);
+        return [new(a.U - u, a.V - v), new(b.U - u, b.V - v), new(b.U + u, b.V + v), new(a.U + u, a.V + v)];
     }
 
     private static BattRules RulesOf(RuleBook book, bool imperial)

@@ -34,7 +34,7 @@ public sealed record BattFill
     /// <summary>Id of the bay.</summary>
     public required string Bay { get; init; }
 
-    /// <summary>A simple ring, in the caller's order of corners: anticlockwise.</summary>
+    /// <summary>A simple ring without holes.</summary>
     public required IReadOnlyList<Point> Outline { get; init; }
 
     public required double AreaSquareMetres { get; init; }

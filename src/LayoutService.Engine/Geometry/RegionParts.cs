@@ -1,3 +1,4 @@
+using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Overlay;
 using NetTopologySuite.Operation.OverlayNG;
 
@@ -10,7 +11,10 @@ public static class RegionParts
     public static Region Meet(this Region region, IReadOnlyList<Uv> ring)
     {
         var other = Region.Polygon(ring);
-        var shape = OverlayNG.Overlay(region.Shape, other, SpatialFunction.Intersection, other.Factory.PrecisionModel);
+        var met = OverlayNG.Overlay(region.Shape, other, SpatialFunction.Intersection, other.Factory.PrecisionModel);
+
+        // a wall that the ring only runs along is no part
+        var shape = other.Factory.BuildGeometry(Enumerable.Range(0, met.NumGeometries).Select(met.GetGeometryN).Where(g => g.Dimension == Dimension.Surface));
         return new Region(shape, Region.CutCells(shape), []);
     }
 

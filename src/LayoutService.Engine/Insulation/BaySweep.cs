@@ -20,12 +20,7 @@ internal sealed class BaySweep(BattScene scene, BattBay bay, BayDepths depths)
         }
 
         var (met, panned) = Met(whole);
-        if (panned.Count > 0)
-        {
-            return [new BayStretch(whole, bay.Across, new BayVerdict(null, BattPlace.Clear, 0, 0, panned))];
-        }
-
-        return Joined(Columns(whole, met));
+        return Joined(Columns(whole, met, panned));
     }
 
     private (List<(BattObstacle Obstacle, Span Along)> Met, List<BattObstacle> Panned) Met(Span whole)
@@ -54,11 +49,12 @@ internal sealed class BaySweep(BattScene scene, BattBay bay, BayDepths depths)
     }
 
     // each stretch between two places where something changes, as boxes side by side across the bay
-    private IEnumerable<(Span Along, bool AfterWall, List<BayStretch> Boxes)> Columns(Span whole, List<(BattObstacle Obstacle, Span Along)> met)
+    private IEnumerable<(Span Along, bool AfterWall, List<BayStretch> Boxes)> Columns(
+        Span whole, List<(BattObstacle Obstacle, Span Along)> met, List<BattObstacle> panned)
     {
         var walls = new HashSet<long>(scene.Region.Breaks(bay.Across));
         var places = new SortedSet<long>(walls) { whole.Lo, whole.Hi };
-        foreach (var (_, along) in met)
+        foreach (var (_, along) in panned.Count > 0 ? [] : met)
         {
             places.Add(along.Lo);
             places.Add(along.Hi);
@@ -70,6 +66,13 @@ internal sealed class BaySweep(BattScene scene, BattBay bay, BayDepths depths)
             if (from is { } start && whole.Lo <= start && to <= whole.Hi)
             {
                 var column = new Span(start, to);
+                if (panned.Count > 0)
+                {
+                    yield return (column, walls.Contains(start), [new BayStretch(column, bay.Across, new BayVerdict(null, BattPlace.Clear, 0, 0, panned))]);
+                    from = to;
+                    continue;
+                }
+
                 var over = met.Where(m => m.Along.Overlaps(column)).Select(m => m.Obstacle).ToList();
                 yield return (column, walls.Contains(start), [.. Boxes(column, over)]);
             }

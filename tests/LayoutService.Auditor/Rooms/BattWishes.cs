@@ -50,15 +50,9 @@ internal sealed class BattWishes
         if (_dice.Chance(25))
         {
             var (x, y) = ((_low.X + _high.X) / 2, (_low.Y + _high.Y) / 2);
-            var corner = _dice.Pick([.. _outline]);
+            var (right, top) = _dice.Chance(50) ? (x, _high.Y) : (_high.X, y);
             wish["bays"] = "region";
-            wish["region"] = new JsonArray(Point(corner.X, corner.Y), Point(x, corner.Y), Point(x, y), Point(corner.X, y));
-            var thin = Math.Abs(x - corner.X) < Steps(200) || Math.Abs(y - corner.Y) < Steps(200);
-            if (thin)
-            {
-                wish.Remove("bays");
-                wish.Remove("region");
-            }
+            wish["region"] = new JsonArray(Point(_low.X, _low.Y), Point(right, _low.Y), Point(right, top), Point(_low.X, top));
         }
 
         return wish;

@@ -38,7 +38,9 @@ internal sealed class InsulationWriter
         var fills = _order.Select(i => Fill(i, [.. rowsOver[i]])).ToList();
         var open = _layout.Open.Select(Open).ToList();
         var all = _scene.Region.Area / SquareMetre;
-        var (filled, left) = (fills.Sum(f => f.AreaSquareMetres), open.Sum(o => o.AreaSquareMetres));
+
+        // wood between the joists counts as framing
+        var (filled, left) = (fills.Sum(f => f.AreaSquareMetres), open.Where(o => o.Reasons.Any(r => r.Kind != "blocking")).Sum(o => o.AreaSquareMetres));
         var joists = Math.Max(0, all - filled - left);
         var wood = _scene.Rules.WoodRsiPerMetre * Math.Max(0.001m, new Length(_scene.Depth).Millimetres / 1000m);
         return new InsulationPlan

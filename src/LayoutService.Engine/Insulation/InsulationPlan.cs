@@ -16,7 +16,7 @@ public sealed record InsulationPlan
     /// <summary>Resistance of the joist layer by parallel paths, m²·K/W; board, floor and films are not in it.</summary>
     public required decimal AreaRsi { get; init; }
 
-    /// <summary>Joists' share of the area, 0 to 1.</summary>
+    /// <summary>Share of the area that is joists and wood between them, 0 to 1.</summary>
     public required decimal FramingFraction { get; init; }
 
     /// <summary>Area that was to be filled, joists included, m².</summary>

@@ -28,7 +28,7 @@ internal static class BattWorths
             report.Fault("batts.area", open.Bay, $"an open part of {open.Area:F0} mm² with {open.Reasons} reasons");
         }
 
-        var (filled, left) = (given.Fills.Sum(f => f.Drawn), given.Open.Sum(o => o.Area));
+        var (filled, left) = (given.Fills.Sum(f => f.Drawn), given.Open.Where(o => !o.Wood).Sum(o => o.Area));
         var joists = Math.Max(0, given.Area - filled - left);
         var wood = 8.5 * asked.Depth / 1000;
         var flow = given.Fills.Sum(f => f.Drawn / f.Rsi) + (joists / wood) + (left / 0.16);

@@ -15,7 +15,7 @@ internal sealed record GivenFill(
 }
 
 /// <summary>A part of a bay that the answer leaves without a batt.</summary>
-internal sealed record GivenOpen(string Bay, IReadOnlyList<Uv> Ring, double Area, int Reasons);
+internal sealed record GivenOpen(string Bay, IReadOnlyList<Uv> Ring, double Area, int Reasons, bool Wood);
 
 /// <summary>The block <c>insulation</c> of an answer.</summary>
 internal sealed class GivenBatts
@@ -32,7 +32,8 @@ internal sealed class GivenBatts
             Number(f, "width") * room.Unit, Number(f, "length") * room.Unit, Number(f, "r") * r, Number(f, "mass") * mass,
             Number(f, "area") * area, [.. f.Member("reasons").Items().Select(i => i.Member("code").Text()).OfType<string>()]))];
         Open = [.. block.GetProperty("uncovered").EnumerateArray().Select(u => new GivenOpen(
-            u.GetProperty("bay").GetString()!, Ring(u), Number(u, "area") * area, u.Member("reasons").Items().Count()))];
+            u.GetProperty("bay").GetString()!, Ring(u), Number(u, "area") * area, u.Member("reasons").Items().Count(),
+            u.Member("reasons").Items().All(r => r.Member("code").Text() == "blocking")))];
         AreaRsi = Number(block, "areaR") * r;
         Framing = Number(block, "framingFraction");
         Area = Number(block, "area") * area;

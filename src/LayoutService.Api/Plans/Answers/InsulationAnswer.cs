@@ -17,7 +17,7 @@ public sealed record InsulationAnswer
     /// </summary>
     public required decimal AreaR { get; init; }
 
-    /// <summary>Joists' share of the area, 0 to 1.</summary>
+    /// <summary>Share of the area that is joists and wood between them, 0 to 1.</summary>
     public required decimal FramingFraction { get; init; }
 
     /// <summary>Area that was to be filled, joists included, ft² or m².</summary>

@@ -22,7 +22,7 @@ internal static class InsulationMapping
         return new InsulationWish
         {
             Purpose = purpose,
-            Batts = wish.Batts is { } batts
+            Batts = wish.Batts is { Count: > 0 } batts
                 ? [.. batts.Select((batt, i) => Of(batt, i, assumed))]
                 : CatalogueBatts.Of(purpose, assumed),
             Region = bays == BaysWord.Region ? RoomMapping.OpenRing(wish.Region!, assumed.Imperial) : null,
@@ -36,7 +36,7 @@ internal static class InsulationMapping
 
     private static InsulationPurpose? PurposeOf(InsulationRequest wish, Assumptions assumed)
     {
-        if (wish is { Purpose: null, Batts: null, Bays: null, Region: null })
+        if (wish is { Purpose: null, Batts: null or { Count: 0 }, Bays: null, Region: null })
         {
             return null;
         }

@@ -9,7 +9,7 @@ internal sealed class InsulationRequestValidator : AbstractValidator<InsulationR
 {
     public InsulationRequestValidator()
     {
-        RuleFor(x => x.Batts).Count(1, ServiceLimits.MaxStock);
+        RuleFor(x => x.Batts).Count(0, ServiceLimits.MaxStock);
         RuleForEach(x => x.Batts).SetValidator(new BattRequestValidator());
         RuleFor(x => x.Region).Count(3, ServiceLimits.MaxOpeningCorners + 1);
         RuleForEach(x => x.Region).InRange();

@@ -25,7 +25,7 @@ internal static class BattSceneReader
         return new BattScene
         {
             Region = wish.Region is { } ring ? room.Board.Meet([.. ring.Select(room.Frame.In)]) : room.Board,
-            Bays = [.. joists.Bays.Select(b => Bay(room, b)).OrderBy(b => b.Across.Lo)],
+            Bays = [.. joists.Bays.Select(b => Bay(room, b)).OrderBy(b => b.Across.Lo).ThenBy(b => b.Along?.Lo ?? 0)],
             Obstacles = [.. Services(room), .. Blocking(nailers, nailerIds)],
             Batts = wish.Batts,
             Depth = depth,
@@ -36,7 +36,14 @@ internal static class BattSceneReader
     private static BattBay Bay(FramedRoom room, JoistBay bay)
     {
         var (a, b) = (room.Frame.AcrossIn(bay.From.Units), room.Frame.AcrossIn(bay.To.Units));
-        return new BattBay(bay.Id, new Span(Math.Min(a, b), Math.Max(a, b)));
+        var across = new Span(Math.Min(a, b), Math.Max(a, b));
+        if (bay.Along is not { } along)
+        {
+            return new BattBay(bay.Id, across);
+        }
+
+        var (c, d) = (room.Frame.AlongIn(along.From.Units), room.Frame.AlongIn(along.To.Units));
+        return new BattBay(bay.Id, across, new Span(Math.Min(c, d), Math.Max(c, d)));
     }
 
     private static IEnumerable<BattObstacle> Services(FramedRoom room)

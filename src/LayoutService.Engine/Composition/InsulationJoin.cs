@@ -23,10 +23,11 @@ internal static class InsulationJoin
         var writer = new InsulationWriter(room, scene, layout);
         var rows = chosen.Lines.Select(l => l.Bearing).ToList();
         var after = new BattsOverStraps(rows, chosen.Rules.Face, scene.Rules).Of(layout.Laid);
-        var waiting = Waiting(room, layout, after, writer.FillIds, straps.RowIds, strapping);
+        var names = JoistWriter.Names(room);
+        var waiting = Waiting(room, names, rows, layout, after, writer.FillIds, straps.RowIds, strapping);
         var slid = after
-            .Where(a => waiting.ContainsKey((straps.RowIds[a.Row], Support(room, layout.Laid[a.Batt], false)))
-                || waiting.ContainsKey((straps.RowIds[a.Row], Support(room, layout.Laid[a.Batt], true))))
+            .Where(a => waiting.ContainsKey((straps.RowIds[a.Row], Support(room, names, layout.Laid[a.Batt], rows[a.Row].At, false)))
+                || waiting.ContainsKey((straps.RowIds[a.Row], Support(room, names, layout.Laid[a.Batt], rows[a.Row].At, true))))
             .ToLookup(a => a.Batt, a => straps.RowIds[a.Row]);
         var plan = writer.Write(wish.Purpose, slid);
         return (plan, waiting.Count == 0 ? strapping : strapping with { Rows = [.. strapping.Rows.Select(r => With(room, r, waiting))] });
@@ -34,7 +35,7 @@ internal static class InsulationJoin
 
     // by row and support: the batts that the crossing waits for, and why
     private static Dictionary<(string Row, string Support), Waited> Waiting(
-        FramedRoom room, BattLayout layout, IReadOnlyList<StrapAfter> after, string[] fillIds, string[] rowIds, StrappingPlan strapping)
+        FramedRoom room, string[] names, List<BearingLine> rows, BattLayout layout, IReadOnlyList<StrapAfter> after, string[] fillIds, string[] rowIds, StrappingPlan strapping)
     {
         var waiting = new Dictionary<(string, string), Waited>();
         if (after.Count == 0)
@@ -47,7 +48,7 @@ internal static class InsulationJoin
         {
             foreach (var high in new[] { false, true })
             {
-                var key = (rowIds[one.Row], Support(room, layout.Laid[one.Batt], high));
+                var key = (rowIds[one.Row], Support(room, names, layout.Laid[one.Batt], rows[one.Row].At, high));
                 if (!waiting.TryGetValue(key, out var waited))
                 {
                     if (!places[key].Any())
@@ -68,13 +69,19 @@ internal static class InsulationJoin
         return waiting;
     }
 
-    // the joist at one side of the batt's bay; none at a wall
-    private static string Support(FramedRoom room, LaidBatt batt, bool high)
+    // the joist at one side of the batt's bay, where the row crosses it; none at a wall
+    private static string Support(FramedRoom room, string[] names, LaidBatt batt, long row, bool high)
     {
-        var found = high
-            ? room.Supports.Where(s => s.Lo >= batt.Across.Hi - 1).Select(s => (Support?)s).FirstOrDefault()
-            : room.Supports.Where(s => s.Hi <= batt.Across.Lo + 1).Select(s => (Support?)s).LastOrDefault();
-        return found is { } support ? JoistWriter.Name(room, support.FirstMember) : string.Empty;
+        Support? found = null;
+        foreach (var support in room.Joists.At(row))
+        {
+            if (high ? found is null && support.Lo >= batt.Across.Hi - 1 : support.Hi <= batt.Across.Lo + 1)
+            {
+                found = support;
+            }
+        }
+
+        return found is { } met ? names[met.FirstMember] : string.Empty;
     }
 
     private static StrapRow With(FramedRoom room, StrapRow row, Dictionary<(string Row, string Support), Waited> waiting)

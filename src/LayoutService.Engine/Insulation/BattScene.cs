@@ -23,7 +23,10 @@ public sealed record BattScene
 }
 
 /// <summary>The clear space between two neighbouring joist faces, or a wall and a joist face.</summary>
-public sealed record BattBay(string Id, Span Across);
+/// <param name="Id">Its id.</param>
+/// <param name="Across">From face to face.</param>
+/// <param name="Along">Where the same joists run; null for all along.</param>
+public sealed record BattBay(string Id, Span Across, Span? Along = null);
 
 public enum ObstacleKind
 {

@@ -19,6 +19,12 @@ internal sealed class BaySweep(BattScene scene, BattBay bay, BayDepths depths)
             return [];
         }
 
+        whole = bay.Along is { } along ? whole.Meet(along) : whole;
+        if (whole.Size <= 0)
+        {
+            return [];
+        }
+
         var (met, panned) = Met(whole);
         return Joined(Columns(whole, met, panned));
     }

@@ -61,7 +61,8 @@ internal static class BattFills
                 report.Fault("batts.bay", id, $"a ring reaches from {ring.Min(p => p.V):F2} to {ring.Max(p => p.V):F2} mm across; the bay from {across.From:F2} to {across.To:F2}");
             }
 
-            List<Stretch> Inside(double v) => [.. plan.Room.Border.AlongAt(v, _ => true).Select(p => new Stretch(p.From, p.To))];
+            var along = new Stretch(bay.Member("alongFrom").Length(plan.Room.Unit) ?? -1e9, bay.Member("alongTo").Length(plan.Room.Unit) ?? 1e9);
+            List<Stretch> Inside(double v) => Meet([.. plan.Room.Border.AlongAt(v, _ => true).Select(p => new Stretch(p.From, p.To))], [along]);
             double Due(double v) => asked.Region is { } region ? Shapes.Shared(Inside(v), Shapes.At(region, v)) : Inside(v).Sum(s => s.Length);
             var due = Shapes.Integrate(across, levels, Due);
             var drawn = own.Sum(r => Math.Abs(Border.SignedArea(r)));

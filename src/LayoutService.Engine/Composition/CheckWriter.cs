@@ -1,5 +1,6 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Checks;
+using LayoutService.Engine.Insulation;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Standards;
@@ -12,18 +13,20 @@ namespace LayoutService.Engine.Composition;
 public static class CheckWriter
 {
     public static (IReadOnlyList<Check> Checks, IReadOnlyList<Caution> Cautions) Write(
-        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary)
+        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary,
+        InsulationPlan? insulation = null)
     {
         var survey = room.Survey;
         var book = new RuleBook(PublishedTables.Current, survey.Ruleset, survey.RuleOverrides);
-        var facts = Facts(room, strapping, sheets, cutPlan, joists, summary);
+        var facts = Facts(room, strapping, sheets, cutPlan, joists, summary, insulation);
         return (
             [.. CeilingChecks.Of(book, facts), .. SiteChecks.Checks(survey, summary, facts.Board.HeaviestSheets)],
             [.. CeilingCautions.Of(book, facts), .. SiteChecks.Cautions(survey)]);
     }
 
     private static CheckFacts Facts(
-        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary)
+        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary,
+        InsulationPlan? insulation = null)
     {
         var survey = room.Survey;
         var (widest, where) = WidestSupport(room, joists);
@@ -68,6 +71,8 @@ public static class CheckWriter
                 JoistDepth = room.Field.Depth,
                 ConcealedArea = decimal.Round((decimal)sheets.Pieces.Sum(p => p.AreaSquareMetres), 3),
             },
+            InsulationMassPerArea = insulation?.HeaviestKilogramsPerSquareMetre,
+            ThermalInsulation = insulation?.Purpose == InsulationPurpose.Thermal,
             SurveyTolerance = Length.FromMillimetres(6),
         };
     }

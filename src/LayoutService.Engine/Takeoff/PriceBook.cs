@@ -33,7 +33,7 @@ internal sealed class PriceBook(PriceList? list)
 
     /// <summary>True when an item's id is that of a stock, or of a length of screw, and so of one line alone.</summary>
     private static bool NamesLine(PricedItem item) => item.Id is { } id
-        && (item.Code is TakeoffCodes.Strap or TakeoffCodes.Nailer or TakeoffCodes.Sheet || ScrewLengths.IsName(id));
+        && (item.Code is TakeoffCodes.Strap or TakeoffCodes.Nailer or TakeoffCodes.Sheet or TakeoffCodes.Batt || ScrewLengths.IsName(id));
 
     /// <summary>Packs of a stock: its own price first, then the list, then its own pack size without a price.</summary>
     public IReadOnlyList<Pack> StockPacks(string code, string id, string? sku, int packSize, decimal? packPrice)

@@ -26,6 +26,7 @@ internal static class SurveyMapping
             Strapping = StrappingMapping.Of(request.Strapping ?? new(), assumed),
             Sheets = SheetsMapping.Of(request.Sheets ?? new(), assumed),
             Services = ServiceMapping.Of(request, assumed),
+            Insulation = InsulationMapping.Of(request, assumed),
             Prices = PricesMapping.Of(request.Prices),
             WayIn = AccessMapping.Of(request.Access, assumed.Imperial),
             Crew = AccessMapping.Of(request.Crew, assumed),

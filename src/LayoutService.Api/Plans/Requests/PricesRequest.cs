@@ -29,7 +29,7 @@ public sealed record PricedItemRequest
     public string? Code { get; init; }
 
     /// <summary>
-    /// Of straps, nailers and sheets, the id of the stock that it prices; of screws, their length (`2in`, `1-1/8in`), when it
+    /// Of straps, nailers, sheets and batts, the id of the stock that it prices; of screws, their length (`2in`, `1-1/8in`), when it
     /// prices that length alone. Any other id is the caller's name for the pack, which then serves every line of its code.
     /// </summary>
     public string? Id { get; init; }

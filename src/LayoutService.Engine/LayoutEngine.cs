@@ -25,11 +25,13 @@ public static class LayoutEngine
             return new PlanOutcome.NotPossible([unfit]);
         }
 
-        var (chosen, noLayout) = new CeilingSearch(room).Best();
-        if (chosen is null)
+        var (ceiling, noLayout) = FixtureRounds.Best(room);
+        if (ceiling is null)
         {
             return new PlanOutcome.NotPossible([noLayout!]);
         }
+
+        (room, var chosen) = (ceiling.Room, ceiling.Chosen);
 
         var pieces = new BoardPieces(room);
         var parts = pieces.Cut(chosen.Layout);
@@ -52,7 +54,7 @@ public static class LayoutEngine
             return new PlanOutcome.NotPossible([.. new[] { noLumber, noBoard }.OfType<Finding>()]);
         }
 
-        return new PlanOutcome.Made(PlanWriter.Write(room, chosen, parts, seams, lumber, board));
+        return new PlanOutcome.Made(PlanWriter.Write(room, chosen, parts, seams, lumber, board, ceiling.Fixtures));
     }
 }
 

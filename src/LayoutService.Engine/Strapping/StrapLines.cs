@@ -12,6 +12,9 @@ public enum StretchEnd
 
     /// <summary>On a joist, in the open: a short strap past its last support.</summary>
     Joist,
+
+    /// <summary>On a joist beside a hole that the row is trimmed round.</summary>
+    Fixture,
 }
 
 /// <summary>
@@ -193,7 +196,7 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
                 highUp));
         }
 
-        return found;
+        return HoleTrims.Of(room, rules, at, found);
     }
 
     // where the strap ends: on the wall with a bevel where one oblique wall cuts the whole face cleanly, else square

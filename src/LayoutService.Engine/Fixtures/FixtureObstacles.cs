@@ -1,0 +1,70 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Geometry;
+
+namespace LayoutService.Engine.Fixtures;
+
+/// <summary>
+/// What the centre of a fixture keeps off. A body deeper than the gap below the joists keeps off them; a slim one may lie
+/// under a joist while its driver box still passes beside it. Straps and seams are kept off by the hole's edge clearance
+/// or the clips' reach, whichever is more.
+/// </summary>
+internal sealed class FixtureObstacles(FramedRoom room, FixtureRules rules)
+{
+    private static readonly Span Everywhere = new(long.MinValue / 4, long.MaxValue / 4);
+
+    /// <summary>What stands whatever rows and sheets do: joists, services.</summary>
+    public List<Obstacle> Standing(FixtureWish wish, Hole hole)
+    {
+        var found = new List<Obstacle>();
+        if (rules.Deep(wish))
+        {
+            var keep = hole.HalfV + rules.FromJoist(wish);
+            Joists(found, keep);
+        }
+        else if (wish.RemoteBox is { } box && BoxFeeding.Passes(box, hole))
+        {
+            Joists(found, BoxFeeding.LeastFromFace(box, hole));
+        }
+
+        return found;
+    }
+
+    /// <summary>Straps or seams.</summary>
+    public static IEnumerable<Obstacle> Of(IReadOnlyList<Footprint> footprints, Hole hole, ClashKind kind)
+    {
+        foreach (var footprint in footprints)
+        {
+            yield return new Obstacle(
+                Wider(footprint.Along, hole.HalfU + hole.Clear), Wider(footprint.Across, hole.HalfV + hole.Clear), new Clash(kind, footprint.Index));
+        }
+    }
+
+    /// <summary>The other fixtures' holes.</summary>
+    public static IEnumerable<Obstacle> Of(IReadOnlyList<Hole> holes, int but, Hole hole)
+    {
+        for (var i = 0; i < holes.Count; i++)
+        {
+            if (i != but)
+            {
+                var clear = Math.Max(hole.Clear, holes[i].Clear);
+                yield return new Obstacle(
+                    Wider(holes[i].Along, hole.HalfU + clear), Wider(holes[i].Across, hole.HalfV + clear), new Clash(ClashKind.Fixture, i));
+            }
+        }
+    }
+
+    // negative: the centre may lie that far under the joist from either face
+    private void Joists(List<Obstacle> found, long fromFace)
+    {
+        for (var i = 0; i < room.Supports.Length; i++)
+        {
+            var across = Wider(new Span(room.Supports[i].Lo, room.Supports[i].Hi), fromFace);
+            if (across.Size > 0)
+            {
+                found.Add(new Obstacle(Everywhere, across, new Clash(ClashKind.Joist, i)));
+            }
+        }
+    }
+
+    private static Span Wider(Span span, long by) => new(span.Lo - by, span.Hi + by);
+}

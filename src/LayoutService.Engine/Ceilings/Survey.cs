@@ -35,6 +35,9 @@ public sealed record Survey
 
     public required SheetWish Sheets { get; init; }
 
+    /// <summary>Ducts, pipes, beams and the like; null when the caller said nothing of them.</summary>
+    public IReadOnlyList<Service>? Services { get; init; }
+
     public PriceList? Prices { get; init; }
 
     public IReadOnlyList<FixtureWish> Fixtures { get; init; } = [];

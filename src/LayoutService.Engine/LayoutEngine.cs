@@ -1,6 +1,7 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Checks;
 using LayoutService.Engine.Composition;
+using LayoutService.Engine.Fixtures;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Strapping;
 using LayoutService.Engine.Takeoff;
@@ -86,6 +87,8 @@ public sealed record CeilingPlan
     public required StrappingPlan Strapping { get; init; }
 
     public required SheetPlan Sheets { get; init; }
+
+    public required FixturePlan Fixtures { get; init; }
 
     public required CutPlan CutPlan { get; init; }
 

@@ -59,7 +59,7 @@ public static class FixtureRounds
     private static FixtureRules Rules(Survey survey)
     {
         var book = new RuleBook(PublishedTables.Current, survey.Ruleset, survey.RuleOverrides);
-        return FixtureRules.Of(survey, book.Limit("light-clearance", survey.Units == Measures.UnitSystem.Imperial).Value.Length);
+        return FixtureRules.Of(survey, book.Limit("light-clearance", survey.Units == UnitSystem.Imperial).Value.Length);
     }
 
     private static List<Hole> Holes(IReadOnlyList<PlacedFixture> placed, Func<int, bool> taken) =>

@@ -1,5 +1,6 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Checks;
+using LayoutService.Engine.Fixtures;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Steps;
@@ -12,13 +13,15 @@ namespace LayoutService.Engine.Composition;
 public static class PlanWriter
 {
     public static CeilingPlan Write(
-        FramedRoom room, ChosenCeiling chosen, IReadOnlyList<BoardPart> parts, IReadOnlyList<BoardSeam> seams, CutLumber lumber, CutBoard board)
+        FramedRoom room, ChosenCeiling chosen, IReadOnlyList<BoardPart> parts, IReadOnlyList<BoardSeam> seams, CutLumber lumber, CutBoard board,
+        IReadOnlyList<PlacedFixture> placed)
     {
         var survey = room.Survey;
         var strapWriter = new StrappingWriter(room, chosen, lumber);
         var sheetWriter = new SheetWriter(room, chosen, parts);
         var strapping = strapWriter.Write(sheetWriter.ButtsOnLine(), StockOfPieces(lumber));
-        var sheets = sheetWriter.Write(strapWriter.RowIds, seams, board.StockOf);
+        var sheets = sheetWriter.Write(strapWriter.RowIds, seams, board.StockOf, new CutoutMarks(room, placed));
+        var fixtures = new FixturePlan(new FixtureWriter(room, chosen, placed).Write(strapWriter.RowIds, seams, strapping), null, MountWriter.Write(room, strapping));
         var cutPlan = CutPlanWriter.Write(room, lumber, strapWriter, board, sheetWriter);
         var joists = JoistWriter.Joists(room);
         var walls = JoistWriter.Walls(room);
@@ -40,13 +43,19 @@ public static class PlanWriter
         var (checks, cautions) = CheckWriter.Write(room, strapping, sheets, cutPlan, joists, summary);
         return new CeilingPlan
         {
-            Summary = summary with { ChecksFailed = checks.Count(c => c.Status == CheckStatus.Fail) },
+            Summary = summary with
+            {
+                FixturesMoved = fixtures.Fixtures.Count(f => f.Status == FixtureStatus.Moved),
+                FixturesInConflict = fixtures.Fixtures.Count(f => f.Status == FixtureStatus.Conflict),
+                ChecksFailed = checks.Count(c => c.Status == CheckStatus.Fail),
+            },
             Checks = checks,
             Cautions = cautions,
             Walls = walls,
             Joists = joists,
             Strapping = strapping,
             Sheets = sheets,
+            Fixtures = fixtures,
             CutPlan = cutPlan,
             Takeoff = takeoff,
             Steps = WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls),

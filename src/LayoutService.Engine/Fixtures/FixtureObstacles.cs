@@ -10,6 +10,8 @@ namespace LayoutService.Engine.Fixtures;
 /// </summary>
 internal sealed class FixtureObstacles(FramedRoom room, FixtureRules rules)
 {
+    private readonly List<Footprint> _services = ServiceBoxes.Of(room);
+
     private static readonly Span Everywhere = new(long.MinValue / 4, long.MaxValue / 4);
 
     /// <summary>What stands whatever rows and sheets do: joists, services.</summary>
@@ -24,6 +26,17 @@ internal sealed class FixtureObstacles(FramedRoom room, FixtureRules rules)
         else if (wish.RemoteBox is { } box && BoxFeeding.Passes(box, hole))
         {
             Joists(found, BoxFeeding.LeastFromFace(box, hole));
+        }
+
+        var depth = Math.Max(wish.BodyDepth.Units, wish.RemoteBox is { } fed ? rules.FinishToJoist + fed.Sorted[0] : 0);
+        foreach (var box in _services)
+        {
+            var service = room.Survey.Services![box.Index];
+            if (ServiceBoxes.Reaches(service, rules.FinishToJoist, depth))
+            {
+                var clear = service.Clearance.Units;
+                found.Add(new Obstacle(Wider(box.Along, hole.HalfU + clear), Wider(box.Across, hole.HalfV + clear), new Clash(ClashKind.Service, box.Index)));
+            }
         }
 
         return found;

@@ -34,6 +34,7 @@ internal static class SurveyDigest
         AddStrapping(survey.Strapping, Add);
         AddSheets(survey.Sheets, Add);
         AddServices(survey.Services, Add);
+        FixtureDigest.Add(survey, Add);
         AddPrices(survey.Prices, Add);
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())));
 

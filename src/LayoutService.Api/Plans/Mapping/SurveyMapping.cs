@@ -26,6 +26,9 @@ internal static class SurveyMapping
             Strapping = StrappingMapping.Of(request.Strapping ?? new(), assumed),
             Sheets = SheetsMapping.Of(request.Sheets ?? new(), assumed),
             Services = ServiceMapping.Of(request, assumed),
+            Fixtures = FixtureMapping.Of(request.Fixtures, assumed),
+            LightGrid = FixtureMapping.Of(request.LightGrid, assumed),
+            Mounts = FixtureMapping.Of(request.Mounts, assumed),
             Prices = PricesMapping.Of(request.Prices),
             RuleOverrides = (request.Rules ?? []).ToDictionary(r => r.Id!, r => r.Value!.Value),
         };

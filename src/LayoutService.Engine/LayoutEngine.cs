@@ -20,7 +20,7 @@ public static class LayoutEngine
 
     public static PlanOutcome Plan(Survey survey)
     {
-        var room = FramedRoom.Of(Pricing.WithListPrices(survey));
+        var (room, grid) = GridRoom.Of(Pricing.WithListPrices(survey));
         if (SurveyObstacles.Find(room) is { } unfit)
         {
             return new PlanOutcome.NotPossible([unfit]);
@@ -55,7 +55,7 @@ public static class LayoutEngine
             return new PlanOutcome.NotPossible([.. new[] { noLumber, noBoard }.OfType<Finding>()]);
         }
 
-        return new PlanOutcome.Made(PlanWriter.Write(room, chosen, parts, seams, lumber, board, ceiling.Fixtures));
+        return new PlanOutcome.Made(PlanWriter.Write(room, chosen, parts, seams, lumber, board, ceiling.Fixtures, grid));
     }
 }
 

@@ -1,5 +1,6 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Checks;
+using LayoutService.Engine.Fixtures;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Standards;
@@ -12,11 +13,11 @@ namespace LayoutService.Engine.Composition;
 public static class CheckWriter
 {
     public static (IReadOnlyList<Check> Checks, IReadOnlyList<Caution> Cautions) Write(
-        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary)
+        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary, FixturePlan fixtures)
     {
         var survey = room.Survey;
         var book = new RuleBook(PublishedTables.Current, survey.Ruleset, survey.RuleOverrides);
-        var facts = Facts(room, strapping, sheets, cutPlan, joists, summary);
+        var facts = FixtureFactsWriter.With(Facts(room, strapping, sheets, cutPlan, joists, summary), survey, fixtures);
         return (CeilingChecks.Of(book, facts), CeilingCautions.Of(book, facts));
     }
 

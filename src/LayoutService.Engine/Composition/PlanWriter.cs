@@ -14,14 +14,15 @@ public static class PlanWriter
 {
     public static CeilingPlan Write(
         FramedRoom room, ChosenCeiling chosen, IReadOnlyList<BoardPart> parts, IReadOnlyList<BoardSeam> seams, CutLumber lumber, CutBoard board,
-        IReadOnlyList<PlacedFixture> placed)
+        IReadOnlyList<PlacedFixture> placed, LaidGrid? grid)
     {
         var survey = room.Survey;
         var strapWriter = new StrappingWriter(room, chosen, lumber);
         var sheetWriter = new SheetWriter(room, chosen, parts);
         var strapping = strapWriter.Write(sheetWriter.ButtsOnLine(), StockOfPieces(lumber));
         var sheets = sheetWriter.Write(strapWriter.RowIds, seams, board.StockOf, new CutoutMarks(room, placed));
-        var fixtures = new FixturePlan(new FixtureWriter(room, chosen, placed).Write(strapWriter.RowIds, seams, strapping), null, MountWriter.Write(room, strapping));
+        var holes = new FixtureWriter(room, chosen, placed).Write(strapWriter.RowIds, seams, strapping);
+        var fixtures = new FixturePlan(holes, GridRoom.Write(room, grid, placed, holes, FinishedHeight(survey)), MountWriter.Write(room, strapping));
         var cutPlan = CutPlanWriter.Write(room, lumber, strapWriter, board, sheetWriter);
         var joists = JoistWriter.Joists(room);
         var walls = JoistWriter.Walls(room);
@@ -31,6 +32,7 @@ public static class PlanWriter
             Strapping = strapping,
             Sheets = sheets,
             CutPlan = cutPlan,
+            Fixtures = fixtures,
             StrappingWish = survey.Strapping,
             SheetWish = survey.Sheets,
             Prices = survey.Prices,
@@ -40,7 +42,7 @@ public static class PlanWriter
         };
         var takeoff = TakeoffCounter.Count(facts);
         var summary = Summary(room, strapping, sheets, cutPlan, takeoff, facts.Masses);
-        var (checks, cautions) = CheckWriter.Write(room, strapping, sheets, cutPlan, joists, summary);
+        var (checks, cautions) = CheckWriter.Write(room, strapping, sheets, cutPlan, joists, summary, fixtures);
         return new CeilingPlan
         {
             Summary = summary with
@@ -58,7 +60,7 @@ public static class PlanWriter
             Fixtures = fixtures,
             CutPlan = cutPlan,
             Takeoff = takeoff,
-            Steps = WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls),
+            Steps = WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, fixtures),
             Alternatives = [],
         };
     }
@@ -80,13 +82,15 @@ public static class PlanWriter
         return found;
     }
 
+    private static Length? FinishedHeight(Survey survey) => survey.Room.FloorBuildUp is { } buildUp && survey.Room.Heights.Count > 0
+        ? new Length(survey.Room.Heights.Min(h => h.FloorToJoist.Units)) - buildUp - survey.Strapping.Thickness - (survey.Sheets.Thickness * survey.Sheets.Layers)
+        : null;
+
     private static PlanSummary Summary(
         FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, TakeoffPlan takeoff, MassTable masses)
     {
         var survey = room.Survey;
-        Length? finished = survey.Room.FloorBuildUp is { } buildUp && survey.Room.Heights.Count > 0
-            ? new Length(survey.Room.Heights.Min(h => h.FloorToJoist.Units)) - buildUp - survey.Strapping.Thickness - (survey.Sheets.Thickness * survey.Sheets.Layers)
-            : null;
+        var finished = FinishedHeight(survey);
         return new PlanSummary
         {
             Rows = strapping.Rows.Count,

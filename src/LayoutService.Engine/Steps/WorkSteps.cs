@@ -1,4 +1,5 @@
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Fixtures;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Strapping;
@@ -23,12 +24,14 @@ public static class WorkSteps
         JoistPlan joists,
         UnitSystem units,
         Func<Length, string> text,
-        IReadOnlyList<WallLine>? walls = null)
+        IReadOnlyList<WallLine>? walls = null,
+        FixturePlan? fixtures = null)
     {
         var trade = new TradeText(units, text);
         var list = new StepList();
         FirstSteps.Write(list, joists, trade);
         StrapSteps.Write(list, strapping, cut, trade);
+        FixtureSteps.RoughIn(list, fixtures ?? FixturePlan.None, trade);
         ClosingHold.Write(list, strapping, sheets, trade);
         BoardSteps.Write(list, sheets, cut, HangingOrder.Of(sheets, joists, walls ?? []), trade);
         return list.Steps;

@@ -36,6 +36,15 @@ public static class TakeoffCodes
     /// <summary>Board screws, one line for each length; the line's id is that length, such as <c>1-1/8in</c> (C62).</summary>
     public const string BoardScrew = "board-screw";
 
+    /// <summary>Ceiling boxes for alarms and surface fixtures (C62).</summary>
+    public const string FixtureBox = "fixture-box";
+
+    /// <summary>Ceiling boxes rated for fans (C62).</summary>
+    public const string FanBox = "fan-box";
+
+    /// <summary>Access doors, one line for each size (C62).</summary>
+    public const string AccessDoor = "access-door";
+
     /// <summary>Joint tape over every seam of the face layer and the angle at the walls (FOT or MTR).</summary>
     public const string JointTape = "joint-tape";
 
@@ -46,6 +55,6 @@ public static class TakeoffCodes
     public static readonly IReadOnlyList<string> All =
     [
         Strap, StrapCulls, Nailer, NailerCulls, Sheet, StrapScrew, ScabScrew, NailerFastener, BoardScrew, ScabAdhesive, JointTape,
-        JointCompound,
+        JointCompound, FixtureBox, FanBox, AccessDoor,
     ];
 }

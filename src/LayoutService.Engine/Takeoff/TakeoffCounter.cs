@@ -19,6 +19,7 @@ public static class TakeoffCounter
             .. SheetLines.Count(facts, prices),
             .. FastenerLines.Count(facts, prices),
             .. FinishLines.Count(facts, prices),
+            .. FixtureLines.Count(facts, prices),
         ];
         return new TakeoffPlan(lines, Ordering.Total(lines, prices.Currency));
     }

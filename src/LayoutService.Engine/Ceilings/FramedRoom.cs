@@ -211,6 +211,9 @@ public sealed class FramedRoom
             .Select(f => (f.Item1.U, f.Item1.V, f.Shape))
             .Order()
             .SelectMany(f => new[] { f.U, f.V, f.Shape.Item1, f.Shape.Item2, f.Shape.Item3, f.Shape.Item4 }));
+        var services = (survey.Services ?? []).SelectMany(s => s.Rings()).Select(ring => RingKey([.. ring.Select(frame.In)])).ToList();
+        services.Sort(Compare);
+        services.ForEach(key.AddRange);
         key.AddRange(survey.Mounts.Select(m => frame.In(m.At)).Select(m => (m.U, m.V)).Order().SelectMany(m => new[] { m.U, m.V }));
         return key;
     }

@@ -52,6 +52,11 @@ public sealed class RoomGenerator(RoomWishes wishes)
             request["prices"] = new JsonObject { ["currency"] = dice.Pick("CAD", "USD", "EUR") };
         }
 
+        if (wishes.Fixtures)
+        {
+            FixtureWishes.Add(request, seed);
+        }
+
         return request.ToJsonString();
     }
 

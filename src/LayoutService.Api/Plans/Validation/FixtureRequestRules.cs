@@ -1,7 +1,9 @@
 using System.Globalization;
+using LayoutService.Api.Hosting;
 using LayoutService.Api.Plans.Mapping;
 using LayoutService.Api.Plans.Requests;
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Fixtures;
 using LayoutService.Engine.Geometry;
 using LayoutService.Engine.Measures;
 
@@ -119,6 +121,7 @@ internal static class FixtureRequestRules
             faults.Add(grid.Rows is null ? "#/lightGrid/rows" : "#/lightGrid/columns", "required", "Rows and columns go together.");
         }
 
+        CheckMany(grid, request.Room, imperial, faults);
         if (grid.Lux is not null && grid.Lumens is null)
         {
             faults.Add("#/lightGrid/lumens", "required", "The light wanted needs the lumens of one fixture.");
@@ -136,6 +139,25 @@ internal static class FixtureRequestRules
         if (taken is not null)
         {
             faults.Add("#/lightGrid/fixture/id", "id_repeated", $"The grid's lights are called {start}1 and so on, and a fixture has the id \"{taken}\" already.", ("id", taken));
+        }
+    }
+
+    // how many lights the wish comes to, for the smallest factors' sake before anything is laid out
+    private static void CheckMany(LightGridRequest grid, RoomRequest? room, bool imperial, FaultList faults)
+    {
+        var lights = grid is { Rows: { } rows, Columns: { } columns } ? rows * columns : 0;
+        if (grid is { Lux: { } lux, Lumens: { } lumens } && room?.Outline is { } corners && faults.Sound("#/room/outline"))
+        {
+            var side = (decimal)Length.FromMillimetres(1000).Units;
+            var area = (decimal)RingFaults.TwiceArea(RoomMapping.OpenRing(corners, imperial)) / (2 * side * side);
+            lights = LumenMethod.LightsFor(lux, area, lumens, grid.Utilisation ?? 0.6m, grid.Maintenance ?? 0.8m);
+        }
+
+        if (lights > ServiceLimits.MaxFixtures)
+        {
+            faults.Add(grid.Lux is null ? "#/lightGrid/rows" : "#/lightGrid/lux", "grid_too_many",
+                $"This asks for {Number(lights)} lights; at most {Number(ServiceLimits.MaxFixtures)} are laid out.",
+                ("most", Number(ServiceLimits.MaxFixtures)), ("count", Number(lights)));
         }
     }
 

@@ -26,13 +26,21 @@ public static class LayoutEngine
             return new PlanOutcome.NotPossible([unfit]);
         }
 
-        var (ceiling, noLayout) = FixtureRounds.Best(room);
-        if (ceiling is null)
+        // where no plan keeps off every hole there may be one that does not: the conflicts are told
+        var outcome = Plan(FixtureRounds.Best(room), grid);
+        return outcome is PlanOutcome.NotPossible && room.Survey.Fixtures.Count > 0
+            ? Plan(FixtureRounds.Regardless(room), grid)
+            : outcome;
+    }
+
+    private static PlanOutcome Plan((CeilingWithFixtures? Made, Finding? Obstacle) search, LaidGrid? grid)
+    {
+        if (search.Made is not { } ceiling)
         {
-            return new PlanOutcome.NotPossible([noLayout!]);
+            return new PlanOutcome.NotPossible([search.Obstacle!]);
         }
 
-        (room, var chosen) = (ceiling.Room, ceiling.Chosen);
+        var (room, chosen) = (ceiling.Room, ceiling.Chosen);
 
         var pieces = new BoardPieces(room);
         var parts = pieces.Cut(chosen.Layout);

@@ -56,6 +56,15 @@ public static class FixtureRounds
         }
     }
 
+    /// <summary>Rows and sheets as if there were no hole; the fixtures then keep off them as far as they can.</summary>
+    public static (CeilingWithFixtures? Made, Finding? Obstacle) Regardless(FramedRoom room)
+    {
+        var (chosen, obstacle) = new CeilingSearch(room).Best();
+        return chosen is null
+            ? (null, obstacle)
+            : (new CeilingWithFixtures(room, chosen, new FixturePlanner(room, Rules(room.Survey), room.Survey.Fixtures).Place([.. Straps(chosen)], [.. Seams(room, chosen)])), null);
+    }
+
     private static FixtureRules Rules(Survey survey)
     {
         var book = new RuleBook(PublishedTables.Current, survey.Ruleset, survey.RuleOverrides);

@@ -7,24 +7,27 @@ namespace LayoutService.Engine.Strapping;
 /// <summary>
 /// Trims a row round the holes that it would pass through: the strap stops at the near faces of the joists on both sides of
 /// the hole, where its ends are fastened, and headers carry the board there (see <see cref="HoleHeaders"/>). What is left
-/// between two holes and does not bear on two joists 300 mm apart is left out. A hole with no joist between it and a wall is
-/// not trimmed round: that conflict is told. Common practice, no source.
+/// between two holes and does not bear on two joists 300 mm apart is left out. A hole with no joist between it and a wall,
+/// 300 mm off it, is not trimmed round: that conflict is told. Common practice, no source.
 /// </summary>
 internal static class HoleTrims
 {
     private const long SupportSpread = 300 * Length.PerMillimetre;
 
-    public static List<Stretch> Of(FramedRoom room, RowRules rules, long at, List<Stretch> stretches)
+    /// <summary>The row as it is left.</summary>
+    /// <param name="room">The framed room with its holes.</param>
+    /// <param name="rules">The distances that rows keep.</param>
+    /// <param name="wallRows">Rows that walls ask for: none is trimmed where it serves its wall.</param>
+    /// <param name="at">Where the row lies.</param>
+    /// <param name="stretches">The row from wall to wall.</param>
+    public static List<Stretch> Of(FramedRoom room, RowRules rules, IReadOnlyList<WallRow> wallRows, long at, List<Stretch> stretches)
     {
-        if (room.KeepOuts.Firm.Count == 0)
-        {
-            return stretches;
-        }
+        var served = wallRows.Where(w => w.At == at).SelectMany(w => w.Across).ToList();
 
         var found = new List<Stretch>(stretches.Count + 1);
         foreach (var stretch in stretches)
         {
-            var gaps = Gaps(room, rules, at, stretch);
+            var gaps = Gaps(room, rules, at, stretch, served);
             var rest = stretch;
             foreach (var gap in gaps)
             {
@@ -39,7 +42,7 @@ internal static class HoleTrims
     }
 
     // from joist face to joist face round each hole; holes with too little strap between them share one
-    private static List<Span> Gaps(FramedRoom room, RowRules rules, long at, Stretch stretch)
+    private static List<Span> Gaps(FramedRoom room, RowRules rules, long at, Stretch stretch, List<Span> served)
     {
         var gaps = new List<Span>();
         foreach (var hole in room.KeepOuts.Firm)
@@ -52,12 +55,13 @@ internal static class HoleTrims
 
             var low = Array.FindLastIndex(room.Supports, s => s.Hi <= across.Lo);
             var high = Array.FindIndex(room.Supports, s => s.Lo >= across.Hi);
-            if (low >= 0 && high >= 0 && room.Supports[low].Lo > stretch.Across.Lo && room.Supports[high].Hi < stretch.Across.Hi)
+            if (low >= 0 && high >= 0 && room.Supports[low].Middle - stretch.Across.Lo >= SupportSpread && stretch.Across.Hi - room.Supports[high].Middle >= SupportSpread)
             {
                 gaps.Add(new Span(room.Supports[low].Hi, room.Supports[high].Lo));
             }
         }
 
+        gaps.RemoveAll(g => served.Exists(g.Overlaps));
         gaps.Sort(static (a, b) => a.Lo.CompareTo(b.Lo));
         for (var i = 0; i + 1 < gaps.Count;)
         {

@@ -25,7 +25,7 @@ internal static class FixtureLimits
             yield return "a seam is within its clearance";
         }
 
-        if (JoistLimit(fixture, plan) is { } joist)
+        if (JoistLimit(fixture, plan, loosely) is { } joist)
         {
             yield return joist;
         }
@@ -67,13 +67,13 @@ internal static class FixtureLimits
         return board + thickness;
     }
 
-    private static string? JoistLimit(GivenFixture fixture, GivenPlan plan)
+    private static string? JoistLimit(GivenFixture fixture, GivenPlan plan, bool loosely)
     {
         var asked = fixture.Asked;
         if (asked.Body > Gap(plan))
         {
             // 13 mm for a light not rated for contact (1/2 in in the US rulesets), else the survey's 6 mm
-            var keep = asked.Light && !asked.Contact ? 12.6 : 6;
+            var keep = asked.Light && !asked.Contact ? loosely ? 13.1 : 12.7 : loosely ? 6.1 : 6;
             return plan.Room.Joists.Supports.Any(s => fixture.To(new(-1e9, 1e9), s) < keep - Close) ? "a joist is within its body's clearance" : null;
         }
 
@@ -82,11 +82,11 @@ internal static class FixtureLimits
             return null;
         }
 
-        return !BoxPasses(fixture, plan) ? "its driver box does not pass, or finds no bay" : null;
+        return !BoxPasses(fixture, plan, loosely ? -0.5 : 0.5) ? "its driver box does not pass, or finds no bay" : null;
     }
 
     // looks for a place of the box's end in what the joists leave open of the hole, a quarter millimetre at a time
-    private static bool BoxPasses(GivenFixture fixture, GivenPlan plan)
+    private static bool BoxPasses(GivenFixture fixture, GivenPlan plan, double slack)
     {
         var asked = fixture.Asked;
         var over = plan.Room.Joists.Supports.Where(s => s.To > fixture.Vs.From && s.From < fixture.Vs.To).ToList();
@@ -109,11 +109,11 @@ internal static class FixtureLimits
 
             if (!asked.Round)
             {
-                return along <= (2 * asked.HalfU) + 0.5;
+                return along <= (2 * asked.HalfU) + slack;
             }
 
             var reach = Math.Max(Math.Abs(at - fixture.At.V), Math.Abs(at + across - fixture.At.V));
-            return reach <= asked.HalfU + 0.5 && 2 * Math.Sqrt(Math.Max(0, Math.Pow(asked.HalfU + 0.5, 2) - (reach * reach))) + 0.5 >= along;
+            return reach <= asked.HalfU + slack && 2 * Math.Sqrt(Math.Max(0, Math.Pow(asked.HalfU + slack, 2) - (reach * reach))) + slack >= along;
         }
     }
 

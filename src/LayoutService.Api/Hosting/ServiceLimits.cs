@@ -30,7 +30,7 @@ public static class ServiceLimits
     /// <summary>Joists in a field.</summary>
     public const int MaxJoists = 1000;
 
-    /// <summary>Joist fields that the contract takes; one is planned so far.</summary>
+    /// <summary>Joist fields of a room.</summary>
     public const int MaxJoistFields = 20;
 
     /// <summary>Different lengths, or sheets, that can be bought.</summary>

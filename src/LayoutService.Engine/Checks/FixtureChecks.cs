@@ -7,6 +7,9 @@ namespace LayoutService.Engine.Checks;
 /// <summary>Holes against straps, seams and joists, fixtures in conflict, and the light of a grid.</summary>
 internal static class FixtureChecks
 {
+    // a fixture's own clearance is the limit, so the rule's value is no one's to set
+    private static readonly Citation Practice = new() { Document = "Common practice, no source", Basis = Basis.CommonPractice, Confidence = Confidence.Low };
+
     private static readonly Citation Asked = new() { Document = "The request", Basis = Basis.SetByCaller, Confidence = Confidence.High };
 
     public static IEnumerable<Check> Of(CheckBench bench)
@@ -18,11 +21,11 @@ internal static class FixtureChecks
         }
 
         var checks = new List<Check>();
-        Add(Worst(bench, "hole-to-strap", fixtures, f => f.ToStrap, f => f.Clear, Sentence.Of("move_hole_off_strap", "Move the fixture, allow it a shift, or let the row be trimmed round it.")));
-        Add(Worst(bench, "hole-to-seam", fixtures, f => f.ToSeam, f => f.Clear, Sentence.Of("move_hole_off_seam", "Move the fixture or allow it a shift, so that no seam runs at its hole.")));
+        Add(Worst(bench, "hole-to-strap", Practice, fixtures, f => f.ToStrap, f => f.Clear, Sentence.Of("move_hole_off_strap", "Move the fixture, allow it a shift, or let the row be trimmed round it.")));
+        Add(Worst(bench, "hole-to-seam", Practice, fixtures, f => f.ToSeam, f => f.Clear, Sentence.Of("move_hole_off_seam", "Move the fixture or allow it a shift, so that no seam runs at its hole.")));
         var hot = fixtures.Where(f => f is { Light: true, Deep: true, InsulationContact: false }).ToList();
-        var clearance = bench.Limit("light-clearance").Value;
-        Add(Worst(bench, "light-clearance", hot, f => f.ToJoist, _ => clearance, Sentence.Of("move_light_off_joist", "Move the light into the bay, or use one that is rated for contact.")));
+        var (clearance, code) = bench.Limit("light-clearance");
+        Add(Worst(bench, "light-clearance", code, hot, f => f.ToJoist, _ => clearance, Sentence.Of("move_light_off_joist", "Move the light into the bay, or use one that is rated for contact.")));
         var (none, source) = bench.Book.Limit("fixture-conflicts");
         var stuck = fixtures.Where(f => f.InConflict).Select(f => f.Id).ToList();
         checks.Add(new Check
@@ -51,7 +54,7 @@ internal static class FixtureChecks
 
     // the fixture that misses its own clearance by most, or meets it by least
     private static Check? Worst(
-        CheckBench bench, string rule, IReadOnlyList<FixtureFact> fixtures, Func<FixtureFact, Length?> found, Func<FixtureFact, Length> kept, Sentence remedy)
+        CheckBench bench, string rule, Citation source, IReadOnlyList<FixtureFact> fixtures, Func<FixtureFact, Length?> found, Func<FixtureFact, Length> kept, Sentence remedy)
     {
         var known = fixtures.Where(f => found(f) is not null).ToList();
         if (known.Count == 0)
@@ -62,7 +65,7 @@ internal static class FixtureChecks
         // distances are whole units rounded down
         var worst = known.MinBy(f => (found(f)!.Value - kept(f)).Units)!;
         var wrong = known.Where(f => (found(f)!.Value - kept(f)).Units < -1).Select(f => f.Id).ToList();
-        var limit = new Cited<Length>(kept(worst), bench.Book.Limit(rule, bench.Imperial).Source);
+        var limit = new Cited<Length>(kept(worst), source);
         return bench.Lengths(
             rule, CheckComparison.AtLeast, found(worst)!.Value, limit, wrong.Count > 0 ? wrong : [worst.Id], remedy)
             with

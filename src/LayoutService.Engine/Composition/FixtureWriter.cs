@@ -13,6 +13,8 @@ public sealed class FixtureWriter(FramedRoom room, ChosenCeiling chosen, IReadOn
     private readonly List<Footprint> _straps = [.. chosen.Lines.SelectMany((line, i) => line.Stretches.Select(s =>
         new Footprint(new Span(line.At - chosen.Rules.Half, line.At + chosen.Rules.Half), s.Across, i)))];
 
+    private readonly string[] _joistNames = placed.Count == 0 ? [] : JoistWriter.Names(room);
+
     private readonly List<Footprint> _services = placed.Count == 0 ? [] : ServiceBoxes.Of(room);
 
     public IReadOnlyList<PlannedFixture> Write(string[] rowIds, IReadOnlyList<BoardSeam> seams, StrappingPlan strapping)
@@ -78,7 +80,7 @@ public sealed class FixtureWriter(FramedRoom room, ChosenCeiling chosen, IReadOn
 
     private string? Name(Clash clash, string[] rowIds) => clash switch
     {
-        { Kind: ClashKind.Joist } => JoistWriter.Name(room, room.Supports[clash.Index].FirstMember),
+        { Kind: ClashKind.Joist } => _joistNames[room.Joists.Supports[clash.Index].FirstMember],
         { Kind: ClashKind.Service } => room.Survey.Services![clash.Index].Id,
         { Kind: ClashKind.Fixture } => placed[clash.Index].Wish.Id,
         { Kind: ClashKind.Strap, Index: >= 0 } => rowIds[clash.Index],
@@ -91,7 +93,8 @@ public sealed class FixtureWriter(FramedRoom room, ChosenCeiling chosen, IReadOn
         var finish = (room.Survey.Sheets.Thickness * room.Survey.Sheets.Layers).Units + room.Survey.Strapping.Thickness.Units;
         return new HoleClearances(
             Nearest(_straps, hole),
-            Nearest(room.Supports.Select((s, i) => new Footprint(new Span(room.Board.LowU, room.Board.HighU), new Span(s.Lo, s.Hi), i)), hole),
+            Nearest(room.Joists.Zones.SelectMany(z => Enumerable.Range(z.FirstSupport, z.SupportCount)
+                .Select(i => new Footprint(z.Along, new Span(room.Joists.Supports[i].Lo, room.Joists.Supports[i].Hi), i))), hole),
             Nearest(_services.Where(b => ServiceBoxes.Reaches(room.Survey.Services![b.Index], finish, fixture.Wish.BodyDepth.Units)), hole),
             Nearest(seams, hole),
             new Length((long)Math.Floor(Math.Max(0, room.Board.Edges.Min(e => HoleShapes.Distance(hole, e.From, e.To))))));

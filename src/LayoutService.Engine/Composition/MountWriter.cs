@@ -10,11 +10,12 @@ public static class MountWriter
     public static IReadOnlyList<PlannedMount> Write(FramedRoom room, StrappingPlan strapping) =>
         [.. room.Survey.Mounts.Select(mount =>
         {
-            var under = MountBlocks.Under(room, room.Frame.In(mount.At).V);
-            if (under >= 0)
+            var under = MountBlocks.Under(room, room.Frame.In(mount.At));
+            if (under is { } support)
             {
-                var support = room.Supports[under];
-                IReadOnlyList<string> joists = [.. Enumerable.Range(support.FirstMember, support.MemberCount).Select(j => JoistWriter.Name(room, j)).Order(StringComparer.Ordinal)];
+                var names = JoistWriter.Names(room);
+                IReadOnlyList<string> joists = [.. room.Joists.ZoneAt(room.Frame.In(mount.At).U).Members
+                    .Where(j => support.Lo <= room.Joists.Members[j].At && room.Joists.Members[j].At <= support.Hi).Select(j => names[j]).Order(StringComparer.Ordinal)];
                 return new PlannedMount(mount, joists, Sentence.Of("hang_from_joist", "Hang it from the joist over it, never from a strap."));
             }
 

@@ -21,11 +21,11 @@ internal sealed class FixtureObstacles(FramedRoom room, FixtureRules rules)
         if (rules.Deep(wish))
         {
             var keep = hole.HalfV + rules.FromJoist(wish);
-            Joists(found, keep);
+            Joists(found, keep, hole);
         }
         else if (wish.RemoteBox is { } box && BoxFeeding.Passes(box, hole))
         {
-            Joists(found, BoxFeeding.LeastFromFace(box, hole));
+            Joists(found, BoxFeeding.LeastFromFace(box, hole), hole);
         }
 
         var depth = Math.Max(wish.BodyDepth.Units, wish.RemoteBox is { } fed ? rules.FinishToJoist + fed.Sorted[0] : 0);
@@ -67,14 +67,18 @@ internal sealed class FixtureObstacles(FramedRoom room, FixtureRules rules)
     }
 
     // negative: the centre may lie that far under the joist from either face
-    private void Joists(List<Obstacle> found, long fromFace)
+    private void Joists(List<Obstacle> found, long fromFace, Hole hole)
     {
-        for (var i = 0; i < room.Supports.Length; i++)
+        foreach (var zone in room.Joists.Zones)
         {
-            var across = Wider(new Span(room.Supports[i].Lo, room.Supports[i].Hi), fromFace);
-            if (across.Size > 0)
+            var along = room.Joists.Zones.Length == 1 ? Everywhere : Wider(zone.Along, hole.HalfU);
+            for (var i = zone.FirstSupport; i < zone.FirstSupport + zone.SupportCount; i++)
             {
-                found.Add(new Obstacle(Everywhere, across, new Clash(ClashKind.Joist, i)));
+                var across = Wider(new Span(room.Joists.Supports[i].Lo, room.Joists.Supports[i].Hi), fromFace);
+                if (across.Size > 0)
+                {
+                    found.Add(new Obstacle(along, across, new Clash(ClashKind.Joist, i)));
+                }
             }
         }
     }

@@ -80,7 +80,7 @@ public sealed class FixturePlanner
             found.Add(new Clash(ClashKind.Wall, -1));
         }
 
-        if (wish.RemoteBox is { } box && !(BoxFeeding.Passes(box, hole) && Parks(box, hole.At.V)))
+        if (wish.RemoteBox is { } box && !(BoxFeeding.Passes(box, hole) && Parks(box, hole.At)))
         {
             found.Add(new Clash(ClashKind.RemoteBox, -1));
         }
@@ -89,12 +89,12 @@ public sealed class FixturePlanner
     }
 
     // into the bay over the hole, or beside the joist over it
-    private bool Parks(RemoteBox box, long across)
+    private bool Parks(RemoteBox box, Uv at)
     {
         var depth = _room.Field.Depth?.Units;
-        foreach (var bay in Bays())
+        foreach (var bay in Bays(at.U))
         {
-            if (bay.Lo - (_room.Field.Face.Units / 2) <= across && across <= bay.Hi + (_room.Field.Face.Units / 2) && BoxFeeding.Parks(box, bay.Size, depth))
+            if (bay.Lo - (_room.Field.Face.Units / 2) <= at.V && at.V <= bay.Hi + (_room.Field.Face.Units / 2) && BoxFeeding.Parks(box, bay.Size, depth))
             {
                 return true;
             }
@@ -103,10 +103,10 @@ public sealed class FixturePlanner
         return false;
     }
 
-    private IEnumerable<Span> Bays()
+    private IEnumerable<Span> Bays(long along)
     {
         var at = _room.Board.LowV;
-        foreach (var support in _room.Supports)
+        foreach (var support in _room.Joists.At(along).ToArray())
         {
             yield return new Span(at, support.Lo);
             at = support.Hi;

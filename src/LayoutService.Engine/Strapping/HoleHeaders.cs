@@ -36,7 +36,7 @@ internal static class HoleHeaders
             .Select(h => h.FixtureId)
             .Order(StringComparer.Ordinal)
             .ToList();
-        foreach (var support in room.Supports.Where(s => gap.Lo <= s.Hi && s.Lo <= gap.Hi))
+        foreach (var support in room.Joists.At(at).ToArray().Where(s => gap.Lo <= s.Hi && s.Lo <= gap.Hi))
         {
             var inside = gap.Lo < support.Lo && support.Hi < gap.Hi;
             var (below, above) = (Next(lines, line, -1, support.Middle), Next(lines, line, 1, support.Middle));

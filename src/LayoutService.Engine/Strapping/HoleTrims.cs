@@ -45,6 +45,14 @@ internal static class HoleTrims
     private static List<Span> Gaps(FramedRoom room, RowRules rules, long at, Stretch stretch, List<Span> served)
     {
         var gaps = new List<Span>();
+        var zone = room.Joists.ZoneAt(at);
+        if (room.Joists.Zones.Length > 1 && !zone.Along.Holds(new Span(at - rules.MaxSpacing, at + rules.MaxSpacing)))
+        {
+            // headers would run off the end of their joists
+            return gaps;
+        }
+
+        var supports = room.Joists.At(at).ToArray();
         foreach (var hole in room.KeepOuts.Firm)
         {
             var (along, across) = (hole.AlongKept, hole.AcrossKept);
@@ -53,11 +61,11 @@ internal static class HoleTrims
                 continue;
             }
 
-            var low = Array.FindLastIndex(room.Supports, s => s.Hi <= across.Lo);
-            var high = Array.FindIndex(room.Supports, s => s.Lo >= across.Hi);
-            if (low >= 0 && high >= 0 && room.Supports[low].Middle - stretch.Across.Lo >= SupportSpread && stretch.Across.Hi - room.Supports[high].Middle >= SupportSpread)
+            var low = Array.FindLastIndex(supports, s => s.Hi <= across.Lo);
+            var high = Array.FindIndex(supports, s => s.Lo >= across.Hi);
+            if (low >= 0 && high >= 0 && supports[low].Middle - stretch.Across.Lo >= SupportSpread && stretch.Across.Hi - supports[high].Middle >= SupportSpread)
             {
-                gaps.Add(new Span(room.Supports[low].Hi, room.Supports[high].Lo));
+                gaps.Add(new Span(supports[low].Hi, supports[high].Lo));
             }
         }
 
@@ -66,7 +74,7 @@ internal static class HoleTrims
         for (var i = 0; i + 1 < gaps.Count;)
         {
             var between = new Span(gaps[i].Hi, gaps[i + 1].Lo);
-            var carried = room.Supports.Where(s => between.Holds(s.Lo) && between.Holds(s.Hi)).ToList();
+            var carried = supports.Where(s => between.Holds(s.Lo) && between.Holds(s.Hi)).ToList();
             if (carried.Count < 2 || carried[^1].Middle - carried[0].Middle < SupportSpread)
             {
                 gaps[i] = new Span(gaps[i].Lo, Math.Max(gaps[i].Hi, gaps[i + 1].Hi));

@@ -14,20 +14,32 @@ public static class MountBlocks
         foreach (var mount in room.Survey.Mounts.OrderBy(m => room.Frame.In(m.At).U).ThenBy(m => room.Frame.In(m.At).V))
         {
             var at = room.Frame.In(mount.At);
-            if (Under(room, at.V) < 0 && Bay(room, at.V) is { } bay)
+            if (Under(room, at) is null && Bay(room, at) is { } bay)
             {
                 yield return new NailerLine(NailerRole.Block, new Uv(at.U, bay.Lo), new Uv(at.U, bay.Hi), 0, [], [mount.Id]);
             }
         }
     }
 
-    /// <summary>The support over a place across the joists, or −1.</summary>
-    public static int Under(FramedRoom room, long across) => Array.FindIndex(room.Supports, s => s.Lo <= across && across <= s.Hi);
+    /// <summary>The support over a place; null where there is none.</summary>
+    public static Support? Under(FramedRoom room, Uv at)
+    {
+        foreach (var support in room.Joists.At(at.U))
+        {
+            if (support.Lo <= at.V && at.V <= support.Hi)
+            {
+                return support;
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>The clear bay over a place, when it lies between two joists.</summary>
-    private static Span? Bay(FramedRoom room, long across)
+    private static Span? Bay(FramedRoom room, Uv at)
     {
-        var above = Array.FindIndex(room.Supports, s => s.Lo > across);
-        return above > 0 ? new Span(room.Supports[above - 1].Hi, room.Supports[above].Lo) : null;
+        var supports = room.Joists.At(at.U).ToArray();
+        var above = Array.FindIndex(supports, s => s.Lo > at.V);
+        return above > 0 ? new Span(supports[above - 1].Hi, supports[above].Lo) : null;
     }
 }

@@ -74,7 +74,7 @@ internal static class FixtureLimits
         {
             // 13 mm for a light not rated for contact (1/2 in in the US rulesets), else the survey's 6 mm
             var keep = asked.Light && !asked.Contact ? loosely ? 13.1 : 12.7 : loosely ? 6.1 : 6;
-            return plan.Room.Joists.Supports.Any(s => fixture.To(new(-1e9, 1e9), s) < keep - Close) ? "a joist is within its body's clearance" : null;
+            return plan.Room.Joists.Members.Any(j => fixture.To(j.Along, j.Across) < keep - Close) ? "a joist is within its body's clearance" : null;
         }
 
         if (asked.Box.Count == 0)
@@ -89,7 +89,7 @@ internal static class FixtureLimits
     private static bool BoxPasses(GivenFixture fixture, GivenPlan plan, double slack)
     {
         var asked = fixture.Asked;
-        var over = plan.Room.Joists.Supports.Where(s => s.To > fixture.Vs.From && s.From < fixture.Vs.To).ToList();
+        var over = plan.Room.Joists.Members.Where(j => j.Along.Overlaps(fixture.Us, 0)).Select(j => j.Across).Where(s => s.To > fixture.Vs.From && s.From < fixture.Vs.To).ToList();
         return new[] { (asked.Box[0], asked.Box[1]), (asked.Box[1], asked.Box[0]) }.Any(end => Places(end.Item1).Any(at => Passes(at, end.Item1, end.Item2)));
 
         IEnumerable<double> Places(double across)

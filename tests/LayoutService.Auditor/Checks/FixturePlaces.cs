@@ -62,7 +62,7 @@ internal static class FixturePlaces
         var half = plan.Room.Strapping.Face / 2;
         var said = fixture.Json.Member("clearances");
         Compare("strap", plan.Pieces.Select(p => fixture.To(new(p.U - half, p.U + half), new(p.Low.V, p.High.V))));
-        Compare("joist", plan.Room.Joists.Supports.Select(s => fixture.To(new(-1e9, 1e9), s)));
+        Compare("joist", plan.Room.Joists.Members.Select(j => fixture.To(j.Along, j.Across)));
         Compare("seam", Seams(plan).Select(s => fixture.To(s.Us, s.Vs)));
         Compare("wall", plan.Room.Border.Walls.Select(w => Math.Max(0, fixture.To(w))));
 

@@ -50,7 +50,7 @@ internal static class HoleTrims
                 report.Fault("trims.hole", low.RowId, $"is trimmed from {gap.From:F1} to {gap.To:F1} across, where no hole is");
             }
 
-            foreach (var joist in plan.Room.Joists.Supports.Where(s => Math.Abs(s.To - gap.From) <= Close || Math.Abs(s.From - gap.To) <= Close))
+            foreach (var joist in plan.Room.Joists.Supports(low.U).Where(s => Math.Abs(s.To - gap.From) <= Close || Math.Abs(s.From - gap.To) <= Close))
             {
                 var at = (joist.From + joist.To) / 2;
                 var beside = plan.Nailers.Where(n => Math.Abs(n.From.V - at) <= Close && Math.Abs(n.To.V - at) <= Close).ToList();
@@ -60,7 +60,7 @@ internal static class HoleTrims
                 }
             }
 
-            if (plan.Room.Joists.Supports.All(s => Math.Abs(s.To - gap.From) > Close) || plan.Room.Joists.Supports.All(s => Math.Abs(s.From - gap.To) > Close))
+            if (plan.Room.Joists.Supports(low.U).All(s => Math.Abs(s.To - gap.From) > Close) || plan.Room.Joists.Supports(low.U).All(s => Math.Abs(s.From - gap.To) > Close))
             {
                 report.Fault("trims.joist", low.RowId, $"ends beside a hole on no joist");
             }

@@ -18,7 +18,6 @@ internal static class SmallCeiling
         Strapping = Strapping(),
         Sheets = Sheets(30, 28),
         CutPlan = Cuts(),
-        Fixtures = SmallFixtures.Plan,
         StrappingWish = new StrappingWish
         {
             SizeName = "1x3",

@@ -70,11 +70,14 @@ internal static class FixtureLimits
     private static string? JoistLimit(GivenFixture fixture, GivenPlan plan, bool loosely)
     {
         var asked = fixture.Asked;
-        if (asked.Body > Gap(plan))
+        if (asked.Body > Gap(plan) + 0.01)
         {
             // 13 mm for a light not rated for contact (1/2 in in the US rulesets), else the survey's 6 mm
             var keep = asked.Light && !asked.Contact ? loosely ? 13.1 : 12.7 : loosely ? 6.1 : 6;
-            return plan.Room.Joists.Members.Any(j => fixture.To(j.Along, j.Across) < keep - Close) ? "a joist is within its body's clearance" : null;
+            if (plan.Room.Joists.Members.Any(j => fixture.To(j.Along, j.Across) < keep - Close))
+            {
+                return "a joist is within its body's clearance";
+            }
         }
 
         if (asked.Box.Count == 0)
@@ -82,7 +85,25 @@ internal static class FixtureLimits
             return null;
         }
 
-        return !BoxPasses(fixture, plan, loosely ? -0.5 : 0.5) ? "its driver box does not pass, or finds no bay" : null;
+        return !BoxPasses(fixture, plan, loosely ? -0.5 : 0.5) || (loosely && NarrowBay(fixture, plan)) ? "its driver box does not pass, or finds no bay" : null;
+    }
+
+    // some bay over or beside the hole is too narrow for the box laid flat: enough to explain a conflict
+    private static bool NarrowBay(GivenFixture fixture, GivenPlan plan)
+    {
+        var faces = plan.Room.Joists.Supports(fixture.At.U);
+        var from = plan.Room.Border.Walls.Min(w => w.Vs.From);
+        foreach (var to in faces.Select(f => f.From).Append(plan.Room.Border.Walls.Max(w => w.Vs.To)))
+        {
+            if (new Stretch(from - 20, to + 20).Overlaps(fixture.Vs, 0) && to - from < fixture.Asked.Box[1] + 0.5)
+            {
+                return true;
+            }
+
+            from = faces.Where(f => f.From <= to).Select(f => f.To).DefaultIfEmpty(from).Max();
+        }
+
+        return false;
     }
 
     // looks for a place of the box's end in what the joists leave open of the hole, a quarter millimetre at a time

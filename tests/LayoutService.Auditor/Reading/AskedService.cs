@@ -19,7 +19,22 @@ internal static class AskedService
         }
 
         var half = (service.Member("width").Length(room.Unit) ?? 0) / 2;
-        return Legs(service, room).Any(leg => fixture.To(leg) < clear + half + slack) || Holds(service, fixture, room);
+        return Legs(service, room).Any(leg => To(fixture, leg, half, slack > 0) < clear + slack) || Holds(service, fixture, room);
+    }
+
+    // a leg ends square; one askew to the joists counts strictly only where the fixture lies beside it
+    private static double To(GivenFixture fixture, Wall leg, double half, bool loosely)
+    {
+        if (leg.IsAlong || leg.IsSquare)
+        {
+            return leg.IsAlong
+                ? fixture.To(leg.Us, new(leg.Vs.From - half, leg.Vs.To + half))
+                : fixture.To(new(leg.Us.From - half, leg.Us.To + half), leg.Vs);
+        }
+
+        double du = leg.B.U - leg.A.U, dv = leg.B.V - leg.A.V;
+        var share = (((fixture.At.U - leg.A.U) * du) + ((fixture.At.V - leg.A.V) * dv)) / ((du * du) + (dv * dv));
+        return loosely || share is >= 0 and <= 1 ? fixture.To(leg) - half : double.MaxValue;
     }
 
     private static IEnumerable<Wall> Legs(JsonElement service, AskedRoom room)

@@ -2,6 +2,7 @@ using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Checks;
 using LayoutService.Engine.Composition;
 using LayoutService.Engine.Fixtures;
+using LayoutService.Engine.Insulation;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Strapping;
 using LayoutService.Engine.Takeoff;
@@ -97,6 +98,9 @@ public sealed record CeilingPlan
     public required SheetPlan Sheets { get; init; }
 
     public required FixturePlan Fixtures { get; init; }
+
+    /// <summary>The batts; null when none were asked for.</summary>
+    public InsulationPlan? Insulation { get; init; }
 
     public required CutPlan CutPlan { get; init; }
 

@@ -52,6 +52,12 @@ public static class PlanEndpoints
             .WithDescription("The same request as for a plan; the answer is the block `fixtures` of that plan: a list.")
             .Produces<IReadOnlyList<FixtureAnswer>>()
             .PlansProblems();
+        plans.MapPost("/insulation", Insulation)
+            .WithName("createInsulation")
+            .WithSummary("Plan the batts alone")
+            .WithDescription("The same request as for a plan; the answer is the block `insulation` of that plan. Where the request asks for no batts, it has no fills.")
+            .Produces<InsulationAnswer>()
+            .PlansProblems();
     }
 
     private static async Task<IResult> Plan(JsonBody<PlanRequest> body, HttpRequest request, PlanDesk desk, CancellationToken stop)
@@ -76,6 +82,9 @@ public static class PlanEndpoints
     private static Task<IResult> Fixtures(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
         Answer(body, desk, new(Block.Fixtures), answer => JsonAnswer.Of(answer.Fixtures), stop);
 
+    private static Task<IResult> Insulation(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
+        Answer(body, desk, new(Block.Insulation), answer => JsonAnswer.Of(answer.Insulation ?? InsulationAnswer.None), stop);
+
     private static async Task<IResult> Answer(
         JsonBody<PlanRequest> body, PlanDesk desk, Blocks blocks, Func<PlanAnswer, IResult> write, CancellationToken stop)
     {
@@ -89,7 +98,8 @@ public static class PlanEndpoints
         return plan is null ? none! : write(PlanWriting.Of(plan, asked, PlanDesk.RequestDigestOf(body), blocks));
     }
 
-    private static bool TryBlocks(IQueryCollection query, out Blocks blocks, out ProblemResult wrong)
+    /// <summary>The blocks that the query asks for; false, and the problem, when it cannot be read.</summary>
+    internal static bool TryBlocks(IQueryCollection query, out Blocks blocks, out ProblemResult wrong)
     {
         wrong = null!;
         blocks = default;

@@ -19,12 +19,13 @@ public static class PlanWriter
         var survey = room.Survey;
         var strapWriter = new StrappingWriter(room, chosen, lumber);
         var sheetWriter = new SheetWriter(room, chosen, parts);
-        var strapping = strapWriter.Write(sheetWriter.ButtsOnLine(), StockOfPieces(lumber));
+        var joists = JoistWriter.Joists(room);
+        var (insulation, strapping) = InsulationJoin.Of(
+            room, chosen, lumber, strapWriter, strapWriter.Write(sheetWriter.ButtsOnLine(), StockOfPieces(lumber)), joists);
         var sheets = sheetWriter.Write(strapWriter.RowIds, seams, board.StockOf, new CutoutMarks(room, placed));
         var holes = new FixtureWriter(room, chosen, placed).Write(strapWriter.RowIds, seams, strapping);
         var fixtures = new FixturePlan(holes, GridRoom.Write(room, grid, placed, holes, FinishedHeight(survey)), MountWriter.Write(room, strapping));
         var cutPlan = CutPlanWriter.Write(room, lumber, strapWriter, board, sheetWriter);
-        var joists = JoistWriter.Joists(room);
         var walls = JoistWriter.Walls(room);
         Func<Length, string> say = l => room.Say(l.Units);
         var facts = new TakeoffFacts
@@ -35,6 +36,8 @@ public static class PlanWriter
             Fixtures = fixtures,
             StrappingWish = survey.Strapping,
             SheetWish = survey.Sheets,
+            Insulation = insulation,
+            InsulationWish = survey.Insulation,
             Prices = survey.Prices,
             Ruleset = survey.Ruleset,
             Units = survey.Units,
@@ -42,7 +45,7 @@ public static class PlanWriter
         };
         var takeoff = TakeoffCounter.Count(facts);
         var summary = Summary(room, strapping, sheets, cutPlan, takeoff, facts.Masses);
-        var (checks, cautions) = CheckWriter.Write(room, strapping, sheets, cutPlan, joists, summary, fixtures);
+        var (checks, cautions) = CheckWriter.Write(room, strapping, sheets, cutPlan, joists, summary, fixtures, insulation);
         return new CeilingPlan
         {
             Summary = summary with
@@ -58,9 +61,10 @@ public static class PlanWriter
             Strapping = strapping,
             Sheets = sheets,
             Fixtures = fixtures,
+            Insulation = insulation,
             CutPlan = cutPlan,
             Takeoff = takeoff,
-            Steps = WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, fixtures),
+            Steps = WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, insulation, fixtures),
             Alternatives = [],
         };
     }

@@ -45,6 +45,9 @@ public static class TakeoffCodes
     /// <summary>Access doors, one line for each size (C62).</summary>
     public const string AccessDoor = "access-door";
 
+    /// <summary>Batts, one line for each batt used (C62). Counted from the strips with their offcuts reused; no waste.</summary>
+    public const string Batt = "batt";
+
     /// <summary>Joint tape over every seam of the face layer and the angle at the walls (FOT or MTR).</summary>
     public const string JointTape = "joint-tape";
 
@@ -54,7 +57,7 @@ public static class TakeoffCodes
     /// <summary>Every code, in the order of the lines. A price list may name any of them but the culls, which are priced as their stock.</summary>
     public static readonly IReadOnlyList<string> All =
     [
-        Strap, StrapCulls, Nailer, NailerCulls, Sheet, StrapScrew, ScabScrew, NailerFastener, BoardScrew, ScabAdhesive, JointTape,
+        Strap, StrapCulls, Nailer, NailerCulls, Sheet, Batt, StrapScrew, ScabScrew, NailerFastener, BoardScrew, ScabAdhesive, JointTape,
         JointCompound, FixtureBox, FanBox, AccessDoor,
     ];
 }

@@ -46,7 +46,7 @@ internal static class FixtureLimits
 
         foreach (var service in plan.Room.Json.Member("services").Items())
         {
-            if (AskedService.Near(service, fixture, plan.Room, Gap(plan), loosely ? 150 : -Close))
+            if (ServiceReach.Near(service, fixture, plan.Room, Gap(plan), loosely ? 150 : -Close))
             {
                 yield return "a service is within its clearance";
             }

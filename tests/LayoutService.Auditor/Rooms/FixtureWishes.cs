@@ -118,7 +118,12 @@ internal sealed class FixtureWishes
     {
         var along = dice.Chance(50);
         var length = dice.Whole(600, 2500);
-        request["services"] = new JsonArray(new JsonObject
+        if (request["services"] is not JsonArray services)
+        {
+            request["services"] = services = [];
+        }
+
+        services.Add((JsonNode)new JsonObject
         {
             ["id"] = "duct-a", ["kind"] = "duct",
             ["path"] = new JsonArray(Point(x, y), along ? Point(x + length, y) : Point(x, y + length)),

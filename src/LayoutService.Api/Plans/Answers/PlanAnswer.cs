@@ -63,6 +63,9 @@ public sealed record PlanAnswer
     /// <summary>What hangs, and from what. Comes with the block `fixtures`.</summary>
     public IReadOnlyList<MountAnswer>? Mounts { get; init; }
 
+    /// <summary>The batts; absent when none were asked for.</summary>
+    public InsulationAnswer? Insulation { get; init; }
+
     /// <summary>Which piece is cut from what.</summary>
     public CutPlanAnswer? CutPlan { get; init; }
 

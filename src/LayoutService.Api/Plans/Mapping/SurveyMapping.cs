@@ -29,6 +29,7 @@ internal static class SurveyMapping
             Fixtures = FixtureMapping.Of(request.Fixtures, assumed),
             LightGrid = FixtureMapping.Of(request.LightGrid, assumed),
             Mounts = FixtureMapping.Of(request.Mounts, assumed),
+            Insulation = InsulationMapping.Of(request, assumed),
             Prices = PricesMapping.Of(request.Prices),
             RuleOverrides = (request.Rules ?? []).ToDictionary(r => r.Id!, r => r.Value!.Value),
         };

@@ -34,6 +34,7 @@ internal static class PlanWriting
             Fixtures = blocks.Has(Block.Fixtures) ? FixtureWriting.Fixtures(plan.Fixtures, ink) : null,
             LightGrid = blocks.Has(Block.Fixtures) ? FixtureWriting.Grid(plan.Fixtures.Grid, ink) : null,
             Mounts = blocks.Has(Block.Fixtures) ? FixtureWriting.Mounts(plan.Fixtures, ink) : null,
+            Insulation = blocks.Has(Block.Insulation) && plan.Insulation is { } batts ? InsulationWriting.Of(batts, ink) : null,
             CutPlan = blocks.Has(Block.CutPlan) ? CutPlanWriting.Of(plan.CutPlan, ink) : null,
             Takeoff = blocks.Has(Block.Takeoff) ? TakeoffWriting.Of(plan.Takeoff, ink) : null,
             Steps = blocks.Has(Block.Steps) ? RoomWriting.Steps(plan.Steps) : null,

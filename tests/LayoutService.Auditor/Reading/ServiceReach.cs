@@ -3,7 +3,7 @@ using System.Text.Json;
 namespace LayoutService.Auditor.Reading;
 
 /// <summary>A duct, pipe or the like of the request, against a fixture.</summary>
-internal static class AskedService
+internal static class ServiceReach
 {
     /// <summary>True when the fixture's body comes within the service's clearance, in height and seen from above, by more than <paramref name="slack"/> too near.</summary>
     public static bool Near(JsonElement service, GivenFixture fixture, AskedRoom room, double gap, double slack)

@@ -80,7 +80,7 @@ public sealed class FixturePlanner
             found.Add(new Clash(ClashKind.Wall, -1));
         }
 
-        if (wish.RemoteBox is { } box && !(BoxFeeding.Passes(box, hole) && Parks(box, hole.At)))
+        if (wish.RemoteBox is { } box && !(BoxFeeding.Passes(box, hole) && Parks(box, hole)))
         {
             found.Add(new Clash(ClashKind.RemoteBox, -1));
         }
@@ -88,13 +88,13 @@ public sealed class FixturePlanner
         return found;
     }
 
-    // into the bay over the hole, or beside the joist over it
-    private bool Parks(RemoteBox box, Uv at)
+    // into a bay that the hole opens on
+    private bool Parks(RemoteBox box, Hole hole)
     {
         var depth = _room.Field.Depth?.Units;
-        foreach (var bay in Bays(at.U))
+        foreach (var bay in Bays(hole.At.U))
         {
-            if (bay.Lo - (_room.Field.Face.Units / 2) <= at.V && at.V <= bay.Hi + (_room.Field.Face.Units / 2) && BoxFeeding.Parks(box, bay.Size, depth))
+            if (bay.Overlaps(hole.Across) && BoxFeeding.Parks(box, bay.Size, depth))
             {
                 return true;
             }

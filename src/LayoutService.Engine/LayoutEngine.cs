@@ -1,6 +1,7 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Checks;
 using LayoutService.Engine.Composition;
+using LayoutService.Engine.Fixtures;
 using LayoutService.Engine.Insulation;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Strapping;
@@ -26,17 +27,27 @@ public static class LayoutEngine
             return new PlanOutcome.NotPossible(nothingGetsIn);
         }
 
-        var room = FramedRoom.Of(offered);
+        var (room, grid) = GridRoom.Of(offered);
         if (SurveyObstacles.Find(room) is { } unfit)
         {
             return new PlanOutcome.NotPossible([unfit]);
         }
 
-        var (chosen, noLayout) = new CeilingSearch(room).Best();
-        if (chosen is null)
+        // where no plan keeps off every hole there may be one that does not: the conflicts are told
+        var outcome = Plan(FixtureRounds.Best(room), grid);
+        return outcome is PlanOutcome.NotPossible && room.Survey.Fixtures.Count > 0
+            ? Plan(FixtureRounds.Regardless(room), grid)
+            : outcome;
+    }
+
+    private static PlanOutcome Plan((CeilingWithFixtures? Made, Finding? Obstacle) search, LaidGrid? grid)
+    {
+        if (search.Made is not { } ceiling)
         {
-            return new PlanOutcome.NotPossible([noLayout!]);
+            return new PlanOutcome.NotPossible([search.Obstacle!]);
         }
+
+        var (room, chosen) = (ceiling.Room, ceiling.Chosen);
 
         var pieces = new BoardPieces(room);
         var parts = pieces.Cut(chosen.Layout);
@@ -59,7 +70,7 @@ public static class LayoutEngine
             return new PlanOutcome.NotPossible([.. new[] { noLumber, noBoard }.OfType<Finding>()]);
         }
 
-        return new PlanOutcome.Made(PlanWriter.Write(room, chosen, parts, seams, lumber, board));
+        return new PlanOutcome.Made(PlanWriter.Write(room, chosen, parts, seams, lumber, board, ceiling.Fixtures, grid));
     }
 }
 
@@ -91,6 +102,8 @@ public sealed record CeilingPlan
     public required StrappingPlan Strapping { get; init; }
 
     public required SheetPlan Sheets { get; init; }
+
+    public required FixturePlan Fixtures { get; init; }
 
     /// <summary>The batts; null when none were asked for.</summary>
     public InsulationPlan? Insulation { get; init; }

@@ -54,6 +54,9 @@ public sealed record LimitsAnswer
     /// <summary>Pieces that a cut plan cuts from sheets, all counts together.</summary>
     public int CutPanelPieces { get; init; } = ServiceLimits.MaxCutPanelPieces;
 
+    /// <summary>Fixtures, lights of a grid, or mounts.</summary>
+    public int Fixtures { get; init; } = ServiceLimits.MaxFixtures;
+
     /// <summary>Packs in a price list.</summary>
     public int PricedItems { get; init; } = ServiceLimits.MaxPricedItems;
 

@@ -51,6 +51,9 @@ public static class ServiceLimits
     /// <summary>Pieces that a cut plan cuts from sheets, all counts together.</summary>
     public const int MaxCutPanelPieces = 1000;
 
+    /// <summary>Fixtures, lights of a grid, or mounts.</summary>
+    public const int MaxFixtures = 200;
+
     /// <summary>Packs in a price list.</summary>
     public const int MaxPricedItems = 500;
 

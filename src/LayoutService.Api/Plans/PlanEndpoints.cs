@@ -48,6 +48,12 @@ public static class PlanEndpoints
             .WithDescription("The same request as for a plan; the answer is the block `sheets` of that plan.")
             .Produces<SheetsAnswer>()
             .PlansProblems();
+        plans.MapPost("/fixtures", Fixtures)
+            .WithName("createFixtures")
+            .WithSummary("Place the fixtures alone")
+            .WithDescription("The same request as for a plan; the answer is the block `fixtures` of that plan: a list.")
+            .Produces<IReadOnlyList<FixtureAnswer>>()
+            .PlansProblems();
         plans.MapPost("/insulation", Insulation)
             .WithName("createInsulation")
             .WithSummary("Plan the batts alone")
@@ -84,6 +90,9 @@ public static class PlanEndpoints
 
     private static Task<IResult> Sheets(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
         Answer(body, desk, new(Block.Sheets), answer => JsonAnswer.Of(answer.Sheets), stop);
+
+    private static Task<IResult> Fixtures(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
+        Answer(body, desk, new(Block.Fixtures), answer => JsonAnswer.Of(answer.Fixtures), stop);
 
     private static Task<IResult> Insulation(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
         Answer(body, desk, new(Block.Insulation), answer => JsonAnswer.Of(answer.Insulation ?? InsulationAnswer.None), stop);

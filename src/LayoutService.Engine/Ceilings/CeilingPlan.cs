@@ -42,6 +42,10 @@ public sealed record PlanSummary
 
     public required Length? LowestUnderside { get; init; }
 
+    public int FixturesMoved { get; init; }
+
+    public int FixturesInConflict { get; init; }
+
     public required decimal MassKilograms { get; init; }
 
     /// <summary>Mass of the heaviest sheet to be lifted.</summary>

@@ -60,8 +60,22 @@ public sealed class FramedRoom
 
     public long GridPhaseAcross { get; }
 
+    /// <summary>The holes that rows and seams keep off; none until they are known.</summary>
+    public KeepOuts KeepOuts { get; private set; } = KeepOuts.None;
+
+    /// <summary>The same room with holes to keep off.</summary>
+    public FramedRoom With(KeepOuts holes)
+    {
+        var copy = (FramedRoom)MemberwiseClone();
+        copy.KeepOuts = holes;
+        return copy;
+    }
+
     /// <summary>The greatest whole step at or below a place across the joists.</summary>
     public long SnapDownAcross(long across) => across - Modulo(across - GridPhaseAcross, GridStep);
+
+    /// <summary>The least whole step at or above a place across the joists.</summary>
+    public long SnapUpAcross(long across) => across + Modulo(GridPhaseAcross - across, GridStep);
 
     /// <summary>The greatest whole step at or below a place along the joists.</summary>
     public long SnapDown(long along) => along - Modulo(along - GridPhase, GridStep);
@@ -149,6 +163,15 @@ public sealed class FramedRoom
             }
         }
 
+        key.AddRange(survey.Fixtures
+            .Select(f => (frame.In(f.At), Shape: (f.Cutout.Width.Units, f.Cutout.Height.Units, f.MaxShift.Units, f.BodyDepth.Units)))
+            .Select(f => (f.Item1.U, f.Item1.V, f.Shape))
+            .Order()
+            .SelectMany(f => new[] { f.U, f.V, f.Shape.Item1, f.Shape.Item2, f.Shape.Item3, f.Shape.Item4 }));
+        var services = (survey.Services ?? []).SelectMany(s => s.Rings()).Select(ring => RingKey([.. ring.Select(frame.In)])).ToList();
+        services.Sort(Compare);
+        services.ForEach(key.AddRange);
+        key.AddRange(survey.Mounts.Select(m => frame.In(m.At)).Select(m => (m.U, m.V)).Order().SelectMany(m => new[] { m.U, m.V }));
         return key;
     }
 

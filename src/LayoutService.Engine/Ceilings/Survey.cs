@@ -52,6 +52,12 @@ public sealed record Survey
     /// <summary>Stock that way in and crew keep from the plan. Set by the engine, never by a caller.</summary>
     public IReadOnlyList<StockLeftOut> LeftOut { get; init; } = [];
 
+    public IReadOnlyList<FixtureWish> Fixtures { get; init; } = [];
+
+    public LightGridWish? LightGrid { get; init; }
+
+    public IReadOnlyList<MountWish> Mounts { get; init; } = [];
+
     /// <summary>Rule values set by the caller, by rule id, in the rule's own unit.</summary>
     public IReadOnlyDictionary<string, decimal> RuleOverrides { get; init; } = new Dictionary<string, decimal>();
 }

@@ -41,6 +41,14 @@ public sealed record CheckFacts
 
     public IReadOnlyList<string> Bulkheads { get; init; } = [];
 
+    public IReadOnlyList<FixtureFact> Fixtures { get; init; } = [];
+
+    /// <summary>The light grid; null when none was asked for.</summary>
+    public GridFacts? Grid { get; init; }
+
+    /// <summary>Ids of what hangs.</summary>
+    public IReadOnlyList<string> Mounts { get; init; } = [];
+
     /// <summary>The fire rating wanted of the ceiling (<c>45 min</c>, <c>1 h</c>, <c>1.5 h</c>); null when none.</summary>
     public string? FireRating { get; init; }
 }

@@ -1,5 +1,6 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Checks;
+using LayoutService.Engine.Fixtures;
 using LayoutService.Engine.Insulation;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
@@ -14,11 +15,11 @@ public static class CheckWriter
 {
     public static (IReadOnlyList<Check> Checks, IReadOnlyList<Caution> Cautions) Write(
         FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary,
-        InsulationPlan? insulation = null)
+        FixturePlan fixtures, InsulationPlan? insulation = null)
     {
         var survey = room.Survey;
         var book = new RuleBook(PublishedTables.Current, survey.Ruleset, survey.RuleOverrides);
-        var facts = Facts(room, strapping, sheets, cutPlan, joists, summary, insulation);
+        var facts = FixtureFactsWriter.With(Facts(room, strapping, sheets, cutPlan, joists, summary, insulation), survey, fixtures);
         return (
             [.. CeilingChecks.Of(book, facts), .. SiteChecks.Checks(survey, summary, facts.Board.HeaviestSheets)],
             [.. CeilingCautions.Of(book, facts), .. SiteChecks.Cautions(survey)]);

@@ -6,9 +6,10 @@ namespace LayoutService.Engine.Sheets;
 
 /// <summary>
 /// One way to divide the ceiling into courses: the lines across the joists, rising, walls included, and the sheet width.
-/// <see cref="Slivers"/> is the length of strip narrower than the least rip that it leaves along walls.
+/// <see cref="Slivers"/> is the length of strip narrower than the least rip that it leaves along walls; <see cref="Holes"/> how
+/// many firm and soft holes its seams would meet.
 /// </summary>
-public sealed record CourseDivision(long SheetWidth, IReadOnlyList<long> Lines, long Slivers, long Narrow)
+public sealed record CourseDivision(long SheetWidth, IReadOnlyList<long> Lines, long Slivers, long Narrow, (int Firm, int Soft) Holes = default)
 {
     public int Courses => Lines.Count - 1;
 
@@ -24,6 +25,8 @@ public static class CourseLines
 {
     public const long LeastRip = 150 * Length.PerMillimetre;
     public const long PreferredRip = 300 * Length.PerMillimetre;
+
+    private const int MostBesideHoles = 40;
 
     public static List<CourseDivision> Offer(FramedRoom room, int most)
     {
@@ -50,10 +53,13 @@ public static class CourseLines
                 firsts.Add(room.SnapDownAcross(low + Remainder(((ring.Min(c => c.V) + ring.Max(c => c.V)) / 2) - low, width)));
             }
 
-            foreach (var first in firsts.Distinct())
+            var divided = firsts.Distinct().Select(first => Divide(room, width, first)).ToList();
+            if (room.KeepOuts.Any && divided.TrueForAll(d => d.Holes.Firm + d.Holes.Soft > 0))
             {
-                offered.Add(Divide(board, width, first));
+                divided.AddRange(BesideHoles(room, width).Except(firsts).Select(first => Divide(room, width, first)));
             }
+
+            offered.AddRange(divided);
         }
 
         // the best of every width in turn
@@ -61,15 +67,23 @@ public static class CourseLines
             .GroupBy(d => d.SheetWidth)
             .SelectMany(width => width
                 .Select((d, i) => (d, i))
-                .OrderBy(x => x.d.Slivers).ThenBy(x => x.d.Narrow + (x.d.Courses * PreferredRip)).ThenBy(x => x.i)
+                .OrderBy(x => x.d.Holes.Firm).ThenBy(x => x.d.Slivers).ThenBy(x => x.d.Holes.Soft).ThenBy(x => x.d.Narrow + (x.d.Courses * PreferredRip)).ThenBy(x => x.i)
                 .Select((x, rank) => (x.d, rank)));
-        return [.. ranked.OrderBy(x => x.rank).ThenBy(x => x.d.Slivers).Select(x => x.d).Take(most)];
+        return [.. ranked.OrderBy(x => x.rank).ThenBy(x => x.d.Holes.Firm).ThenBy(x => x.d.Slivers).Select(x => x.d).Take(most)];
     }
+
+    // with a seam just past a hole
+    private static IEnumerable<long> BesideHoles(FramedRoom room, long width) => room.KeepOuts.Firm.Concat(room.KeepOuts.Soft)
+        .SelectMany(h => new[] { room.SnapDownAcross(h.AcrossKept.Lo), room.SnapUpAcross(h.AcrossKept.Hi) })
+        .Select(at => room.Board.LowV + Remainder(at - room.Board.LowV, width))
+        .Distinct()
+        .Take(MostBesideHoles);
 
     private static long Remainder(long distance, long width) => distance % width is 0 ? width : distance % width;
 
-    private static CourseDivision Divide(Region board, long width, long first)
+    private static CourseDivision Divide(FramedRoom room, long width, long first)
     {
+        var board = room.Board;
         var lines = new List<long> { board.LowV };
         for (var at = first; at < board.HighV; at += width)
         {
@@ -93,7 +107,19 @@ public static class CourseLines
             }
         }
 
-        return new CourseDivision(width, lines, slivers, narrow);
+        return new CourseDivision(width, lines, slivers, narrow, Met());
+
+        (int, int) Met()
+        {
+            var (firm, soft) = (0, 0);
+            for (var i = 1; room.KeepOuts.Any && i < lines.Count - 1; i++)
+            {
+                var met = room.KeepOuts.MetByCourseLine(lines[i]);
+                (firm, soft) = (firm + met.Firm, soft + met.Soft);
+            }
+
+            return (firm, soft);
+        }
 
         void Weigh(long strip, long length)
         {

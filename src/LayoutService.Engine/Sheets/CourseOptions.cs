@@ -93,7 +93,7 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, long shee
     /// <summary>True when wood lies behind the whole width of a butt on this line in this run.</summary>
     private bool Backs(CourseRun run, int line)
     {
-        if (!run.Along.Holds(lines[line].At))
+        if (!run.Along.Holds(lines[line].At) || !room.KeepOuts.ButtMayStand(lines[line].At, run.Strip))
         {
             return false;
         }

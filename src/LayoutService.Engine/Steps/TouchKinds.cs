@@ -26,6 +26,10 @@ public static class TouchKinds
     /// <summary>One bought sheet in the cut plan.</summary>
     public const string SheetStock = "sheet-stock";
 
+    public const string Fixture = "fixture";
+
+    public const string Mount = "mount";
+
     /// <summary>One part cut from a sheet.</summary>
     public const string BoardPiece = "board-piece";
 }

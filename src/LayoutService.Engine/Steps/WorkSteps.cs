@@ -1,4 +1,5 @@
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Fixtures;
 using LayoutService.Engine.Insulation;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
@@ -25,12 +26,14 @@ public static class WorkSteps
         UnitSystem units,
         Func<Length, string> text,
         IReadOnlyList<WallLine>? walls = null,
-        InsulationPlan? insulation = null)
+        InsulationPlan? insulation = null,
+        FixturePlan? fixtures = null)
     {
         var trade = new TradeText(units, text);
         var list = new StepList();
         FirstSteps.Write(list, joists, trade);
         StrapSteps.Write(list, strapping, cut, trade);
+        FixtureSteps.RoughIn(list, fixtures ?? FixturePlan.None, trade);
         BattSteps.Write(list, strapping, insulation, trade);
         ClosingHold.Write(list, strapping, sheets, trade);
         BoardSteps.Write(list, sheets, cut, HangingOrder.Of(sheets, joists, walls ?? []), trade);

@@ -4,9 +4,15 @@ using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Strapping;
 
-/// <summary>A nailer as it lies in the working frame: along which edge (see <see cref="WallEdge.Source"/>), and what it carries.</summary>
-public sealed record NailerLine(NailerRole Role, Uv From, Uv To, int Source, IReadOnlyList<int> Lines)
+/// <summary>
+/// A nailer as it lies in the working frame: along which edge (see <see cref="WallEdge.Source"/>), and what it carries: rows,
+/// or by id the fixtures or the mount that it is for.
+/// </summary>
+public sealed record NailerLine(NailerRole Role, Uv From, Uv To, int Source, IReadOnlyList<int> Lines, IReadOnlyList<string>? For = null)
 {
+    /// <summary>True when it is cut from the straps' stock, to its whole length.</summary>
+    public bool OfStrap => Role is NailerRole.WallNailer or NailerRole.Header;
+
     public long Length => (long)Math.Round(Rings.DistanceBetween(From, To));
 }
 
@@ -28,7 +34,9 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
         var found = new List<NailerLine>();
         found.AddRange(Ledgers(lines, runs));
         found.AddRange(WallNailers(lines));
-        return [.. found.SelectMany(n => InLengths(n, n.Role == NailerRole.WallNailer ? longestStrap : longestLedger))];
+        found.AddRange(HoleHeaders.Of(room, rules, lines));
+        found.AddRange(MountBlocks.Of(room));
+        return [.. found.SelectMany(n => InLengths(n, n.OfStrap ? longestStrap : longestLedger))];
     }
 
     private IEnumerable<NailerLine> Ledgers(IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs)

@@ -141,8 +141,8 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
         }
 
         var lone = supports.Count == 0 || supports[^1].Middle - supports[0].Middle < SupportSpread;
-        var ledgerLow = stretch.LowEnd != StretchEnd.Joist && (lone || supports[0].Lo - lo > Overhang);
-        var ledgerHigh = stretch.HighEnd != StretchEnd.Joist && (lone || hi - supports[^1].Hi > Overhang);
+        var ledgerLow = !OnJoist(stretch.LowEnd) && (lone || supports[0].Lo - lo > Overhang);
+        var ledgerHigh = !OnJoist(stretch.HighEnd) && (lone || hi - supports[^1].Hi > Overhang);
         if (ledgerLow)
         {
             supports.Insert(0, new RunSupport(-1, lo, lo + room.Field.Face.Units, lo));
@@ -201,10 +201,13 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
         return false;
     }
 
+    private static bool OnJoist(StretchEnd end) => end is StretchEnd.Joist or StretchEnd.Fixture;
+
     private static JointKind End(StretchEnd end) => end switch
     {
         StretchEnd.Opening => JointKind.Opening,
         StretchEnd.Joist => JointKind.Joist,
+        StretchEnd.Fixture => JointKind.Fixture,
         _ => JointKind.Wall,
     };
 
@@ -246,12 +249,12 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
         var cut = nodes[to].At - nodes[from].At;
         if (from == 0)
         {
-            cut += stretch.LongPoint(false, rules.Half) - (stretch.LowEnd == StretchEnd.Joist ? 0 : _wish.EndClearance.Units);
+            cut += stretch.LongPoint(false, rules.Half) - (OnJoist(stretch.LowEnd) ? 0 : _wish.EndClearance.Units);
         }
 
         if (to == nodes.Count - 1)
         {
-            cut += stretch.LongPoint(true, rules.Half) - (stretch.HighEnd == StretchEnd.Joist ? 0 : _wish.EndClearance.Units);
+            cut += stretch.LongPoint(true, rules.Half) - (OnJoist(stretch.HighEnd) ? 0 : _wish.EndClearance.Units);
         }
 
         return cut;

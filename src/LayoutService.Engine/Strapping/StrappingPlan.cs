@@ -113,8 +113,11 @@ public enum NailerRole
     /// <summary>Along a wall that is neither square nor parallel to the joists, between rows.</summary>
     WallNailer,
 
-    /// <summary>Between two joists, to carry the end of a short strap.</summary>
+    /// <summary>Between two joists, to carry the end of a short strap or what hangs there.</summary>
     Block,
+
+    /// <summary>Along a joist beside a hole that a row is trimmed round, to carry the board there; cut from strap.</summary>
+    Header,
 }
 
 public sealed record Nailer(string Id, NailerRole Role, Point From, Point To, Length Length, string StockId, Length CutLength, IReadOnlyList<Reason> Reasons);

@@ -36,6 +36,15 @@ public static class TakeoffCodes
     /// <summary>Board screws, one line for each length; the line's id is that length, such as <c>1-1/8in</c> (C62).</summary>
     public const string BoardScrew = "board-screw";
 
+    /// <summary>Ceiling boxes for alarms and surface fixtures (C62).</summary>
+    public const string FixtureBox = "fixture-box";
+
+    /// <summary>Ceiling boxes rated for fans (C62).</summary>
+    public const string FanBox = "fan-box";
+
+    /// <summary>Access doors, one line for each size (C62).</summary>
+    public const string AccessDoor = "access-door";
+
     /// <summary>Batts, one line for each batt used (C62). Counted from the strips with their offcuts reused; no waste.</summary>
     public const string Batt = "batt";
 
@@ -59,6 +68,6 @@ public static class TakeoffCodes
     public static readonly IReadOnlyList<string> All =
     [
         Strap, StrapCulls, Nailer, NailerCulls, Sheet, Batt, StrapScrew, ScabScrew, NailerFastener, BoardScrew, ScabAdhesive, JointTape,
-        JointCompound,
+        JointCompound, FixtureBox, FanBox, AccessDoor,
     ];
 }

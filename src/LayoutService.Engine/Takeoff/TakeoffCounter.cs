@@ -20,6 +20,7 @@ public static class TakeoffCounter
             .. BattLines.Count(facts, prices),
             .. FastenerLines.Count(facts, prices),
             .. FinishLines.Count(facts, prices),
+            .. FixtureLines.Count(facts, prices),
             .. LabourLines.Count(facts),
         ];
         return new TakeoffPlan(lines, Ordering.Total(lines, prices.Currency, facts.Prices?.Taxes));

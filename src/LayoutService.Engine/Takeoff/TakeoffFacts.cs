@@ -1,4 +1,5 @@
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Fixtures;
 using LayoutService.Engine.Insulation;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
@@ -14,6 +15,8 @@ public sealed record TakeoffFacts
     public required SheetPlan Sheets { get; init; }
 
     public required CutPlan CutPlan { get; init; }
+
+    public FixturePlan Fixtures { get; init; } = FixturePlan.None;
 
     public required StrappingWish StrappingWish { get; init; }
 

@@ -112,9 +112,6 @@ public class RuleTests(Service service) : IClassFixture<Service>
     [InlineData("joistFields.0.undersides", "[{\"at\":[0,0],\"level\":2}]", "#/joistFields/0/undersides")]
     [InlineData("strapping.method", "\"direct\"", "#/strapping/method")]
     [InlineData("sheets.layers", "2", "#/sheets/layers")]
-    [InlineData("fixtures", "[{\"id\":\"a\",\"kind\":\"slim-light\",\"at\":[1,1],\"cutout\":{\"diameter\":105}}]", "#/fixtures")]
-    [InlineData("lightGrid", "{\"lux\":100}", "#/lightGrid")]
-    [InlineData("mounts", "[{\"id\":\"fan\",\"at\":[1,1],\"mass\":12}]", "#/mounts")]
     [InlineData("partitions", "[{\"id\":\"p\",\"top\":\"straps\"}]", "#/partitions")]
     [InlineData("bulkheads", "[{\"id\":\"b\",\"edges\":[0],\"drop\":200}]", "#/bulkheads")]
     public async Task A_member_that_is_not_planned_yet_is_refused_and_never_ignored(string path, string json, string pointer)

@@ -19,7 +19,8 @@ internal static class PieceJoints
             for (var i = 1; i < row.Pieces.Count; i++)
             {
                 var (low, high) = (row.Pieces[i - 1], row.Pieces[i]);
-                if (low.HighEnd.Wall is not null && high.LowEnd.Wall is not null)
+                // at a wall or a hole between them two pieces do not meet
+                if ((low.HighEnd.Wall is not null && high.LowEnd.Wall is not null) || (low.HighJoint == "fixture" && high.LowJoint == "fixture"))
                 {
                     continue;
                 }

@@ -26,6 +26,7 @@ public static class Metamorphic
             height!["at"] = Point(height["at"]!, motion, unit);
         }
 
+        FixtureMoves.Move(moved, motion, p => Point(p, motion, unit));
         return moved.ToJsonString();
     }
 

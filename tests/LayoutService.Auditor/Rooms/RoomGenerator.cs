@@ -57,6 +57,11 @@ public sealed class RoomGenerator(RoomWishes wishes)
             BattWishes.Add(request, seed, imperial, Placed(request, imperial));
         }
 
+        if (wishes.Fixtures)
+        {
+            FixtureWishes.Add(request, seed);
+        }
+
         return request.ToJsonString();
     }
 

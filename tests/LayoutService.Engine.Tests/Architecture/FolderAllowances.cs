@@ -5,8 +5,8 @@ internal static class FolderAllowances
 {
     private static readonly string[] Everything =
     [
-        "Access", "Ceilings", "Checks", "Composition", "Cutting", "Geometry", "Insulation", "Measures", "Sheets", "Standards", "Steps", "Strapping",
-        "Takeoff",
+        "Access", "Ceilings", "Checks", "Composition", "Cutting", "Fixtures", "Geometry", "Insulation", "Measures", "Sheets", "Standards", "Steps",
+        "Strapping", "Takeoff",
     ];
 
     public static readonly IReadOnlyDictionary<string, string[]> ByFolder = new SortedDictionary<string, string[]>(StringComparer.Ordinal)
@@ -27,13 +27,14 @@ internal static class FolderAllowances
         // stages: strangers to each other and to the cutter
         ["Strapping"] = ["Ceilings", "Geometry", "Measures"],
         ["Sheets"] = ["Ceilings", "Geometry", "Measures"],
+        ["Fixtures"] = ["Ceilings", "Geometry", "Measures"],
         ["Insulation"] = ["Ceilings", "Geometry", "Measures"],
         ["Access"] = ["Ceilings", "Measures"],
         ["Checks"] = ["Ceilings", "Measures", "Standards"],
 
         // readers of finished plans: the plan records of the stages only, see StagesStayStrangersTests
-        ["Takeoff"] = ["Ceilings", "Insulation", "Measures", "Sheets", "Strapping"],
-        ["Steps"] = ["Ceilings", "Geometry", "Insulation", "Measures", "Sheets", "Strapping"],
+        ["Takeoff"] = ["Ceilings", "Fixtures", "Insulation", "Measures", "Sheets", "Strapping"],
+        ["Steps"] = ["Ceilings", "Fixtures", "Geometry", "Insulation", "Measures", "Sheets", "Strapping"],
 
         // where stages meet: the root tells the story, Composition does the joining
         ["Composition"] = Everything,
@@ -44,5 +45,5 @@ internal static class FolderAllowances
     public static readonly string[] Readers = ["Takeoff", "Steps"];
 
     /// <summary>The files whose types a reader may name.</summary>
-    public static readonly string[] PlanRecords = ["StrappingPlan.cs", "SheetPlan.cs", "InsulationPlan.cs"];
+    public static readonly string[] PlanRecords = ["StrappingPlan.cs", "SheetPlan.cs", "InsulationPlan.cs", "FixturePlan.cs"];
 }

@@ -149,7 +149,7 @@ public sealed record NailerAnswer
     /// <summary>Its id.</summary>
     public required string Id { get; init; }
 
-    /// <summary>`ledger`, `wall-nailer` or `block`.</summary>
+    /// <summary>`ledger`, `wall-nailer`, `block`, or `header` beside a hole that a row is trimmed round.</summary>
     public required string Role { get; init; }
 
     /// <summary>Start of its centre line.</summary>

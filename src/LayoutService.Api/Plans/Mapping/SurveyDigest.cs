@@ -34,6 +34,7 @@ internal static class SurveyDigest
         AddStrapping(survey.Strapping, Add);
         AddSheets(survey.Sheets, Add);
         AddServices(survey.Services, Add);
+        FixtureDigest.Add(survey, Add);
         AddInsulation(survey.Insulation, Add);
         AddPrices(survey.Prices, Add);
         AccessDigest.Add(survey.WayIn, survey.Crew, Add);

@@ -42,13 +42,13 @@ public sealed record PlanRequest
     /// <summary>Who lifts; sheets and sticks too heavy for them are not offered to the plan.</summary>
     public CrewRequest? Crew { get; init; }
 
-    /// <summary>Lights and other things let into the ceiling. Not planned yet.</summary>
+    /// <summary>Lights and other things let into the ceiling.</summary>
     public IReadOnlyList<FixtureRequest>? Fixtures { get; init; }
 
-    /// <summary>A regular grid of lights to lay out. Not planned yet.</summary>
+    /// <summary>A regular grid of lights to lay out.</summary>
     public LightGridRequest? LightGrid { get; init; }
 
-    /// <summary>Heavy things that hang from the ceiling. Not planned yet.</summary>
+    /// <summary>Heavy things that hang from joists or blocking.</summary>
     public IReadOnlyList<MountRequest>? Mounts { get; init; }
 
     /// <summary>Ducts, pipes, beams and the like under or between the joists.</summary>

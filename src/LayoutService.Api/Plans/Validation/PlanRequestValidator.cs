@@ -25,9 +25,11 @@ internal sealed class PlanRequestValidator : AbstractValidator<PlanRequest>
         RuleFor(x => x.Sheets!).SetValidator(new SheetsRequestValidator()).When(x => x.Sheets is not null);
         RuleFor(x => x.Access!).SetValidator(new AccessRequestValidator()).When(x => x.Access is not null);
         RuleFor(x => x.Crew!).SetValidator(new CrewRequestValidator()).When(x => x.Crew is not null);
-        RuleFor(x => x.Fixtures).NotPlannedYet();
-        RuleFor(x => x.LightGrid).NotPlannedYet();
-        RuleFor(x => x.Mounts).NotPlannedYet();
+        RuleFor(x => x.Fixtures).Count(0, ServiceLimits.MaxFixtures);
+        RuleForEach(x => x.Fixtures).SetValidator(new FixtureRequestValidator());
+        RuleFor(x => x.LightGrid!).SetValidator(new LightGridRequestValidator()).When(x => x.LightGrid is not null);
+        RuleFor(x => x.Mounts).Count(0, ServiceLimits.MaxFixtures);
+        RuleForEach(x => x.Mounts).SetValidator(new MountRequestValidator());
         RuleFor(x => x.Services).Count(0, ServiceLimits.MaxServices);
         RuleForEach(x => x.Services).SetValidator(new ServiceRequestValidator());
         RuleFor(x => x.Partitions).NotPlannedYet();

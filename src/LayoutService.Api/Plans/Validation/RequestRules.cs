@@ -43,6 +43,7 @@ internal sealed class RequestRules(IValidator<PlanRequest> bounds)
         InsulationRules.Check(request, imperial, faults);
         StockRules.CheckStraps(request.Strapping ?? new(), imperial, faults);
         StockRules.CheckSheets(request.Sheets ?? new(), imperial, faults);
+        FixtureRequestRules.Check(request, imperial, faults);
     }
 
     private static void CheckLanguage(string? language, FaultList faults)

@@ -11,20 +11,24 @@ namespace LayoutService.Engine.Composition;
 /// <summary>Gathers what the checks and cautions need from the plan, and holds it against the rules of the survey's ruleset.</summary>
 public static class CheckWriter
 {
-    public static (IReadOnlyList<Check> Checks, IReadOnlyList<Caution> Cautions) Write(
+    public static (IReadOnlyList<Check> Checks, IReadOnlyList<Caution> Cautions, FloorStiffness? Floor) Write(
         FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary)
     {
         var survey = room.Survey;
         var book = new RuleBook(PublishedTables.Current, survey.Ruleset, survey.RuleOverrides);
-        var facts = Facts(room, strapping, sheets, cutPlan, joists, summary);
-        return (CeilingChecks.Of(book, facts), CeilingCautions.Of(book, facts));
+        var facts = Facts(book, room, strapping, sheets, cutPlan, joists, summary);
+        return (CeilingChecks.Of(book, facts), CeilingCautions.Of(book, facts), FloorSpans.Of(book, facts));
     }
 
     private static CheckFacts Facts(
-        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary)
+        RuleBook book, FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary)
     {
         var survey = room.Survey;
-        var (widest, where) = WidestSupport(room, joists);
+        var (widest, at) = WidestSupport(room);
+        IReadOnlyList<string> where = at is { } bay
+            ? [JoistWriter.Name(room, room.Supports[bay].FirstMember), JoistWriter.Name(room, room.Supports[bay + 1].FirstMember)]
+            : [.. joists.Members.Select(m => m.Id)];
+        var services = ServiceFacts.Of(room, strapping);
         return new CheckFacts
         {
             Units = survey.Units,
@@ -37,14 +41,16 @@ public static class CheckWriter
                 SupportSpacing = widest,
                 Supports = where,
                 Fastener = StrapFastener.Screw,
-                FastenerLength = ScrewLengths.ForStrap(survey.Strapping.Thickness, Allowances.Usual.StrapScrewGrip).Length,
+                FastenerLength = ScrewLengths.ForStrap(survey.Strapping.Thickness, RuleAllowances.Of(survey).StrapScrewGrip).Length,
                 FastenersPerCrossing = 2,
+                NextSpan = at is { } wide ? StrapContinuity.NextSpan(room, strapping, wide) : null,
             },
             Board = new BoardFacts
             {
                 Type = survey.Sheets.Type,
                 Thickness = survey.Sheets.Thickness,
                 Layers = survey.Sheets.Layers,
+                Textured = survey.Sheets.Textured,
                 SupportSpacing = strapping.WidestSpacing,
                 Supports = strapping.WidestSpacingRows,
                 ScrewLength = ScrewLengths.ForBoard(survey.Sheets.Thickness * survey.Sheets.Layers, survey.Ruleset).Length,
@@ -59,19 +65,38 @@ public static class CheckWriter
                 HeightsGiven = survey.Room.Heights.Count > 0,
                 FloorBuildUpGiven = survey.Room.FloorBuildUp is not null,
                 Use = survey.Room.Use,
+                ExistingBuilding = survey.Room.ExistingBuilding,
+                SecondarySuite = survey.Room.SecondarySuite,
+                Obstructions = services.Obstructions,
             },
             Floor = new FloorFacts
             {
                 Joists = room.Field.Kind,
                 JoistDepth = room.Field.Depth,
+                Species = room.Field.Species,
+                Grade = room.Field.Grade,
+                ClearSpan = room.Field.ClearSpan,
+                Bridging = room.Field.Bridging,
+                JoistThickness = room.Field.Face,
+                JoistSpacing = at is null ? null : widest,
+                ConcealedLength = new Length(Math.Max(room.Frame.SizeU, room.Frame.SizeV)),
+                WallHeight = survey.Room.Heights.Count > 0 ? new Length(survey.Room.Heights.Max(h => h.FloorToJoist.Units)) : null,
                 ConcealedArea = decimal.Round((decimal)sheets.Pieces.Sum(p => p.AreaSquareMetres), 3),
             },
-            SurveyTolerance = Length.FromMillimetres(6),
+            SurveyTolerance = book.Limit("survey-tolerance").Value.Length,
+            FireRating = survey.Sheets.FireRating,
+            ServicesGiven = survey.Services is not null,
+            CablesInGap = services.CablesInGap,
+            CableToStrap = services.CableToStrap,
+            GasServices = services.Gas,
+            HotServices = services.Hot,
+            Unreached = services.NeedReach,
         };
     }
 
-    // on centre between neighbouring supports, as the furring tables count it; within the room only
-    private static (Length Widest, IReadOnlyList<string> Where) WidestSupport(FramedRoom room, JoistPlan joists)
+    // on centre between neighbouring supports, as the furring tables count it; within the room only. The bay is the index of
+    // the support before it, null with fewer than two supports
+    private static (Length Widest, int? Bay) WidestSupport(FramedRoom room)
     {
         long widest = 0;
         var at = 0;
@@ -84,8 +109,6 @@ public static class CheckWriter
             }
         }
 
-        return room.Supports.Length < 2
-            ? (new Length(room.Frame.SizeV), [.. joists.Members.Select(m => m.Id)])
-            : (new Length(widest), new[] { JoistWriter.Name(room, room.Supports[at].FirstMember), JoistWriter.Name(room, room.Supports[at + 1].FirstMember) });
+        return room.Supports.Length < 2 ? (new Length(room.Frame.SizeV), null) : (new Length(widest), at);
     }
 }

@@ -34,15 +34,18 @@ public static class PlanWriter
             Ruleset = survey.Ruleset,
             Units = survey.Units,
             TapeText = say,
+            Allowances = RuleAllowances.Of(survey),
+            Masses = RuleAllowances.Masses(survey),
         };
         var takeoff = TakeoffCounter.Count(facts);
         var summary = Summary(room, strapping, sheets, cutPlan, takeoff, facts.Masses);
-        var (checks, cautions) = CheckWriter.Write(room, strapping, sheets, cutPlan, joists, summary);
+        var (checks, cautions, floor) = CheckWriter.Write(room, strapping, sheets, cutPlan, joists, summary);
         return new CeilingPlan
         {
             Summary = summary with { ChecksFailed = checks.Count(c => c.Status == CheckStatus.Fail) },
             Checks = checks,
             Cautions = cautions,
+            Floor = floor,
             Walls = walls,
             Joists = joists,
             Strapping = strapping,

@@ -28,6 +28,16 @@ public static class MaterialCatalogue
             Add(tables.LumberWeights, "wood", row.Source, row.Species, ("moisture", row.Moisture), ("weight", row.Weight));
         }
 
+        foreach (var row in tables.WoodValues.Rows)
+        {
+            Add(tables.WoodValues, "wood-grade", row.Source, $"{row.Species} {row.Grade}", ("modulus", row.Modulus), ("bending", row.Bending));
+        }
+
+        foreach (var row in tables.WoodGravities.Rows)
+        {
+            Add(tables.WoodGravities, "wood-gravity", row.Source, row.Species, ("gravity", row.Gravity));
+        }
+
         foreach (var row in tables.Boards.Rows)
         {
             Add(tables.Boards, "board", row.Source, $"{row.Kind} {row.Thickness}", ("thickness", row.Thickness),
@@ -49,6 +59,14 @@ public static class MaterialCatalogue
         {
             Add(tables.Batts, "batt", row.Source, $"{row.Material} {row.Resistance} {row.Thickness}",
                 [("resistance", row.Resistance), ("thickness", row.Thickness), .. row.Widths.Select(width => ("width", (Figure?)width))]);
+        }
+
+        foreach (var table in tables.JoistSpans)
+        {
+            foreach (var row in table.Rows)
+            {
+                Add(table, "joist-span", row.Source, $"{row.Species} {row.Grade}, 38x{row.Depth.Value:0} at {row.Spacing}, {row.Bracing}", ("clearSpan", row.Span));
+            }
         }
 
         foreach (var row in tables.Coverage.Rows)

@@ -42,13 +42,16 @@ public sealed class PublishedTables
         Batts = Take("batts", shapes.Batts);
         CompressedBatts = Take("compressed-batts", shapes.CompressedBatts);
         JoistSpans = [Take("nbc-joist-spans-general", shapes.JoistSpans), Take("nbc-joist-spans-furred", shapes.JoistSpans)];
+        WoodValues = Take("wood-values", shapes.WoodValues);
+        WoodGravities = Take("wood-gravity", shapes.WoodGravities);
         Practice = Take("practice", shapes.Rules);
         Coverage = Take("coverage", shapes.Rules);
         Rules =
         [
             Take("nbc-board-fastening", shapes.Rules), Take("irc-board-fastening", shapes.Rules),
             Take("strap-fastening", shapes.Rules), Take("fire-separation", shapes.Rules), Take("cables", shapes.Rules),
-            Take("plane", shapes.Rules), Take("joist-restraint", shapes.Rules), Take("joist-cutting", shapes.Rules), Practice, Coverage,
+            Take("plane", shapes.Rules), Take("joist-restraint", shapes.Rules), Take("joist-cutting", shapes.Rules),
+            Take("strap-strength", shapes.Rules), Take("access", shapes.Rules), Practice, Coverage,
         ];
 
         var unread = TableReader.Ids().FirstOrDefault(id => !read.Contains(id));
@@ -103,6 +106,12 @@ public sealed class PublishedTables
 
     /// <summary>Clear spans of floor joists by what braces them: in general, and with a ceiling on wood furring.</summary>
     public IReadOnlyList<TableFile<JoistSpanRow>> JoistSpans { get; }
+
+    /// <summary>Stiffness and bending strength of dimension lumber.</summary>
+    public TableFile<WoodValueRow> WoodValues { get; }
+
+    /// <summary>Specific gravity of wood, for what a fastener holds.</summary>
+    public TableFile<WoodGravityRow> WoodGravities { get; }
 
     /// <summary>House practice and defaults, as rules.</summary>
     public TableFile<RuleRow> Practice { get; }

@@ -70,3 +70,9 @@ public sealed record RuleRow(string Rule, string Title, string Comparison, Figur
 
 /// <summary>A code profile: which document a ruleset id stands for.</summary>
 public sealed record RulesetRow(string Id, string Title, string Country, RowSource? Source = null);
+
+/// <summary>Stiffness and bending strength of lumber by species group and grade.</summary>
+public sealed record WoodValueRow(string Species, string Grade, Figure Modulus, Figure Bending, RowSource? Source = null);
+
+/// <summary>Specific gravity of a species group.</summary>
+public sealed record WoodGravityRow(string Species, Figure Gravity, RowSource? Source = null);

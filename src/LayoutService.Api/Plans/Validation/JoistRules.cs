@@ -26,6 +26,7 @@ internal static class JoistRules
         var field = fields[0];
         var at = At(0);
         CheckChoices(field, at, faults);
+        JoistStampRules.Check(field, at, imperial, faults);
         var assumed = new Assumptions(imperial);
         var face = assumed.Length("", "", field.Face, 1.5m, 38);
         if (!faults.Sound(at))

@@ -15,7 +15,8 @@ internal enum Block
     Takeoff = 1 << 7,
     Steps = 1 << 8,
     Alternatives = 1 << 9,
-    All = (1 << 10) - 1,
+    Floor = 1 << 10,
+    All = (1 << 11) - 1,
 }
 
 /// <summary>The blocks that <c>include</c> asks for. Head and summary always come.</summary>
@@ -24,7 +25,7 @@ internal readonly record struct Blocks(Block Asked)
     /// <summary>Words of <c>include</c>, in the order of the answer.</summary>
     public static readonly IReadOnlyList<(string Word, Block Block)> Words =
     [
-        ("all", Block.All), ("summary", Block.None), ("checks", Block.Checks), ("cautions", Block.Cautions), ("walls", Block.Walls),
+        ("all", Block.All), ("summary", Block.None), ("checks", Block.Checks), ("cautions", Block.Cautions), ("floor", Block.Floor), ("walls", Block.Walls),
         ("joists", Block.Joists), ("strapping", Block.Strapping), ("sheets", Block.Sheets), ("cutPlan", Block.CutPlan),
         ("takeoff", Block.Takeoff), ("steps", Block.Steps), ("alternatives", Block.Alternatives),
     ];

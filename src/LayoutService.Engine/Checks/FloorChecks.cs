@@ -31,6 +31,6 @@ internal static class FloorChecks
         yield return bench.Lengths(
             rule.Id, CheckComparison.AtMost, span, limit, [],
             Sentence.Of("floor_span_for_engineer", "The tables print a shorter span for such joists: ask an engineer or the building department before you load this floor with a ceiling."),
-            bench.Facts.SurveyTolerance);
+            bench.Facts.SurveyTolerance, floor.Notes[^1]);
     }
 }

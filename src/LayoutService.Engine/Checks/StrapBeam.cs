@@ -5,7 +5,7 @@ namespace LayoutService.Engine.Checks;
 /// ones. Method: the three-moment equation (closed form; no iteration). Its two cases are the usual handbook ones: one span
 /// wL²/8 and 5wL⁴/384EI; two equal spans wL²/8 over the middle support and wL⁴/185EI. Lengths mm, load N/mm, stiffness N·mm².
 /// </summary>
-internal static class StrapBeam
+public static class StrapBeam
 {
     // Places along the span at which the sag of a two-span beam is read: its greatest lies between 0.42 and 0.5 of the span.
     private const int Steps = 200;

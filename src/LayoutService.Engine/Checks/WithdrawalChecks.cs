@@ -5,8 +5,7 @@ using LayoutService.Engine.Standards;
 namespace LayoutService.Engine.Checks;
 
 /// <summary>
-/// Pull on fasteners under what hangs, against what they hold for good (NDS 12.2: screws 2850 G² D, plain nails 1380 G^2.5 D,
-/// lb for each inch of depth). The load at a crossing is that of the middle support of two equal spans, 10/8 of span × load.
+/// Pull on fasteners under what hangs, against what they hold for good. The load at a crossing is that of the middle support of two equal spans, 10/8 of span × load.
 /// </summary>
 internal static class WithdrawalChecks
 {
@@ -32,7 +31,7 @@ internal static class WithdrawalChecks
             var nail = straps.Fastener == StrapFastener.Nail;
             yield return Pull(
                 bench, "strap-withdrawal", crossing / Math.Max(1, straps.FastenersPerCrossing),
-                Holds(bench, nail, nail ? "strap-nail-diameter" : "strap-screw-diameter", JoistGravity(bench), straps.FastenerLength - straps.Thickness),
+                FastenerHold.Of(bench.Book, nail, nail ? "strap-nail-diameter" : "strap-screw-diameter", JoistGravity(bench), straps.FastenerLength - straps.Thickness),
                 straps.Supports);
         }
 
@@ -40,17 +39,7 @@ internal static class WithdrawalChecks
         var into = Length.Min(board.ScrewLength - (board.Thickness * board.Layers), straps.Thickness);
         var each = onBoard * board.SupportSpacing.Millimetres * MiddleSupport * board.ScrewSpacing.Millimetres / 1000m;
         yield return Pull(
-            bench, "board-screw-withdrawal", each, Holds(bench, false, "board-screw-diameter", bench.Book.Limit("strap-gravity").Value.Value, into), board.Supports);
-    }
-
-    /// <summary>What one fastener holds against pull under a lasting load, N.</summary>
-    public static decimal Holds(CheckBench bench, bool nail, string diameter, decimal gravity, Length depth)
-    {
-        var book = bench.Book;
-        var perArea = (double)book.Limit(nail ? "withdrawal-nail" : "withdrawal-screw").Value.In("MPa");
-        var dense = Math.Pow((double)gravity, nail ? 2.5 : 2);
-        var area = (double)(book.Limit(diameter).Value.Length.Millimetres * Math.Max(0m, depth.Millimetres));
-        return HangingLoad.Capped(perArea * dense * area * (double)book.Limit("withdrawal-load-duration").Value.Value);
+            bench, "board-screw-withdrawal", each, FastenerHold.Of(bench.Book, false, "board-screw-diameter", bench.Book.Limit("strap-gravity").Value.Value, into), board.Supports);
     }
 
     private static decimal JoistGravity(CheckBench bench)

@@ -18,6 +18,7 @@ public enum Dimension
     ThermalResistance,
     Temperature,
     MassPerLength,
+    Light,
 }
 
 /// <summary>
@@ -64,6 +65,10 @@ public sealed record FigureUnit(string Symbol, Dimension Dimension, decimal Fact
         new("per lb", Dimension.CountPerMass, 1m / Pound),
         new("RSI", Dimension.ThermalResistance, 1m),
         new("R", Dimension.ThermalResistance, RsiPerR),
+        new("lux", Dimension.Light, 1m),
+
+        // One lumen on a square foot.
+        new("fc", Dimension.Light, 1_000_000m / (Foot * Foot)),
         new("degC", Dimension.Temperature, 1m),
     ];
 

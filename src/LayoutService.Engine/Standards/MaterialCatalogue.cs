@@ -61,6 +61,30 @@ public static class MaterialCatalogue
                 [("resistance", row.Resistance), ("thickness", row.Thickness), .. row.Widths.Select(width => ("width", (Figure?)width))]);
         }
 
+        foreach (var row in tables.FinishLevels.Rows)
+        {
+            Add(tables.FinishLevels, "finish-level", row.Source, $"level {row.Level}: {row.Surface}, {row.Use}", ("jointCoats", row.JointCoats), ("fastenerCoats", row.FastenerCoats));
+        }
+
+        foreach (var row in tables.LightLevels.Rows)
+        {
+            Add(tables.LightLevels, "light-level", row.Source, row.Space, ("level", row.Level));
+        }
+
+        foreach (var row in tables.CompressedBatts.Rows)
+        {
+            Add(tables.CompressedBatts, "compressed-batt", row.Source, $"{row.Nominal} {row.Thickness} in {row.Depth}", ("nominal", row.Nominal),
+                ("thickness", row.Thickness), ("depth", row.Depth), ("resistance", row.Resistance));
+        }
+
+        foreach (var table in new[] { tables.DeadLoads, tables.InsulationWeights })
+        {
+            foreach (var row in table.Rows)
+            {
+                Add(table, "design-load", row.Source, row.Part, ("load", row.Load));
+            }
+        }
+
         foreach (var table in tables.JoistSpans)
         {
             foreach (var row in table.Rows)

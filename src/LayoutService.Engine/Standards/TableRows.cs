@@ -76,3 +76,9 @@ public sealed record WoodValueRow(string Species, string Grade, Figure Modulus, 
 
 /// <summary>Specific gravity of a species group.</summary>
 public sealed record WoodGravityRow(string Species, Figure Gravity, RowSource? Source = null);
+
+/// <summary>A level of finish: coats over joints and over fasteners, what the surface is like, and what it suits.</summary>
+public sealed record FinishLevelRow(int Level, Figure JointCoats, Figure FastenerCoats, string Surface, string Use, RowSource? Source = null);
+
+/// <summary>Light on the plane of work that a space is laid out for.</summary>
+public sealed record LightLevelRow(string Space, Figure Level, RowSource? Source = null);

@@ -76,19 +76,19 @@ public class FloorSpansTests
     [Fact]
     public void A_code_without_floor_tables_says_nothing_of_the_floor() => Assert.Null(FloorSpans.Of(Book("us-irc-2024"), Stamped()));
 
-    // The greatest gain that the tables print anywhere, furred ceiling and bridging over strapping alone, is below one quarter of the span.
+    // The greatest gain that the tables print anywhere, furred ceiling and bridging over strapping alone, is a quarter of the span.
     [Fact]
     public void No_gain_is_ever_claimed_beyond_what_is_printed()
     {
         var rows = LayoutService.Engine.Standards.PublishedTables.Current.JoistSpans.SelectMany(table => table.Rows).ToList();
-        foreach (var joist in rows.GroupBy(row => (row.Species, row.Depth.Value, row.Spacing.Value)))
+        foreach (var joist in rows.GroupBy(row => (row.Species, row.Grade, row.Depth.Value, row.Spacing.Value)))
         {
             Assert.InRange(joist.Max(row => row.Span.Value) / joist.Min(row => row.Span.Value), 1m, 1.25m);
         }
     }
 
     [Theory]
-    [InlineData("Hem-Fir", "No.3", 235, 400)]
+    [InlineData("Hem-Fir", "Utility", 235, 400)]
     [InlineData("S-P-F", "No.1 and No.2", 300, 400)]
     [InlineData("S-P-F", "No.1 and No.2", 235, 700)]
     public void Joists_that_the_tables_do_not_know_get_no_span(string species, string grade, int depth, int spacing)

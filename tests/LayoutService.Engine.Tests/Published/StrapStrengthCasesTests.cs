@@ -19,7 +19,7 @@ public class StrapStrengthCasesTests
     [Fact]
     public void Two_equal_spans_sag_and_bend_as_the_handbook_formulas()
     {
-        Assert.Equal(1 / 185.0, StrapBeam.Sag(1, 1, 1, 1), 0.00001);
+        Assert.Equal(185, Math.Round(1 / StrapBeam.Sag(1, 1, 1, 1)));
         Assert.Equal(1 / 8.0, StrapBeam.Moment(1, 1, 1), 12);
     }
 

@@ -87,9 +87,10 @@ public static class MaterialCatalogue
 
         foreach (var table in tables.JoistSpans)
         {
-            foreach (var row in table.Rows)
+            foreach (var joist in table.Rows.GroupBy(row => (row.Species, row.Grade, row.Depth)))
             {
-                Add(table, "joist-span", row.Source, $"{row.Species} {row.Grade}, 38x{row.Depth.Value:0} at {row.Spacing}, {row.Bracing}", ("clearSpan", row.Span));
+                Add(table, "joist-span", joist.First().Source, $"{joist.Key.Species} {joist.Key.Grade}, 38x{joist.Key.Depth.Value:0}",
+                    [.. joist.Select(row => ($"{row.Bracing} at {row.Spacing}", (Figure?)row.Span))]);
             }
         }
 

@@ -52,7 +52,7 @@ public class RuleTests(Service service) : IClassFixture<Service>
     [InlineData("rules", "[{\"id\":\"kerf\",\"value\":13}]", "#/rules/0/value out_of_range: The rule \"kerf\" may be set from 0 to 12 mm.")]
     [InlineData("rules", "[{\"id\":\"rip-least\",\"value\":100}]", "#/rules/0/id rule_fixed: The rule \"rip-least\" cannot be set. The search for rows and sheets is built on this distance and proved with it; it cannot be set.")]
     [InlineData("rules", "[{\"id\":\"cable-plate\",\"value\":2}]", "#/rules/0/id rule_fixed: The rule \"cable-plate\" cannot be set. No part of a plan reads this rule; setting it would change nothing.")]
-    [InlineData("joistFields.0.clearSpan", "16000", "#/joistFields/0/clearSpan out_of_range: This must be from 300 mm to 15000 mm; it is 16000 mm.")]
+    [InlineData("joistFields.0.clearSpan", "16000", "#/joistFields/0/clearSpan out_of_range: This must be from 300 to 15000 mm; it is 16000 mm.")]
     [InlineData("rules", "[{\"id\":\"strap-face\",\"value\":1000001}]", "#/rules/0/value out_of_range: This must be from 0 to 1000000; it is 1000001.")]
     [InlineData("language", "\"fr-CA\"", "#/language not_planned_yet: Texts are in English only so far; leave out language, or send en.")]
     [InlineData("language", "\"??\"", "#/language text_pattern: This is no language tag; write for example en or en-CA.")]

@@ -86,10 +86,10 @@ internal static class StandardsPage
 
         foreach (var table in tables.JoistSpans)
         {
-            page.Append($"\n## {table.Title}\n\n{Mark(table.Source)}. {Cite(table.Source)}\n\n| species, grade | depth | braced by | spacing | clear span |\n|---|---|---|---|---|\n");
-            foreach (var row in table.Rows)
+            page.Append($"\n## {table.Title}\n\n{Mark(table.Source)}. {Cite(table.Source)}\n\n| species, grade | depth | braced by | clear span at 300, 400, 600 mm |\n|---|---|---|---|\n");
+            foreach (var joist in table.Rows.GroupBy(row => (row.Species, row.Grade, row.Depth, row.Bracing)))
             {
-                Line(page, $"{row.Species}, {row.Grade}", row.Depth.Printed, row.Bracing, row.Spacing.Printed, row.Span.Printed);
+                Line(page, $"{joist.Key.Species}, {joist.Key.Grade}", joist.Key.Depth.Printed, joist.Key.Bracing, string.Join(", ", joist.OrderBy(row => row.Spacing.Value).Select(row => row.Span.Printed)));
             }
         }
 

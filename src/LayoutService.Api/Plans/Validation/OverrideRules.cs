@@ -34,7 +34,7 @@ internal static class OverrideRules
             {
                 faults.Add(at, "rule_repeated", $"The rule \"{id}\" is set already.", ("value", id));
             }
-            else if (RuleUses.Bounds(id) is { } bounds && rules[i].Value is { } value && (value < bounds.Least || value > bounds.Most))
+            else if (RuleUses.Bounds(id) is { } bounds && rules[i].Value is { } value && faults.Sound(at[..^2] + "value") && (value < bounds.Least || value > bounds.Most))
             {
                 var (least, most) = (bounds.Least.ToString(CultureInfo.InvariantCulture), bounds.Most.ToString(CultureInfo.InvariantCulture));
                 faults.Add(

@@ -62,9 +62,10 @@ internal static class StockRules
     {
         var (_, _, face) = StrappingMapping.SizeOf(wish.Size, assumed);
         var gap = assumed.Default(0.5m, 13);
-        if (wish.MaxSpacing is { } spacing && spacing.In(assumed.Imperial) <= face + gap)
+        var asked = wish.MaxSpacing?.In(assumed.Imperial) ?? assumed.Own("strap-spacing-default");
+        if (asked is { } spacing && spacing <= face + gap)
         {
-            faults.Add("#/strapping/maxSpacing", "rows_too_close",
+            faults.Add(wish.MaxSpacing is null ? "#/rules" : "#/strapping/maxSpacing", "rows_too_close",
                 $"Rows of straps {assumed.Tape(face)} wide need a clear gap of more than {assumed.Tape(gap)}; this spacing leaves less.",
                 ("face", assumed.Tape(face)), ("gap", assumed.Tape(gap)));
         }

@@ -80,7 +80,8 @@ public static class PlanEndpoints
         return plan is null ? none! : write(PlanWriting.Of(plan, asked, PlanDesk.RequestDigestOf(body), blocks));
     }
 
-    private static bool TryBlocks(IQueryCollection query, out Blocks blocks, out ProblemResult wrong)
+    /// <summary>The blocks that the query asks for; false, and the problem, when it cannot be read.</summary>
+    internal static bool TryBlocks(IQueryCollection query, out Blocks blocks, out ProblemResult wrong)
     {
         wrong = null!;
         blocks = default;

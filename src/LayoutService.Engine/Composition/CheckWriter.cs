@@ -24,10 +24,9 @@ public static class CheckWriter
         RuleBook book, FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary)
     {
         var survey = room.Survey;
-        var (widest, at) = WidestSupport(room);
-        IReadOnlyList<string> where = at is { } bay
-            ? [JoistWriter.Name(room, room.Supports[bay].FirstMember), JoistWriter.Name(room, room.Supports[bay + 1].FirstMember)]
-            : [.. joists.Members.Select(m => m.Id)];
+        var bay = WidestBay.Of(room);
+        var widest = bay?.Width ?? new Length(room.Frame.SizeV);
+        IReadOnlyList<string> where = bay is { } found ? found.Joists(room) : [.. joists.Members.Select(m => m.Id)];
         var services = ServiceFacts.Of(room, strapping);
         return new CheckFacts
         {
@@ -43,7 +42,7 @@ public static class CheckWriter
                 Fastener = StrapFastener.Screw,
                 FastenerLength = ScrewLengths.ForStrap(survey.Strapping.Thickness, RuleAllowances.Of(survey).StrapScrewGrip).Length,
                 FastenersPerCrossing = 2,
-                NextSpan = at is { } wide ? StrapContinuity.NextSpan(room, strapping, wide) : null,
+                NextSpan = bay?.NextSpan(room, strapping),
             },
             Board = new BoardFacts
             {
@@ -73,12 +72,12 @@ public static class CheckWriter
             {
                 Joists = room.Field.Kind,
                 JoistDepth = room.Field.Depth,
-                Species = room.Field.Species,
-                Grade = room.Field.Grade,
-                ClearSpan = room.Field.ClearSpan,
-                Bridging = room.Field.Bridging,
+                Species = Shared(room, field => field.Species),
+                Grade = Shared(room, field => field.Grade),
+                ClearSpan = Shared(room, field => field.ClearSpan),
+                Bridging = Shared(room, field => field.Bridging),
                 JoistThickness = room.Field.Face,
-                JoistSpacing = at is null ? null : widest,
+                JoistSpacing = bay?.Width,
                 ConcealedLength = new Length(Math.Max(room.Frame.SizeU, room.Frame.SizeV)),
                 WallHeight = survey.Room.Heights.Count > 0 ? new Length(survey.Room.Heights.Max(h => h.FloorToJoist.Units)) : null,
                 ConcealedArea = decimal.Round((decimal)sheets.Pieces.Sum(p => p.AreaSquareMetres), 3),
@@ -94,21 +93,10 @@ public static class CheckWriter
         };
     }
 
-    // on centre between neighbouring supports, as the furring tables count it; within the room only. The bay is the index of
-    // the support before it, null with fewer than two supports
-    private static (Length Widest, int? Bay) WidestSupport(FramedRoom room)
+    // A stamp speaks for the floor when every field has the same one.
+    private static T? Shared<T>(FramedRoom room, Func<JoistField, T?> stamp)
     {
-        long widest = 0;
-        var at = 0;
-        for (var i = 0; i + 1 < room.Supports.Length; i++)
-        {
-            var gap = room.Supports[i + 1].Middle - room.Supports[i].Middle;
-            if (gap > widest)
-            {
-                (widest, at) = (gap, i);
-            }
-        }
-
-        return room.Supports.Length < 2 ? (new Length(room.Frame.SizeV), null) : (new Length(widest), at);
+        var fields = room.Survey.JoistFields;
+        return fields.All(field => Equals(stamp(field), stamp(fields[0]))) ? stamp(fields[0]) : default;
     }
 }

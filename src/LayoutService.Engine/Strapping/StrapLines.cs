@@ -40,7 +40,8 @@ public sealed record StrapLine(long At, bool Through, IReadOnlyList<Stretch> Str
 /// </summary>
 public sealed class StrapLines(FramedRoom room, RowRules rules)
 {
-    private const double SteepestBevel = 75;
+    /// <summary>An end is bevelled up to so many degrees off square, and cut square beyond. Common practice, no source.</summary>
+    public const double SteepestBevel = 75;
     private const long SupportSpread = 300 * Length.PerMillimetre;
 
     // many candidates share rows: a row at one place is laid once
@@ -89,7 +90,7 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
                     continue;
                 }
 
-                var cut = PastTwoSupports(whole.Across, meet);
+                var cut = PastTwoSupports(at, whole.Across, meet);
                 found.Add(whole with
                 {
                     Across = cut,
@@ -125,9 +126,9 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
         return found;
     }
 
-    private Span PastTwoSupports(Span whole, Span part)
+    private Span PastTwoSupports(long at, Span whole, Span part)
     {
-        var supports = room.Supports;
+        var supports = room.Joists.At(at).ToArray();
         int Below(long v) => Array.FindLastIndex(supports, s => s.Middle <= v && s.Middle > whole.Lo);
         int Above(long v) => Array.FindIndex(supports, s => s.Middle >= v && s.Middle < whole.Hi);
         var (lo, hi) = (part.Lo, part.Hi);

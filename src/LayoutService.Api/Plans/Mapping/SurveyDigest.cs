@@ -93,6 +93,7 @@ internal static class SurveyDigest
         foreach (var field in fields)
         {
             add("field", field.Id);
+            AddRing(field.Region ?? [], add);
             add("degrees", Figures.Plain(field.RunDegrees, 12));
             add("kind", field.Kind);
             add("depth", field.Depth);

@@ -27,7 +27,7 @@ public sealed record PlanRequest
     /// <summary>The room.</summary>
     public RoomRequest? Room { get; init; }
 
-    /// <summary>The joists as found. One field is planned so far.</summary>
+    /// <summary>The joists as found. Several fields run the same way so far.</summary>
     public IReadOnlyList<JoistFieldRequest>? JoistFields { get; init; }
 
     /// <summary>Wishes for the straps.</summary>

@@ -1,6 +1,7 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Checks;
 using LayoutService.Engine.Composition;
+using LayoutService.Engine.Insulation;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Strapping;
 using LayoutService.Engine.Takeoff;
@@ -87,6 +88,9 @@ public sealed record CeilingPlan
     public required StrappingPlan Strapping { get; init; }
 
     public required SheetPlan Sheets { get; init; }
+
+    /// <summary>The batts; null when none were asked for.</summary>
+    public InsulationPlan? Insulation { get; init; }
 
     public required CutPlan CutPlan { get; init; }
 

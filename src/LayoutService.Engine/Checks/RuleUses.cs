@@ -50,6 +50,15 @@ public static class RuleUses
         ["board-screw-mass"] = new(0.0001m, 0.1m, "takeoff"),
         ["wood-screw-mass"] = new(0.0001m, 0.1m, "takeoff"),
         ["tape-mass"] = new(0.0001m, 1, "takeoff"),
+        ["batt-squeeze-most"] = new(0, 50, "insulation"),
+        ["batt-friction"] = new(0, 50, "insulation"),
+        ["batt-strip-least"] = new(10, 600, "insulation"),
+        ["batt-fold-depth"] = new(50, 400, "insulation"),
+        ["batt-pass-gap"] = new(10, 200, "insulation"),
+        ["i-joist-flange"] = new(10, 100, "insulation"),
+        ["softwood-resistance"] = new(0.1m, 5, "insulation"),
+        ["bay-air-resistance"] = new(0.01m, 1, "insulation"),
+        ["batt-resistance-default"] = new(0.5m, 10, "insulation"),
         ["survey-tolerance"] = new(0, 100, "checks"),
     };
 

@@ -1,5 +1,6 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Checks;
+using LayoutService.Engine.Insulation;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Standards;
@@ -12,16 +13,18 @@ namespace LayoutService.Engine.Composition;
 public static class CheckWriter
 {
     public static (IReadOnlyList<Check> Checks, IReadOnlyList<Caution> Cautions, FloorStiffness? Floor) Write(
-        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary)
+        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary,
+        InsulationPlan? insulation = null)
     {
         var survey = room.Survey;
         var book = new RuleBook(PublishedTables.Current, survey.Ruleset, survey.RuleOverrides);
-        var facts = Facts(book, room, strapping, sheets, cutPlan, joists, summary);
+        var facts = Facts(book, room, strapping, sheets, cutPlan, joists, summary, insulation);
         return (CeilingChecks.Of(book, facts), CeilingCautions.Of(book, facts), FloorSpans.Of(book, facts));
     }
 
     private static CheckFacts Facts(
-        RuleBook book, FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary)
+        RuleBook book, FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary,
+        InsulationPlan? insulation = null)
     {
         var survey = room.Survey;
         var bay = WidestBay.Of(room);
@@ -82,6 +85,8 @@ public static class CheckWriter
                 WallHeight = survey.Room.Heights.Count > 0 ? new Length(survey.Room.Heights.Max(h => h.FloorToJoist.Units)) : null,
                 ConcealedArea = decimal.Round((decimal)sheets.Pieces.Sum(p => p.AreaSquareMetres), 3),
             },
+            InsulationMassPerArea = insulation?.HeaviestKilogramsPerSquareMetre,
+            ThermalInsulation = insulation?.Purpose == InsulationPurpose.Thermal,
             SurveyTolerance = book.Limit("survey-tolerance").Value.Length,
             FireRating = survey.Sheets.FireRating,
             ServicesGiven = survey.Services is not null,

@@ -17,10 +17,11 @@ public static class PlanWriter
         var survey = room.Survey;
         var strapWriter = new StrappingWriter(room, chosen, lumber);
         var sheetWriter = new SheetWriter(room, chosen, parts);
-        var strapping = strapWriter.Write(sheetWriter.ButtsOnLine(), StockOfPieces(lumber));
+        var joists = JoistWriter.Joists(room);
+        var (insulation, strapping) = InsulationJoin.Of(
+            room, chosen, lumber, strapWriter, strapWriter.Write(sheetWriter.ButtsOnLine(), StockOfPieces(lumber)), joists);
         var sheets = sheetWriter.Write(strapWriter.RowIds, seams, board.StockOf);
         var cutPlan = CutPlanWriter.Write(room, lumber, strapWriter, board, sheetWriter);
-        var joists = JoistWriter.Joists(room);
         var walls = JoistWriter.Walls(room);
         Func<Length, string> say = l => room.Say(l.Units);
         var facts = new TakeoffFacts
@@ -30,6 +31,8 @@ public static class PlanWriter
             CutPlan = cutPlan,
             StrappingWish = survey.Strapping,
             SheetWish = survey.Sheets,
+            Insulation = insulation,
+            InsulationWish = survey.Insulation,
             Prices = survey.Prices,
             Ruleset = survey.Ruleset,
             Units = survey.Units,
@@ -39,7 +42,7 @@ public static class PlanWriter
         };
         var takeoff = TakeoffCounter.Count(facts);
         var summary = Summary(room, strapping, sheets, cutPlan, takeoff, facts.Masses);
-        var (checks, cautions, floor) = CheckWriter.Write(room, strapping, sheets, cutPlan, joists, summary);
+        var (checks, cautions, floor) = CheckWriter.Write(room, strapping, sheets, cutPlan, joists, summary, insulation);
         return new CeilingPlan
         {
             Summary = summary with { ChecksFailed = checks.Count(c => c.Status == CheckStatus.Fail) },
@@ -50,9 +53,10 @@ public static class PlanWriter
             Joists = joists,
             Strapping = strapping,
             Sheets = sheets,
+            Insulation = insulation,
             CutPlan = cutPlan,
             Takeoff = takeoff,
-            Steps = WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls),
+            Steps = WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, insulation),
             Alternatives = [],
         };
     }

@@ -54,7 +54,7 @@ public sealed class PublishedTables
         [
             Take("nbc-board-fastening", shapes.Rules), Take("irc-board-fastening", shapes.Rules),
             Take("strap-fastening", shapes.Rules), Take("fire-separation", shapes.Rules), Take("cables", shapes.Rules),
-            Take("plane", shapes.Rules), Take("joist-restraint", shapes.Rules), Take("joist-cutting", shapes.Rules),
+            Take("plane", shapes.Rules), Take("joist-restraint", shapes.Rules), Take("joist-cutting", shapes.Rules), Take("insulation", shapes.Rules),
             Take("strap-strength", shapes.Rules), Take("access", shapes.Rules),
             Take("fire-materials", shapes.Rules), Take("electrical-clearances", shapes.Rules), Take("wood-tolerances", shapes.Rules),
             Take("sound", shapes.Rules), Take("services", shapes.Rules), Practice, Coverage,

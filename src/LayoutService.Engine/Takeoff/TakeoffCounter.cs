@@ -17,6 +17,7 @@ public static class TakeoffCounter
         [
             .. LumberLines.Count(facts, prices),
             .. SheetLines.Count(facts, prices),
+            .. BattLines.Count(facts, prices),
             .. FastenerLines.Count(facts, prices),
             .. FinishLines.Count(facts, prices),
         ];

@@ -210,6 +210,13 @@ internal static class RulePairs
     /// </summary>
     public static readonly string[] RulesWithoutLine =
     [
+        "batt-fold-depth",
+        "batt-friction",
+        "batt-pass-gap",
+        "batt-resistance-default",
+        "batt-squeeze-most",
+        "batt-strip-least",
+        "bay-air-resistance",
         "bending-load-duration",
         "bending-resistance-factor",
         "board-screw-diameter",
@@ -268,6 +275,7 @@ internal static class RulePairs
         "doubled-joist-gap",
         "fasteners-per-block",
         "floor-membrane-joist-depth",
+        "i-joist-flange",
         "min-piece",
         "nailed-strap-section",
         "nailer-fastener-spacing",
@@ -284,6 +292,7 @@ internal static class RulePairs
         "strap-nails-per-mass",
         "strap-screw-grip",
         "strap-thickness-default",
+        "softwood-resistance",
         "stricter-strap-section",
         "support-widest",
         "tape-mass",

@@ -57,6 +57,9 @@ public sealed record PlanAnswer
     /// <summary>The sheets.</summary>
     public SheetsAnswer? Sheets { get; init; }
 
+    /// <summary>The batts; absent when none were asked for.</summary>
+    public InsulationAnswer? Insulation { get; init; }
+
     /// <summary>Which piece is cut from what.</summary>
     public CutPlanAnswer? CutPlan { get; init; }
 

@@ -95,6 +95,9 @@ public sealed record CeilingPlan
 
     public required IReadOnlyList<Caution> Cautions { get; init; }
 
+    /// <summary>What the floor tables say of these joists with and without this ceiling; null where the ruleset has none.</summary>
+    public FloorStiffness? Floor { get; init; }
+
     public required IReadOnlyList<WallLine> Walls { get; init; }
 
     public required JoistPlan Joists { get; init; }

@@ -42,11 +42,12 @@ public static class PlanWriter
             Ruleset = survey.Ruleset,
             Units = survey.Units,
             TapeText = say,
-            Allowances = Allowances.For(survey.Prices),
+            Allowances = RuleAllowances.Of(survey),
+            Masses = RuleAllowances.Masses(survey),
         };
         var takeoff = TakeoffCounter.Count(facts);
         var summary = Summary(room, strapping, sheets, cutPlan, takeoff, facts.Masses);
-        var (checks, cautions) = CheckWriter.Write(room, strapping, sheets, cutPlan, joists, summary, fixtures, insulation);
+        var (checks, cautions, floor) = CheckWriter.Write(room, strapping, sheets, cutPlan, joists, summary, fixtures, insulation);
         return new CeilingPlan
         {
             Summary = summary with
@@ -57,6 +58,7 @@ public static class PlanWriter
             },
             Checks = checks,
             Cautions = cautions,
+            Floor = floor,
             Walls = walls,
             Joists = joists,
             Strapping = strapping,

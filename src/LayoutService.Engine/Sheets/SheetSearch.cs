@@ -224,7 +224,7 @@ public sealed class SheetSearch
                 {
                     penalty += OneRow;
                 }
-                else if (_room.Survey.Sheets.MinStagger is { } least ? apart < least.Units : RowsApart(a, b) < 2)
+                else if (_room.Survey.Sheets.MinStagger is { } least ? apart < least.Units : RowsApart(a, b) < _room.Survey.Sheets.StaggerRows)
                 {
                     penalty += NearRow;
                 }

@@ -42,6 +42,9 @@ public sealed record PlanAnswer
     /// <summary>What to look out for.</summary>
     public IReadOnlyList<CautionAnswer>? Cautions { get; init; }
 
+    /// <summary>What the floor tables print for these joists, with and without this ceiling.</summary>
+    public FloorAnswer? Floor { get; init; }
+
     /// <summary>The walls, one for each edge of the outline.</summary>
     public IReadOnlyList<WallAnswer>? Walls { get; init; }
 

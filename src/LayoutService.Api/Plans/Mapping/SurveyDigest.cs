@@ -78,6 +78,8 @@ internal static class SurveyDigest
 
         add("floorBuildUp", room.FloorBuildUp);
         add("use", room.Use);
+        add("existing", room.ExistingBuilding);
+        add("suite", room.SecondarySuite);
     }
 
     private static void AddRing(IReadOnlyList<Point> ring, Action<string, object?> add)
@@ -101,6 +103,10 @@ internal static class SurveyDigest
             add("face", field.Face);
             add("spacing", field.Spacing);
             add("first", field.First);
+            add("species", field.Species);
+            add("grade", field.Grade);
+            add("clearSpan", field.ClearSpan);
+            add("bridging", field.Bridging);
             foreach (var position in field.Positions ?? [])
             {
                 add("position", position);
@@ -151,6 +157,8 @@ internal static class SurveyDigest
         add("type", wish.Type);
         add("thickness", wish.Thickness);
         add("layers", wish.Layers);
+        add("textured", wish.Textured);
+        add("rating", wish.FireRating);
         add("cutAllowance", wish.CutAllowance);
         add("minStagger", wish.MinStagger);
         add("buttCost", Figures.Plain(wish.ButtCostPerMetre, 12));

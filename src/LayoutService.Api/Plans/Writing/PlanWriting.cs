@@ -27,6 +27,7 @@ internal static class PlanWriting
             Summary = Summary(plan, ink),
             Checks = blocks.Has(Block.Checks) ? CheckWriting.Checks(plan.Checks) : null,
             Cautions = blocks.Has(Block.Cautions) ? CheckWriting.Cautions(plan.Cautions) : null,
+            Floor = blocks.Has(Block.Floor) ? FloorWriting.Of(plan.Floor, ink) : null,
             Walls = blocks.Has(Block.Walls) ? RoomWriting.Walls(plan.Walls, ink) : null,
             Joists = blocks.Has(Block.Joists) ? RoomWriting.Joists(plan.Joists, ink) : null,
             Strapping = blocks.Has(Block.Strapping) ? StrappingWriting.Of(plan.Strapping, ink) : null,

@@ -38,6 +38,9 @@ public sealed record Survey
     /// <summary>Ducts, pipes, beams and the like; null when the caller said nothing of them.</summary>
     public IReadOnlyList<Service>? Services { get; init; }
 
+    /// <summary>Bulkheads that are wanted.</summary>
+    public IReadOnlyList<BulkheadWish> Bulkheads { get; init; } = [];
+
     public PriceList? Prices { get; init; }
 
     /// <summary>Rule values set by the caller, by rule id, in the rule's own unit.</summary>

@@ -14,7 +14,7 @@ public static class CeilingChecks
         var bench = new CheckBench(book, facts);
         return
         [
-            .. StrapChecks.Of(bench), .. BoardChecks.Of(bench), .. HeadroomChecks.Of(bench), .. PlaneChecks.Of(bench), .. FireChecks.Of(bench),
+            .. StrapChecks.Of(bench), .. BoardChecks.Of(bench), .. HeadroomChecks.Of(bench), .. ServiceChecks.Of(bench), .. PlaneChecks.Of(bench), .. FireChecks.Of(bench),
         ];
     }
 }

@@ -1,3 +1,4 @@
+using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Checks;
 using LayoutService.Engine.Measures;
@@ -12,16 +13,16 @@ namespace LayoutService.Engine.Composition;
 public static class CheckWriter
 {
     public static (IReadOnlyList<Check> Checks, IReadOnlyList<Caution> Cautions) Write(
-        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary)
+        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, BulkheadPlan boxes, CutPlan cutPlan, JoistPlan joists, PlanSummary summary)
     {
         var survey = room.Survey;
         var book = new RuleBook(PublishedTables.Current, survey.Ruleset, survey.RuleOverrides);
-        var facts = Facts(room, strapping, sheets, cutPlan, joists, summary);
+        var facts = Facts(room, strapping, sheets, boxes, cutPlan, joists, summary);
         return (CeilingChecks.Of(book, facts), CeilingCautions.Of(book, facts));
     }
 
     private static CheckFacts Facts(
-        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary)
+        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, BulkheadPlan boxes, CutPlan cutPlan, JoistPlan joists, PlanSummary summary)
     {
         var survey = room.Survey;
         var (widest, where) = WidestSupport(room, joists);
@@ -59,6 +60,7 @@ public static class CheckWriter
                 HeightsGiven = survey.Room.Heights.Count > 0,
                 FloorBuildUpGiven = survey.Room.FloorBuildUp is not null,
                 Use = survey.Room.Use,
+                Obstructions = ServiceFindings.Obstructions(room, boxes, summary.FinishedHeight),
             },
             Floor = new FloorFacts
             {
@@ -67,7 +69,15 @@ public static class CheckWriter
                 ConcealedArea = decimal.Round((decimal)sheets.Pieces.Sum(p => p.AreaSquareMetres), 3),
             },
             SurveyTolerance = Length.FromMillimetres(6),
+            ServicesGiven = survey.Services is not null,
+            CablesInGap = Ids(s => s.Kind == ServiceKind.Cable && s.Bottom > Length.Zero && s.Top < survey.Strapping.Thickness),
+            GasServices = Ids(s => s.Kind == ServiceKind.GasValve),
+            HotServices = Ids(s => s.Hot),
+            Bulkheads = [.. boxes.Bulkheads.Select(b => b.Id)],
+            Covers = ServiceFindings.Covers(room),
         };
+
+        IReadOnlyList<string> Ids(Func<Service, bool> which) => [.. (survey.Services ?? []).Where(which).Select(s => s.Id)];
     }
 
     // on centre between neighbouring supports, as the furring tables count it; within the room only

@@ -1,3 +1,4 @@
+using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Checks;
 using LayoutService.Engine.Measures;
@@ -12,14 +13,17 @@ namespace LayoutService.Engine.Composition;
 public static class PlanWriter
 {
     public static CeilingPlan Write(
-        FramedRoom room, ChosenCeiling chosen, IReadOnlyList<BoardPart> parts, IReadOnlyList<BoardSeam> seams, CutLumber lumber, CutBoard board)
+        FramedRoom room, ChosenCeiling chosen, IReadOnlyList<BoardPart> parts, IReadOnlyList<BoardSeam> seams, CutLumber lumber, CutBoard board, CutBulkheads bulkheads)
     {
         var survey = room.Survey;
         var strapWriter = new StrappingWriter(room, chosen, lumber);
         var sheetWriter = new SheetWriter(room, chosen, parts);
+        var boxWriter = new BulkheadWriter(room, bulkheads);
         var strapping = strapWriter.Write(sheetWriter.ButtsOnLine(), StockOfPieces(lumber));
         var sheets = sheetWriter.Write(strapWriter.RowIds, seams, board.StockOf);
-        var cutPlan = CutPlanWriter.Write(room, lumber, strapWriter, board, sheetWriter);
+        var cutPlan = CutPlanWriter.Write(room, lumber, strapWriter, board, sheetWriter, bulkheads, boxWriter);
+        var finished = Finished(survey);
+        var boxes = boxWriter.Write(strapWriter.RowIds, board.StockOf, parts.Count, finished);
         var joists = JoistWriter.Joists(room);
         var walls = JoistWriter.Walls(room);
         Func<Length, string> say = l => room.Say(l.Units);
@@ -28,6 +32,7 @@ public static class PlanWriter
             Strapping = strapping,
             Sheets = sheets,
             CutPlan = cutPlan,
+            Bulkheads = boxes,
             StrappingWish = survey.Strapping,
             SheetWish = survey.Sheets,
             Prices = survey.Prices,
@@ -36,8 +41,8 @@ public static class PlanWriter
             TapeText = say,
         };
         var takeoff = TakeoffCounter.Count(facts);
-        var summary = Summary(room, strapping, sheets, cutPlan, takeoff, facts.Masses);
-        var (checks, cautions) = CheckWriter.Write(room, strapping, sheets, cutPlan, joists, summary);
+        var summary = Summary(room, strapping, sheets, boxes, cutPlan, takeoff, facts.Masses, finished);
+        var (checks, cautions) = CheckWriter.Write(room, strapping, sheets, boxes, cutPlan, joists, summary);
         return new CeilingPlan
         {
             Summary = summary with { ChecksFailed = checks.Count(c => c.Status == CheckStatus.Fail) },
@@ -47,9 +52,10 @@ public static class PlanWriter
             Joists = joists,
             Strapping = strapping,
             Sheets = sheets,
+            Bulkheads = boxes,
             CutPlan = cutPlan,
             Takeoff = takeoff,
-            Steps = WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls),
+            Steps = WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, boxes),
             Alternatives = [],
         };
     }
@@ -71,13 +77,15 @@ public static class PlanWriter
         return found;
     }
 
+    // from the lowest height taken
+    private static Length? Finished(Survey survey) => survey.Room.FloorBuildUp is { } buildUp && survey.Room.Heights.Count > 0
+        ? new Length(survey.Room.Heights.Min(h => h.FloorToJoist.Units)) - buildUp - survey.Strapping.Thickness - (survey.Sheets.Thickness * survey.Sheets.Layers)
+        : null;
+
     private static PlanSummary Summary(
-        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, TakeoffPlan takeoff, MassTable masses)
+        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, BulkheadPlan boxes, CutPlan cutPlan, TakeoffPlan takeoff, MassTable masses, Length? finished)
     {
         var survey = room.Survey;
-        Length? finished = survey.Room.FloorBuildUp is { } buildUp && survey.Room.Heights.Count > 0
-            ? new Length(survey.Room.Heights.Min(h => h.FloorToJoist.Units)) - buildUp - survey.Strapping.Thickness - (survey.Sheets.Thickness * survey.Sheets.Layers)
-            : null;
         return new PlanSummary
         {
             Rows = strapping.Rows.Count,
@@ -86,7 +94,7 @@ public static class PlanWriter
             SheetsToBuy = cutPlan.Sheets.Count,
             ButtJointLength = sheets.ButtJointLength,
             FinishedHeight = finished,
-            LowestUnderside = finished,
+            LowestUnderside = ServiceFindings.Lowest(room, boxes, finished),
             MassKilograms = takeoff.Totals.MassKilograms,
             HeaviestLiftKilograms = cutPlan.Sheets
                 .DistinctBy(s => (s.Width, s.Length))

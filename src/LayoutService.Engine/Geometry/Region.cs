@@ -77,7 +77,12 @@ public sealed class Region
     public double Area { get; }
 
     /// <summary>The outline less the openings, each widened by its clearance with square corners.</summary>
-    public static Region Of(IReadOnlyList<Uv> outline, IReadOnlyList<(IReadOnlyList<Uv> Ring, long Clearance)> openings)
+    public static Region Of(IReadOnlyList<Uv> outline, IReadOnlyList<(IReadOnlyList<Uv> Ring, long Clearance)> openings) =>
+        Of(outline, openings, []);
+
+    /// <summary>The same, less footprints as well; the source of a footprint's edge counts on after the openings.</summary>
+    public static Region Of(
+        IReadOnlyList<Uv> outline, IReadOnlyList<(IReadOnlyList<Uv> Ring, long Clearance)> openings, IReadOnlyList<Footprint> footprints)
     {
         Shapes shape = Polygon(outline);
         foreach (var (ring, clearance) in openings)
@@ -92,7 +97,12 @@ public sealed class Region
             shape = OverlayNG.Overlay(shape, hole, SpatialFunction.Difference, Factory.PrecisionModel);
         }
 
-        return new Region(shape, CutCells(shape), WallEdges.Find(shape, outline, openings));
+        foreach (var footprint in footprints.Where(f => !f.Empty))
+        {
+            shape = OverlayNG.Overlay(shape, footprint.Shape, SpatialFunction.Difference, Factory.PrecisionModel);
+        }
+
+        return new Region(shape, CutCells(shape), WallEdges.Find(shape, outline, openings, footprints));
     }
 
     public static Polygon Polygon(IReadOnlyList<Uv> ring)

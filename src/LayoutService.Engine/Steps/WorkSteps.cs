@@ -1,3 +1,4 @@
+using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
@@ -23,14 +24,18 @@ public static class WorkSteps
         JoistPlan joists,
         UnitSystem units,
         Func<Length, string> text,
-        IReadOnlyList<WallLine>? walls = null)
+        IReadOnlyList<WallLine>? walls = null,
+        BulkheadPlan? bulkheads = null)
     {
         var trade = new TradeText(units, text);
         var list = new StepList();
         FirstSteps.Write(list, joists, trade);
         StrapSteps.Write(list, strapping, cut, trade);
+        BoxSteps.Frame(list, bulkheads ?? BulkheadPlan.None, below: false);
         ClosingHold.Write(list, strapping, sheets, trade);
         BoardSteps.Write(list, sheets, cut, HangingOrder.Of(sheets, joists, walls ?? []), trade);
+        BoxSteps.Frame(list, bulkheads ?? BulkheadPlan.None, below: true);
+        BoxSteps.Board(list, bulkheads ?? BulkheadPlan.None);
         return list.Steps;
     }
 }

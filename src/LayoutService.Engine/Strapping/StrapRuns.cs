@@ -203,6 +203,7 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
     private static JointKind End(StretchEnd end) => end switch
     {
         StretchEnd.Opening => JointKind.Opening,
+        StretchEnd.Bulkhead => JointKind.Bulkhead,
         StretchEnd.Joist => JointKind.Joist,
         _ => JointKind.Wall,
     };

@@ -16,9 +16,11 @@ public static class TakeoffCounter
         List<TakeoffLine> lines =
         [
             .. LumberLines.Count(facts, prices),
+            .. BoxLines.Lumber(facts, prices),
             .. SheetLines.Count(facts, prices),
             .. FastenerLines.Count(facts, prices),
             .. FinishLines.Count(facts, prices),
+            .. BoxLines.Finish(facts, prices),
         ];
         return new TakeoffPlan(lines, Ordering.Total(lines, prices.Currency));
     }

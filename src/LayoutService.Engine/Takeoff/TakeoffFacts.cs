@@ -1,3 +1,4 @@
+using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
@@ -13,6 +14,8 @@ public sealed record TakeoffFacts
     public required SheetPlan Sheets { get; init; }
 
     public required CutPlan CutPlan { get; init; }
+
+    public BulkheadPlan Bulkheads { get; init; } = BulkheadPlan.None;
 
     public required StrappingWish StrappingWish { get; init; }
 

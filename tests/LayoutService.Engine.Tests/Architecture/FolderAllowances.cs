@@ -5,7 +5,7 @@ internal static class FolderAllowances
 {
     private static readonly string[] Everything =
     [
-        "Ceilings", "Checks", "Composition", "Cutting", "Geometry", "Measures", "Sheets", "Standards", "Steps", "Strapping", "Takeoff",
+        "Bulkheads", "Ceilings", "Checks", "Composition", "Cutting", "Geometry", "Measures", "Sheets", "Standards", "Steps", "Strapping", "Takeoff",
     ];
 
     public static readonly IReadOnlyDictionary<string, string[]> ByFolder = new SortedDictionary<string, string[]>(StringComparer.Ordinal)
@@ -26,11 +26,12 @@ internal static class FolderAllowances
         // stages: strangers to each other and to the cutter
         ["Strapping"] = ["Ceilings", "Geometry", "Measures"],
         ["Sheets"] = ["Ceilings", "Geometry", "Measures"],
+        ["Bulkheads"] = ["Ceilings", "Geometry", "Measures"],
         ["Checks"] = ["Ceilings", "Measures", "Standards"],
 
         // readers of finished plans: the plan records of strapping and sheets only, see StagesStayStrangersTests
-        ["Takeoff"] = ["Ceilings", "Measures", "Sheets", "Strapping"],
-        ["Steps"] = ["Ceilings", "Geometry", "Measures", "Sheets", "Strapping"],
+        ["Takeoff"] = ["Bulkheads", "Ceilings", "Measures", "Sheets", "Strapping"],
+        ["Steps"] = ["Bulkheads", "Ceilings", "Geometry", "Measures", "Sheets", "Strapping"],
 
         // where stages meet: the root tells the story, Composition does the joining
         ["Composition"] = Everything,

@@ -1,3 +1,4 @@
+using LayoutService.Api.Bulk;
 using LayoutService.Api.Catalogues;
 using LayoutService.Api.CutPlans;
 using LayoutService.Api.Describing;
@@ -9,6 +10,7 @@ builder.AddLogs();
 builder.AddServer();
 builder.Services.AddContract();
 builder.Services.AddPlans();
+builder.Services.AddBulk();
 builder.Services.AddCutPlans();
 
 var app = builder.Build();
@@ -20,6 +22,7 @@ app.UseRouting();
 app.UseRateLimiter();
 app.MapContract();
 app.MapPlans();
+app.MapBulk();
 app.MapCutPlans();
 app.MapCatalogues();
 app.MapOperation();

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
+using LayoutService.Api.Bulk;
 using LayoutService.Api.Hosting;
 using LayoutService.Api.Plans.Validation;
 using LayoutService.Api.Plans.Writing;
@@ -37,7 +38,7 @@ internal sealed class OperationTouches : IOperationFilter
             place.Schema = new OpenApiSchema { Type = JsonSchemaType.String, MinLength = 1, MaxLength = 64, Pattern = WireRules.IdPattern };
         }
 
-        if (operation.OperationId == "createPlan")
+        if (operation.OperationId is "createPlan" or BulkEndpoints.Operation)
         {
             (operation.Parameters ??= []).Add(Include());
         }

@@ -9,6 +9,12 @@ public sealed record LimitsAnswer
     /// <summary>Bytes of a body.</summary>
     public int BodyBytes { get; init; } = ServiceLimits.MaxBodyBytes;
 
+    /// <summary>Bytes of one line of a call in bulk.</summary>
+    public int BulkLineBytes { get; init; } = ServiceLimits.MaxBodyBytes;
+
+    /// <summary>Bytes that a call in bulk reads ahead while its answer is not taken: a caller may send as much before it reads.</summary>
+    public int BulkReadAheadBytes { get; init; } = ServiceLimits.BulkReadAheadBytes;
+
     /// <summary>Levels of nesting of a body.</summary>
     public int Depth { get; init; } = SyntaxCheck.MaxDepth;
 

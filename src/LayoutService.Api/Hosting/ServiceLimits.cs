@@ -9,6 +9,9 @@ public static class ServiceLimits
     /// <summary>Bytes of a body.</summary>
     public const int MaxBodyBytes = 1_048_576;
 
+    /// <summary>Bytes that a call in bulk reads ahead while its answer is not taken.</summary>
+    public const int BulkReadAheadBytes = 16 * 1_048_576;
+
     /// <summary>Corners of the room's outline, the first not counted twice.</summary>
     public const int MaxCorners = 200;
 
@@ -24,13 +27,16 @@ public static class ServiceLimits
     /// <summary>Corners of the centre line of one service.</summary>
     public const int MaxPathCorners = 50;
 
+    /// <summary>Bulkheads.</summary>
+    public const int MaxBulkheads = 20;
+
     /// <summary>Height readings.</summary>
     public const int MaxHeights = 200;
 
     /// <summary>Joists in a field.</summary>
     public const int MaxJoists = 1000;
 
-    /// <summary>Joist fields that the contract takes; one is planned so far.</summary>
+    /// <summary>Joist fields of a room.</summary>
     public const int MaxJoistFields = 20;
 
     /// <summary>Different lengths, or sheets, that can be bought.</summary>

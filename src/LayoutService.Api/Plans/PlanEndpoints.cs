@@ -46,6 +46,12 @@ public static class PlanEndpoints
             .WithDescription("The same request as for a plan; the answer is the block `sheets` of that plan.")
             .Produces<SheetsAnswer>()
             .PlansProblems();
+        plans.MapPost("/bulkheads", Bulkheads)
+            .WithName("createBulkheads")
+            .WithSummary("Plan the bulkheads alone")
+            .WithDescription("The same request as for a plan; the answer is the blocks `bulkheads` and `accessPanels` of that plan.")
+            .Produces<BulkheadsAnswer>()
+            .PlansProblems();
     }
 
     private static async Task<IResult> Plan(JsonBody<PlanRequest> body, HttpRequest request, PlanDesk desk, CancellationToken stop)
@@ -64,6 +70,9 @@ public static class PlanEndpoints
     private static Task<IResult> Strapping(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
         Answer(body, desk, new(Block.Strapping), answer => JsonAnswer.Of(answer.Strapping), stop);
 
+    private static Task<IResult> Bulkheads(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
+        Answer(body, desk, new(Block.Bulkheads), answer => JsonAnswer.Of(new BulkheadsAnswer { Bulkheads = answer.Bulkheads!, AccessPanels = answer.AccessPanels! }), stop);
+
     private static Task<IResult> Sheets(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
         Answer(body, desk, new(Block.Sheets), answer => JsonAnswer.Of(answer.Sheets), stop);
 
@@ -80,7 +89,8 @@ public static class PlanEndpoints
         return plan is null ? none! : write(PlanWriting.Of(plan, asked, PlanDesk.RequestDigestOf(body), blocks));
     }
 
-    private static bool TryBlocks(IQueryCollection query, out Blocks blocks, out ProblemResult wrong)
+    /// <summary>The blocks that the query asks for; false, and the problem, when it cannot be read.</summary>
+    internal static bool TryBlocks(IQueryCollection query, out Blocks blocks, out ProblemResult wrong)
     {
         wrong = null!;
         blocks = default;

@@ -29,7 +29,7 @@ internal sealed class RailBacking(FramedRoom room, IReadOnlyList<BearingLine> ro
             }
         }
 
-        var joists = Joists(across, half);
+        var joists = Joists(along, across, half);
         return joists.Count > 0 || Math.Abs(side.Along.V) > 0.2
             ? (new Held("joist", joists), [])
             : Blocks(along, across, half, solid);
@@ -41,16 +41,20 @@ internal sealed class RailBacking(FramedRoom room, IReadOnlyList<BearingLine> ro
         && rows[r].Stretches.Any(s => s.Lo < across.Hi + half && across.Lo - half < s.Hi))];
 
     // joists whose face gives enough wood to the rail
-    private List<int> Joists(Span across, long half) => [.. Enumerable.Range(0, room.Supports.Length).Where(s =>
-        new Span(across.Lo - half, across.Hi + half).Meet(new Span(room.Supports[s].Lo, room.Supports[s].Hi)).Size >= LeastHold)];
+    private List<int> Joists(Span along, Span across, long half)
+    {
+        var zone = room.Joists.ZoneAt(along.Middle);
+        return [.. Enumerable.Range(zone.FirstSupport, zone.SupportCount).Where(s =>
+            new Span(across.Lo - half, across.Hi + half).Meet(new Span(room.Joists.Supports[s].Lo, room.Joists.Supports[s].Hi)).Size >= LeastHold)];
+    }
 
     private (Held, IReadOnlyList<PlannedMember>) Blocks(Span along, Span across, long half, BulkheadSolid solid)
     {
         var wood = solid.Wish.Frame;
-        var below = room.Supports.Where(s => s.Hi <= across.Lo - half + LeastHold).Select(s => s.Hi).DefaultIfEmpty(room.Straps.LowV).Max();
-        var above = room.Supports.Where(s => s.Lo >= across.Hi + half - LeastHold).Select(s => s.Lo).DefaultIfEmpty(room.Straps.HighV).Min();
-        below = Math.Min(below, across.Lo);
-        above = Math.Max(above, across.Hi);
+        var supports = room.Joists.At(along.Middle).ToArray();
+        var (lowest, highest) = (room.Outline.Min(c => c.V), room.Outline.Max(c => c.V));
+        var below = supports.Where(s => s.Hi <= across.Lo - half + LeastHold).Select(s => s.Hi).DefaultIfEmpty(lowest).Max();
+        var above = supports.Where(s => s.Lo >= across.Hi + half - LeastHold).Select(s => s.Lo).DefaultIfEmpty(highest).Min();
         var inset = Math.Min(wood.Face.Units / 2, along.Size / 2);
         var (first, last) = (along.Lo + inset, along.Hi - inset);
         var spaces = Math.Max(1, (int)((last - first + rules.BlockSpacing - 1) / rules.BlockSpacing));

@@ -96,6 +96,9 @@ public sealed record JoistField
 {
     public required string Id { get; init; }
 
+    /// <summary>The part of the room that it covers, an open ring; null when it covers all of it.</summary>
+    public IReadOnlyList<Point>? Region { get; init; }
+
     /// <summary>Direction of the joists, degrees anticlockwise from +x, in [0, 180). 0 is along x, 90 along y.</summary>
     public required decimal RunDegrees { get; init; }
 

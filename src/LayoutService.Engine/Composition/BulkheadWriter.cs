@@ -32,6 +32,7 @@ public sealed class BulkheadWriter(FramedRoom room, CutBulkheads cut)
             return BulkheadPlan.None;
         }
 
+        var names = JoistWriter.Names(room);
         var stockOfMember = cut.Sticks.SelectMany(s => s.Cuts.Select(c => ((c.Bulkhead, c.Member), s.Stock.Id))).ToDictionary(x => x.Item1, x => x.Id);
         var written = new List<Bulkhead>();
         var board = firstBoard;
@@ -76,21 +77,21 @@ public sealed class BulkheadWriter(FramedRoom room, CutBulkheads cut)
                 })],
                 Beads = [.. planned.Beads.Select(Trim)],
                 InsideCorners = [.. planned.InsideCorners.Select(Trim)],
-                Backing = [.. planned.Members.Select((m, n) => (m, n)).Where(x => x.m.Held is not null).Select(x => Backing(solid, planned, x.m.Held!, x.n, rowIds))],
+                Backing = [.. planned.Members.Select((m, n) => (m, n)).Where(x => x.m.Held is not null).Select(x => Backing(solid, planned, x.m.Held!, x.n, rowIds, names))],
                 Fireblocking = [.. planned.Fireblocking.Select(Trim)],
                 UndersideAboveFloor = finished is { } height ? height - new Length(solid.Drop) : null,
             };
         }
     }
 
-    private Backing Backing(BulkheadSolid solid, PlannedBulkhead planned, Held held, int member, string[] rowIds) => new(
+    private Backing Backing(BulkheadSolid solid, PlannedBulkhead planned, Held held, int member, string[] rowIds, string[] names) => new(
         MemberId(solid, member),
         held.Kind,
         held.Kind switch
         {
             "wall" => [.. held.Of.Select(w => $"W{w + 1}")],
             "row" => [.. held.Of.Select(r => rowIds[r])],
-            "joist" => [.. held.Of.Select(s => JoistWriter.Name(room, room.Supports[s].FirstMember))],
+            "joist" => [.. held.Of.Select(s => names[room.Joists.Supports[s].FirstMember])],
             "bulkhead" => [.. held.Of.Select(b => room.Solids[b].Id)],
             _ => [.. planned.Members.Select((m, n) => (m, n)).SkipWhile(x => x.n <= member).TakeWhile(x => x.m.Role is MemberRole.Blocking || Follows(planned, x.n)).Where(x => x.m.Role == MemberRole.Blocking).Select(x => MemberId(solid, x.n))],
         });

@@ -84,18 +84,22 @@ public static class CheckWriter
     private static (Length Widest, IReadOnlyList<string> Where) WidestSupport(FramedRoom room, JoistPlan joists)
     {
         long widest = 0;
-        var at = 0;
-        for (var i = 0; i + 1 < room.Supports.Length; i++)
+        (int From, int To)? at = null;
+        foreach (var zone in room.Joists.Zones)
         {
-            var gap = room.Supports[i + 1].Middle - room.Supports[i].Middle;
-            if (gap > widest)
+            for (var i = zone.FirstSupport; i + 1 < zone.FirstSupport + zone.SupportCount; i++)
             {
-                (widest, at) = (gap, i);
+                var (one, next) = (room.Joists.Supports[i], room.Joists.Supports[i + 1]);
+                if (next.Middle - one.Middle > widest)
+                {
+                    (widest, at) = (next.Middle - one.Middle, (one.FirstMember, next.FirstMember));
+                }
             }
         }
 
-        return room.Supports.Length < 2
-            ? (new Length(room.Frame.SizeV), [.. joists.Members.Select(m => m.Id)])
-            : (new Length(widest), new[] { JoistWriter.Name(room, room.Supports[at].FirstMember), JoistWriter.Name(room, room.Supports[at + 1].FirstMember) });
+        var names = JoistWriter.Names(room);
+        return at is { } found
+            ? (new Length(widest), new[] { names[found.From], names[found.To] })
+            : (new Length(room.Frame.SizeV), [.. joists.Members.Select(m => m.Id)]);
     }
 }

@@ -35,7 +35,7 @@ public sealed class StrappingWriter
         _before = Befores();
         _firstRun = FirstRuns();
         _pieces = [.. Enumerable.Range(0, chosen.Lines.Count).Select(PiecesOf)];
-        _joistNames = [.. Enumerable.Range(0, room.Joists.Length).Select(j => JoistWriter.Name(room, j))];
+        _joistNames = JoistWriter.Names(room);
         PieceIds = NamePieces();
         foreach (var stick in cut.StrapSticks.Concat(cut.LedgerSticks))
         {
@@ -343,7 +343,7 @@ public sealed class StrappingWriter
                 var joint = joints.Contains(support.Index);
                 yield return new Crossing(
                     RowIds[line],
-                    support.Index >= 0 ? _joistNames[_room.Supports[support.Index].FirstMember] : LedgerOf(line, support.Middle),
+                    support.Index >= 0 ? _joistNames[_room.Joists.Supports[support.Index].FirstMember] : LedgerOf(line, support.Middle),
                     _room.Frame.Out(new Uv(_chosen.Lines[line].At, support.Middle)),
                     joint ? CrossingKind.Joint : CrossingKind.Plain,
                     joint ? 4 : 2);

@@ -56,7 +56,7 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
 
         void Note(int source, Uv place, int line)
         {
-            if (source < 0 && BayAt(place.V) is { } bay)
+            if (source < 0 && BayAt(place) is { } bay)
             {
                 blocks.Add(new NailerLine(NailerRole.Block, place with { V = bay.Lo }, place with { V = bay.Hi }, source, [line]));
                 return;
@@ -77,13 +77,14 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
     }
 
     // the clear bay that a strap's end hangs in: a block across it, joist to joist, carries the end
-    private Span? BayAt(long v)
+    private Span? BayAt(Uv place)
     {
-        for (var i = 0; i + 1 < room.Supports.Length; i++)
+        var supports = room.Joists.At(place.U);
+        for (var i = 0; i + 1 < supports.Length; i++)
         {
-            if (room.Supports[i].Hi <= v && v <= room.Supports[i + 1].Lo)
+            if (supports[i].Hi <= place.V && place.V <= supports[i + 1].Lo)
             {
-                return new Span(room.Supports[i].Hi, room.Supports[i + 1].Lo);
+                return new Span(supports[i].Hi, supports[i + 1].Lo);
             }
         }
 

@@ -90,7 +90,7 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
                     continue;
                 }
 
-                var cut = PastTwoSupports(whole.Across, meet);
+                var cut = PastTwoSupports(at, whole.Across, meet);
                 found.Add(whole with
                 {
                     Across = cut,
@@ -126,9 +126,9 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
         return found;
     }
 
-    private Span PastTwoSupports(Span whole, Span part)
+    private Span PastTwoSupports(long at, Span whole, Span part)
     {
-        var supports = room.Supports;
+        var supports = room.Joists.At(at).ToArray();
         int Below(long v) => Array.FindLastIndex(supports, s => s.Middle <= v && s.Middle > whole.Lo);
         int Above(long v) => Array.FindIndex(supports, s => s.Middle >= v && s.Middle < whole.Hi);
         var (lo, hi) = (part.Lo, part.Hi);

@@ -47,7 +47,7 @@ internal static class PieceJoints
             report.Fault("pieces.joint", high.Id, $"a joint of kind {high.LowJoint} was not allowed");
         }
 
-        var supports = plan.Room.Joists.Supports;
+        var supports = plan.Room.Joists.Supports(high.Low.U);
         var on = Enumerable.Range(0, supports.Count).FirstOrDefault(i => v >= supports[i].From - Close && v <= supports[i].To + Close, -1);
         if (high.LowJoint == "joist" && (on < 0 || v - supports[on].From < PieceBearing.Least - Close || supports[on].To - v < PieceBearing.Least - Close))
         {

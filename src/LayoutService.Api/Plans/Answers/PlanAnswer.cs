@@ -54,6 +54,12 @@ public sealed record PlanAnswer
     /// <summary>The sheets.</summary>
     public SheetsAnswer? Sheets { get; init; }
 
+    /// <summary>The bulkheads.</summary>
+    public IReadOnlyList<BulkheadAnswer>? Bulkheads { get; init; }
+
+    /// <summary>Doors to services that must be reached later, in bulkheads and in the ceiling.</summary>
+    public IReadOnlyList<AccessPanelAnswer>? AccessPanels { get; init; }
+
     /// <summary>Which piece is cut from what.</summary>
     public CutPlanAnswer? CutPlan { get; init; }
 

@@ -34,6 +34,7 @@ internal static class SurveyDigest
         AddStrapping(survey.Strapping, Add);
         AddSheets(survey.Sheets, Add);
         AddServices(survey.Services, Add);
+        AddBulkheads(survey.Bulkheads, Add);
         AddPrices(survey.Prices, Add);
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())));
 
@@ -91,6 +92,7 @@ internal static class SurveyDigest
         foreach (var field in fields)
         {
             add("field", field.Id);
+            AddRing(field.Region ?? [], add);
             add("degrees", Figures.Plain(field.RunDegrees, 12));
             add("kind", field.Kind);
             add("depth", field.Depth);
@@ -119,6 +121,33 @@ internal static class SurveyDigest
             add("clearance", service.Clearance);
             add("hot", service.Hot);
             add("needsReach", service.NeedsReach);
+        }
+    }
+
+    private static void AddBulkheads(IReadOnlyList<BulkheadWish> bulkheads, Action<string, object?> add)
+    {
+        foreach (var bulkhead in bulkheads)
+        {
+            add("bulkhead", bulkhead.Id);
+            add("edges", string.Join(',', bulkhead.Edges));
+            foreach (var hidden in bulkhead.Hides)
+            {
+                add("hides", hidden);
+            }
+
+            AddRing(bulkhead.Outline ?? [], add);
+            add("width", bulkhead.Width);
+            add("drop", bulkhead.Drop);
+            add("boardedAbove", bulkhead.BoardedAbove);
+            add("frame", bulkhead.Frame.Size);
+            add("thickness", bulkhead.Frame.Thickness);
+            add("face", bulkhead.Frame.Face);
+            foreach (var stock in bulkhead.Frame.Stock)
+            {
+                add("stock", stock.Id);
+                add("length", stock.Length);
+                AddBuying(stock.Sku, stock.PackSize, stock.PackPrice, stock.Quantity, add);
+            }
         }
     }
 

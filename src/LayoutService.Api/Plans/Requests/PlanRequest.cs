@@ -27,7 +27,7 @@ public sealed record PlanRequest
     /// <summary>The room.</summary>
     public RoomRequest? Room { get; init; }
 
-    /// <summary>The joists as found. One field is planned so far.</summary>
+    /// <summary>The joists as found. Several fields run the same way so far.</summary>
     public IReadOnlyList<JoistFieldRequest>? JoistFields { get; init; }
 
     /// <summary>Wishes for the straps.</summary>
@@ -57,7 +57,7 @@ public sealed record PlanRequest
     /// <summary>Walls that meet the ceiling inside the room. Not planned yet.</summary>
     public IReadOnlyList<PartitionRequest>? Partitions { get; init; }
 
-    /// <summary>Boxes below the ceiling along walls or round services. Not planned yet.</summary>
+    /// <summary>Boxes below the ceiling along walls or round services.</summary>
     public IReadOnlyList<BulkheadRequest>? Bulkheads { get; init; }
 
     /// <summary>Batts between the joists. Only the purpose `none` is planned so far.</summary>

@@ -31,7 +31,8 @@ internal sealed class PlanRequestValidator : AbstractValidator<PlanRequest>
         RuleFor(x => x.Services).Count(0, ServiceLimits.MaxServices);
         RuleForEach(x => x.Services).SetValidator(new ServiceRequestValidator());
         RuleFor(x => x.Partitions).NotPlannedYet();
-        RuleFor(x => x.Bulkheads).NotPlannedYet();
+        RuleFor(x => x.Bulkheads).Count(0, ServiceLimits.MaxBulkheads);
+        RuleForEach(x => x.Bulkheads).SetValidator(new BulkheadRequestValidator());
         RuleFor(x => x.Insulation!.Purpose).NotPlannedYet()
             .When(x => x.Insulation is { Purpose: not (null or InsulationWord.None) });
         RuleFor(x => x.Insulation!.Batts).NotPlannedYet().When(x => x.Insulation is not null);

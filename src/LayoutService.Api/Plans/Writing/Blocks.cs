@@ -15,7 +15,8 @@ internal enum Block
     Takeoff = 1 << 7,
     Steps = 1 << 8,
     Alternatives = 1 << 9,
-    All = (1 << 10) - 1,
+    Bulkheads = 1 << 10,
+    All = (1 << 11) - 1,
 }
 
 /// <summary>The blocks that <c>include</c> asks for. Head and summary always come.</summary>
@@ -25,7 +26,7 @@ internal readonly record struct Blocks(Block Asked)
     public static readonly IReadOnlyList<(string Word, Block Block)> Words =
     [
         ("all", Block.All), ("summary", Block.None), ("checks", Block.Checks), ("cautions", Block.Cautions), ("walls", Block.Walls),
-        ("joists", Block.Joists), ("strapping", Block.Strapping), ("sheets", Block.Sheets), ("cutPlan", Block.CutPlan),
+        ("joists", Block.Joists), ("strapping", Block.Strapping), ("sheets", Block.Sheets), ("bulkheads", Block.Bulkheads), ("cutPlan", Block.CutPlan),
         ("takeoff", Block.Takeoff), ("steps", Block.Steps), ("alternatives", Block.Alternatives),
     ];
 

@@ -31,6 +31,8 @@ internal static class PlanWriting
             Joists = blocks.Has(Block.Joists) ? RoomWriting.Joists(plan.Joists, ink) : null,
             Strapping = blocks.Has(Block.Strapping) ? StrappingWriting.Of(plan.Strapping, ink) : null,
             Sheets = blocks.Has(Block.Sheets) ? SheetsWriting.Of(plan.Sheets, ink) : null,
+            Bulkheads = blocks.Has(Block.Bulkheads) ? BulkheadsWriting.Of(plan.Bulkheads, ink) : null,
+            AccessPanels = blocks.Has(Block.Bulkheads) ? BulkheadsWriting.Panels(plan.Bulkheads, ink) : null,
             CutPlan = blocks.Has(Block.CutPlan) ? CutPlanWriting.Of(plan.CutPlan, ink) : null,
             Takeoff = blocks.Has(Block.Takeoff) ? TakeoffWriting.Of(plan.Takeoff, ink) : null,
             Steps = blocks.Has(Block.Steps) ? RoomWriting.Steps(plan.Steps) : null,

@@ -109,11 +109,13 @@ internal sealed class BoxFrame(FramedRoom room, BulkheadSolid solid, BulkheadRul
         Level(MemberRole.Rail, side, from, to, cut, solid.FrameBottom, null);
         var middle = (side.Outer + side.Inner) / 2.0;
         var (first, last) = (from + (Thick / 2.0), to - (Thick / 2.0));
-        var spaces = Math.Max(1, (int)Math.Ceiling((last - first) / rules.RungSpacing));
+        var spaces = Math.Max(1, (int)Math.Ceiling((last - first) / (rules.RungSpacing - room.GridStep)));
         var places = new List<double>();
         for (var k = 0; k <= spaces; k++)
         {
-            var at = first + ((last - first) * k / spaces);
+            var start = Dot((side.From.U, side.From.V), side.Along);
+            var even = first + ((last - first) * k / spaces);
+            var at = k == 0 || k == spaces ? even : Snapped(start + even, side.Along) - start;
             places.Add(at);
             if (height >= Thick / 2)
             {

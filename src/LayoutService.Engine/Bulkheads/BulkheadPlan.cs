@@ -34,6 +34,8 @@ public sealed record Bulkhead
 
     public required string FrameSize { get; init; }
 
+    public required IReadOnlyList<StickStock> FrameStock { get; init; }
+
     public required Length FrameThickness { get; init; }
 
     public required Length FrameFace { get; init; }

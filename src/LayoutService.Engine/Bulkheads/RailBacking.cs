@@ -57,9 +57,9 @@ internal sealed class RailBacking(FramedRoom room, IReadOnlyList<BearingLine> ro
         var above = supports.Where(s => s.Lo >= across.Hi + half - LeastHold).Select(s => s.Lo).DefaultIfEmpty(highest).Min();
         var inset = Math.Min(wood.Face.Units / 2, along.Size / 2);
         var (first, last) = (along.Lo + inset, along.Hi - inset);
-        var spaces = Math.Max(1, (int)((last - first + rules.BlockSpacing - 1) / rules.BlockSpacing));
+        var spaces = Math.Max(1, (int)((last - first + rules.BlockSpacing - room.GridStep - 1) / (rules.BlockSpacing - room.GridStep)));
         var blocks = Enumerable.Range(0, spaces + 1)
-            .Select(k => first + ((last - first) * k / spaces))
+            .Select(k => k == 0 || k == spaces ? first + ((last - first) * k / spaces) : room.SnapNear(first + ((last - first) * k / spaces)))
             .Distinct()
             .Select(u => new PlannedMember(
                 MemberRole.Blocking, new Uv(u, below), new Uv(u, above), -wood.Thickness.Units, 0, above - below, above - below))

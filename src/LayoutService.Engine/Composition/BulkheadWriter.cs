@@ -58,6 +58,7 @@ public sealed class BulkheadWriter(FramedRoom room, CutBulkheads cut)
                 Underside = new Length(solid.Underside),
                 BoardedAbove = solid.Wish.BoardedAbove,
                 FrameSize = solid.Wish.Frame.Size,
+                FrameStock = solid.Wish.Frame.Stock,
                 FrameThickness = solid.Wish.Frame.Thickness,
                 FrameFace = solid.Wish.Frame.Face,
                 Joins = [.. planned.Joins.Select(j => room.Solids[j].Id)],

@@ -23,16 +23,6 @@ public readonly record struct WallEdge(Uv From, Uv To, int Source, bool InsideUp
 }
 
 /// <summary>
-/// One trapezoid of a region between two levels of v: left and right sides given by their u at both levels.
-/// </summary>
-public readonly record struct Cell(long V0, long V1, long L0, long L1, long R0, long R1)
-{
-    public long LowU => Math.Min(L0, L1);
-
-    public long HighU => Math.Max(R0, R1);
-}
-
-/// <summary>
 /// A polygon with holes (or several) in the working frame, cut into trapezoids at every corner's level, which makes
 /// every question about straps and courses a walk over intervals. Cost of building: O(corners²), of a question: O(cells).
 /// </summary>

@@ -17,6 +17,7 @@ internal static class BoxLines
             var lines = new List<(Need Need, TakeoffLine Line)>();
             foreach (var stock in size.GroupBy(s => s.StockId).Select(s => s.ToList()).OrderByDescending(s => s[0].Length))
             {
+                var known = facts.Bulkheads.Bulkheads.SelectMany(b => b.FrameStock).FirstOrDefault(s => s.Id == stock[0].StockId);
                 var need = new Need
                 {
                     Code = TakeoffCodes.BulkheadFrame,
@@ -24,7 +25,9 @@ internal static class BoxLines
                     Id = stock[0].StockId,
                     Measure = Measure.Length,
                     Counted = stock.Count,
-                    Packs = prices.Packs(TakeoffCodes.BulkheadFrame, stock[0].StockId),
+                    Packs = known is null
+                        ? prices.Packs(TakeoffCodes.BulkheadFrame, stock[0].StockId)
+                        : prices.StockPacks(TakeoffCodes.BulkheadFrame, known.Id, known.Sku, known.PackSize, known.PackPrice),
                     KilogramsEach = section is { } cut ? facts.Masses.StickKilograms(cut.Thickness, cut.Face, stock[0].Length) : null,
                     CountedFrom = $"{Number(stock.Count)} sticks in the cut plan",
                 };

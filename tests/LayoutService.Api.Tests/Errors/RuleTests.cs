@@ -118,7 +118,6 @@ public class RuleTests(Service service) : IClassFixture<Service>
     [InlineData("lightGrid", "{\"lux\":100}", "#/lightGrid")]
     [InlineData("mounts", "[{\"id\":\"fan\",\"at\":[1,1],\"mass\":12}]", "#/mounts")]
     [InlineData("partitions", "[{\"id\":\"p\",\"top\":\"straps\"}]", "#/partitions")]
-    [InlineData("bulkheads", "[{\"id\":\"b\",\"edges\":[0],\"drop\":200}]", "#/bulkheads")]
     [InlineData("insulation", "{\"purpose\":\"sound\"}", "#/insulation/purpose")]
     [InlineData("insulation", "{\"batts\":[{\"id\":\"b\"}]}", "#/insulation/batts")]
     [InlineData("prices", "{\"currency\":\"CAD\",\"labour\":{\"hourPrice\":50}}", "#/prices/labour")]

@@ -2,6 +2,7 @@ using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Checks;
 using LayoutService.Engine.Composition;
+using LayoutService.Engine.Insulation;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Strapping;
 using LayoutService.Engine.Takeoff;
@@ -88,6 +89,9 @@ public sealed record CeilingPlan
     public required SheetPlan Sheets { get; init; }
 
     public BulkheadPlan Bulkheads { get; init; } = BulkheadPlan.None;
+
+    /// <summary>The batts; null when none were asked for.</summary>
+    public InsulationPlan? Insulation { get; init; }
 
     public required CutPlan CutPlan { get; init; }
 

@@ -52,6 +52,12 @@ public static class PlanEndpoints
             .WithDescription("The same request as for a plan; the answer is the blocks `bulkheads` and `accessPanels` of that plan.")
             .Produces<BulkheadsAnswer>()
             .PlansProblems();
+        plans.MapPost("/insulation", Insulation)
+            .WithName("createInsulation")
+            .WithSummary("Plan the batts alone")
+            .WithDescription("The same request as for a plan; the answer is the block `insulation` of that plan. Where the request asks for no batts, it has no fills.")
+            .Produces<InsulationAnswer>()
+            .PlansProblems();
     }
 
     private static async Task<IResult> Plan(JsonBody<PlanRequest> body, HttpRequest request, PlanDesk desk, CancellationToken stop)
@@ -75,6 +81,9 @@ public static class PlanEndpoints
 
     private static Task<IResult> Sheets(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
         Answer(body, desk, new(Block.Sheets), answer => JsonAnswer.Of(answer.Sheets), stop);
+
+    private static Task<IResult> Insulation(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
+        Answer(body, desk, new(Block.Insulation), answer => JsonAnswer.Of(answer.Insulation ?? InsulationAnswer.None), stop);
 
     private static async Task<IResult> Answer(
         JsonBody<PlanRequest> body, PlanDesk desk, Blocks blocks, Func<PlanAnswer, IResult> write, CancellationToken stop)

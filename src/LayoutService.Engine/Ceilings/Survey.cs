@@ -41,6 +41,9 @@ public sealed record Survey
     /// <summary>Bulkheads that are wanted.</summary>
     public IReadOnlyList<BulkheadWish> Bulkheads { get; init; } = [];
 
+    /// <summary>Batts between the joists; null for none.</summary>
+    public InsulationWish? Insulation { get; init; }
+
     public PriceList? Prices { get; init; }
 
     /// <summary>Rule values set by the caller, by rule id, in the rule's own unit.</summary>

@@ -24,6 +24,9 @@ public sealed record CheckFacts
     /// <summary>Insulation that lies on the board, kg/m²; null when none does.</summary>
     public decimal? InsulationMassPerArea { get; init; }
 
+    /// <summary>True when the batts are there for heat.</summary>
+    public bool ThermalInsulation { get; init; }
+
     /// <summary>True when the caller listed the cables, pipes and ducts (also when the list says none).</summary>
     public bool ServicesGiven { get; init; }
 

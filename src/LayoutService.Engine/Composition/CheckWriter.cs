@@ -1,6 +1,7 @@
 using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Checks;
+using LayoutService.Engine.Insulation;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Standards;
@@ -13,16 +14,18 @@ namespace LayoutService.Engine.Composition;
 public static class CheckWriter
 {
     public static (IReadOnlyList<Check> Checks, IReadOnlyList<Caution> Cautions) Write(
-        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, BulkheadPlan boxes, CutPlan cutPlan, JoistPlan joists, PlanSummary summary)
+        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, BulkheadPlan boxes, CutPlan cutPlan, JoistPlan joists, PlanSummary summary,
+        InsulationPlan? insulation = null)
     {
         var survey = room.Survey;
         var book = new RuleBook(PublishedTables.Current, survey.Ruleset, survey.RuleOverrides);
-        var facts = Facts(room, strapping, sheets, boxes, cutPlan, joists, summary);
+        var facts = Facts(room, strapping, sheets, boxes, cutPlan, joists, summary, insulation);
         return (CeilingChecks.Of(book, facts), CeilingCautions.Of(book, facts));
     }
 
     private static CheckFacts Facts(
-        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, BulkheadPlan boxes, CutPlan cutPlan, JoistPlan joists, PlanSummary summary)
+        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, BulkheadPlan boxes, CutPlan cutPlan, JoistPlan joists, PlanSummary summary,
+        InsulationPlan? insulation = null)
     {
         var survey = room.Survey;
         var (widest, where) = WidestSupport(room, joists);
@@ -68,6 +71,8 @@ public static class CheckWriter
                 JoistDepth = room.Field.Depth,
                 ConcealedArea = decimal.Round((decimal)sheets.Pieces.Sum(p => p.AreaSquareMetres), 3),
             },
+            InsulationMassPerArea = insulation?.HeaviestKilogramsPerSquareMetre,
+            ThermalInsulation = insulation?.Purpose == InsulationPurpose.Thermal,
             SurveyTolerance = Length.FromMillimetres(6),
             ServicesGiven = survey.Services is not null,
             CablesInGap = Ids(s => s.Kind == ServiceKind.Cable && s.Bottom > Length.Zero && s.Top < survey.Strapping.Thickness),

@@ -19,12 +19,13 @@ public static class PlanWriter
         var strapWriter = new StrappingWriter(room, chosen, lumber);
         var sheetWriter = new SheetWriter(room, chosen, parts);
         var boxWriter = new BulkheadWriter(room, bulkheads);
-        var strapping = strapWriter.Write(sheetWriter.ButtsOnLine(), StockOfPieces(lumber));
+        var joists = JoistWriter.Joists(room);
+        var (insulation, strapping) = InsulationJoin.Of(
+            room, chosen, lumber, strapWriter, strapWriter.Write(sheetWriter.ButtsOnLine(), StockOfPieces(lumber)), joists);
         var sheets = sheetWriter.Write(strapWriter.RowIds, seams, board.StockOf);
         var cutPlan = CutPlanWriter.Write(room, lumber, strapWriter, board, sheetWriter, bulkheads, boxWriter);
         var finished = Finished(survey);
         var boxes = boxWriter.Write(strapWriter.RowIds, board.StockOf, parts.Count, finished);
-        var joists = JoistWriter.Joists(room);
         var walls = JoistWriter.Walls(room);
         Func<Length, string> say = l => room.Say(l.Units);
         var facts = new TakeoffFacts
@@ -35,6 +36,8 @@ public static class PlanWriter
             Bulkheads = boxes,
             StrappingWish = survey.Strapping,
             SheetWish = survey.Sheets,
+            Insulation = insulation,
+            InsulationWish = survey.Insulation,
             Prices = survey.Prices,
             Ruleset = survey.Ruleset,
             Units = survey.Units,
@@ -42,7 +45,7 @@ public static class PlanWriter
         };
         var takeoff = TakeoffCounter.Count(facts);
         var summary = Summary(room, strapping, sheets, boxes, cutPlan, takeoff, facts.Masses, finished);
-        var (checks, cautions) = CheckWriter.Write(room, strapping, sheets, boxes, cutPlan, joists, summary);
+        var (checks, cautions) = CheckWriter.Write(room, strapping, sheets, boxes, cutPlan, joists, summary, insulation);
         return new CeilingPlan
         {
             Summary = summary with { ChecksFailed = checks.Count(c => c.Status == CheckStatus.Fail) },
@@ -52,10 +55,11 @@ public static class PlanWriter
             Joists = joists,
             Strapping = strapping,
             Sheets = sheets,
+            Insulation = insulation,
             Bulkheads = boxes,
             CutPlan = cutPlan,
             Takeoff = takeoff,
-            Steps = WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, boxes),
+            Steps = WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, insulation, boxes),
             Alternatives = [],
         };
     }

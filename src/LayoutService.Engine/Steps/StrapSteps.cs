@@ -108,7 +108,7 @@ internal static class StrapSteps
             Sentence.Of(
                 "fasten-row",
                 $"Row {row.Id}: hang {pieces} {place}. Two fasteners at every joist, four where two ends meet. Snap or sight the row "
-                + "straight before the second fastener goes in.",
+                + $"straight before the second fastener goes in.{BattSteps.Loose(row)}",
                 ("row", row.Id),
                 ("pieces", pieces),
                 ("place", place)),

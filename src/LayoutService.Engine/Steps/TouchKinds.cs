@@ -5,6 +5,9 @@ public static class TouchKinds
 {
     public const string Joist = "joist";
 
+    /// <summary>The clear space between two joists.</summary>
+    public const string Bay = "bay";
+
     public const string Row = "row";
 
     /// <summary>One length of strap in a row.</summary>
@@ -18,6 +21,9 @@ public static class TouchKinds
     public const string Nailer = "nailer";
 
     public const string Scab = "scab";
+
+    /// <summary>One strip of batts in a bay.</summary>
+    public const string Fill = "fill";
 
     /// <summary>One bought length in the cut plan.</summary>
     public const string Stock = "stock";

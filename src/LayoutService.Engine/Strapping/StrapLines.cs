@@ -41,7 +41,8 @@ public sealed record StrapLine(long At, bool Through, IReadOnlyList<Stretch> Str
 /// </summary>
 public sealed class StrapLines(FramedRoom room, RowRules rules)
 {
-    private const double SteepestBevel = 75;
+    /// <summary>An end is bevelled up to so many degrees off square, and cut square beyond. Common practice, no source.</summary>
+    public const double SteepestBevel = 75;
     private const long SupportSpread = 300 * Length.PerMillimetre;
 
     // many candidates share rows: a row at one place is laid once

@@ -92,7 +92,13 @@ public sealed record RowPiece
     public Bevel? StartBevel { get; init; }
 
     public Bevel? EndBevel { get; init; }
+
+    /// <summary>Supports at which the piece stays loose until batts lie over it; empty for most.</summary>
+    public IReadOnlyList<FastenAfter> FastenAfter { get; init; } = [];
 }
+
+/// <summary>A crossing that is fastened only when the batts that slide over the strap lie in their bay.</summary>
+public sealed record FastenAfter(string SupportId, IReadOnlyList<string> Fills, Sentence Why);
 
 /// <summary>
 /// An end cut along an oblique wall: degrees off square, and how far the long point stands past the centre line.

@@ -54,6 +54,9 @@ public static class TakeoffCodes
     /// <summary>Board screws, one line for each length; the line's id is that length, such as <c>1-1/8in</c> (C62).</summary>
     public const string BoardScrew = "board-screw";
 
+    /// <summary>Batts, one line for each batt used (C62). Counted from the strips with their offcuts reused; no waste.</summary>
+    public const string Batt = "batt";
+
     /// <summary>Joint tape over every seam of the face layer and the angle at the walls (FOT or MTR).</summary>
     public const string JointTape = "joint-tape";
 
@@ -63,7 +66,7 @@ public static class TakeoffCodes
     /// <summary>Every code, in the order of the lines. A price list may name any of them but the culls, which are priced as their stock.</summary>
     public static readonly IReadOnlyList<string> All =
     [
-        Strap, StrapCulls, Nailer, NailerCulls, BulkheadFrame, BulkheadFrameCulls, Sheet, StrapScrew, ScabScrew, NailerFastener, BulkheadScrew,
+        Strap, StrapCulls, Nailer, NailerCulls, BulkheadFrame, BulkheadFrameCulls, Sheet, Batt, StrapScrew, ScabScrew, NailerFastener, BulkheadScrew,
         BoardScrew, ScabAdhesive, JointTape, JointCompound, CornerBead, Fireblocking, AccessPanel,
     ];
 }

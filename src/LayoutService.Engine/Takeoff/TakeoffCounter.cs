@@ -18,6 +18,7 @@ public static class TakeoffCounter
             .. LumberLines.Count(facts, prices),
             .. BoxLines.Lumber(facts, prices),
             .. SheetLines.Count(facts, prices),
+            .. BattLines.Count(facts, prices),
             .. FastenerLines.Count(facts, prices),
             .. FinishLines.Count(facts, prices),
             .. BoxLines.Finish(facts, prices),

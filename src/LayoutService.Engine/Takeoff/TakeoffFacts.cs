@@ -1,5 +1,6 @@
 using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Insulation;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Strapping;
@@ -20,6 +21,11 @@ public sealed record TakeoffFacts
     public required StrappingWish StrappingWish { get; init; }
 
     public required SheetWish SheetWish { get; init; }
+
+    /// <summary>The batts as they will lie; null when none were asked for.</summary>
+    public InsulationPlan? Insulation { get; init; }
+
+    public InsulationWish? InsulationWish { get; init; }
 
     /// <summary>Null when no price was given: every line is then listed as unpriced.</summary>
     public PriceList? Prices { get; init; }

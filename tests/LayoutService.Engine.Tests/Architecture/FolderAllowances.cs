@@ -5,7 +5,7 @@ internal static class FolderAllowances
 {
     private static readonly string[] Everything =
     [
-        "Bulkheads", "Ceilings", "Checks", "Composition", "Cutting", "Geometry", "Measures", "Sheets", "Standards", "Steps", "Strapping", "Takeoff",
+        "Bulkheads", "Ceilings", "Checks", "Composition", "Cutting", "Geometry", "Insulation", "Measures", "Sheets", "Standards", "Steps", "Strapping", "Takeoff",
     ];
 
     public static readonly IReadOnlyDictionary<string, string[]> ByFolder = new SortedDictionary<string, string[]>(StringComparer.Ordinal)
@@ -27,11 +27,12 @@ internal static class FolderAllowances
         ["Strapping"] = ["Ceilings", "Geometry", "Measures"],
         ["Sheets"] = ["Ceilings", "Geometry", "Measures"],
         ["Bulkheads"] = ["Ceilings", "Geometry", "Measures"],
+        ["Insulation"] = ["Ceilings", "Geometry", "Measures"],
         ["Checks"] = ["Ceilings", "Measures", "Standards"],
 
-        // readers of finished plans: the plan records of strapping and sheets only, see StagesStayStrangersTests
-        ["Takeoff"] = ["Bulkheads", "Ceilings", "Measures", "Sheets", "Strapping"],
-        ["Steps"] = ["Bulkheads", "Ceilings", "Geometry", "Measures", "Sheets", "Strapping"],
+        // readers of finished plans: the plan records of the stages only, see StagesStayStrangersTests
+        ["Takeoff"] = ["Bulkheads", "Ceilings", "Insulation", "Measures", "Sheets", "Strapping"],
+        ["Steps"] = ["Bulkheads", "Ceilings", "Geometry", "Insulation", "Measures", "Sheets", "Strapping"],
 
         // where stages meet: the root tells the story, Composition does the joining
         ["Composition"] = Everything,
@@ -42,5 +43,5 @@ internal static class FolderAllowances
     public static readonly string[] Readers = ["Takeoff", "Steps"];
 
     /// <summary>The files whose types a reader may name.</summary>
-    public static readonly string[] PlanRecords = ["StrappingPlan.cs", "SheetPlan.cs"];
+    public static readonly string[] PlanRecords = ["StrappingPlan.cs", "SheetPlan.cs", "InsulationPlan.cs"];
 }

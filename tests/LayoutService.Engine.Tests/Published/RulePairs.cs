@@ -210,6 +210,13 @@ internal static class RulePairs
     /// </summary>
     public static readonly string[] RulesWithoutLine =
     [
+        "batt-fold-depth",
+        "batt-friction",
+        "batt-pass-gap",
+        "batt-resistance-default",
+        "batt-squeeze-most",
+        "batt-strip-least",
+        "bay-air-resistance",
         "bead-fastening",
         "bead-length",
         "bead-mass",
@@ -226,6 +233,7 @@ internal static class RulePairs
         "doubled-joist-gap",
         "fasteners-per-block",
         "floor-membrane-joist-depth",
+        "i-joist-flange",
         "min-piece",
         "nailed-strap-section",
         "nailer-fastener-spacing",
@@ -242,6 +250,7 @@ internal static class RulePairs
         "strap-nails-per-mass",
         "strap-screw-grip",
         "strap-thickness-default",
+        "softwood-resistance",
         "stricter-strap-section",
         "support-widest",
         "tape-mass",

@@ -60,6 +60,9 @@ public sealed record PlanAnswer
     /// <summary>Doors to services that must be reached later, in bulkheads and in the ceiling.</summary>
     public IReadOnlyList<AccessPanelAnswer>? AccessPanels { get; init; }
 
+    /// <summary>The batts; absent when none were asked for.</summary>
+    public InsulationAnswer? Insulation { get; init; }
+
     /// <summary>Which piece is cut from what.</summary>
     public CutPlanAnswer? CutPlan { get; init; }
 

@@ -35,6 +35,7 @@ internal static class SurveyDigest
         AddSheets(survey.Sheets, Add);
         AddServices(survey.Services, Add);
         AddBulkheads(survey.Bulkheads, Add);
+        AddInsulation(survey.Insulation, Add);
         AddPrices(survey.Prices, Add);
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())));
 
@@ -195,6 +196,28 @@ internal static class SurveyDigest
         add("packSize", packSize);
         add("packPrice", packPrice is { } price ? Figures.Plain(price, 12) : null);
         add("quantity", quantity);
+    }
+
+    private static void AddInsulation(InsulationWish? wish, Action<string, object?> add)
+    {
+        add("insulation", wish?.Purpose);
+        if (wish is null)
+        {
+            return;
+        }
+
+        add("joistDepth", wish.JoistDepth);
+        AddRing(wish.Region ?? [], add);
+        foreach (var batt in wish.Batts)
+        {
+            add("batt", batt.Id);
+            add("thickness", batt.Thickness);
+            add("width", batt.Width);
+            add("length", batt.Length);
+            add("rsi", Figures.Plain(batt.Rsi, 12));
+            add("splittable", batt.Splittable);
+            AddBuying(null, batt.PackSize, batt.PackPrice, null, add);
+        }
     }
 
     private static void AddPrices(PriceList? prices, Action<string, object?> add)

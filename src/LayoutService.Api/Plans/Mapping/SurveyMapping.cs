@@ -27,6 +27,7 @@ internal static class SurveyMapping
             Sheets = SheetsMapping.Of(request.Sheets ?? new(), assumed),
             Services = ServiceMapping.Of(request, assumed),
             Bulkheads = BulkheadMapping.Of(request, assumed),
+            Insulation = InsulationMapping.Of(request, assumed),
             Prices = PricesMapping.Of(request.Prices),
             RuleOverrides = (request.Rules ?? []).ToDictionary(r => r.Id!, r => r.Value!.Value),
         };

@@ -5,16 +5,19 @@ namespace LayoutService.Api.Plans.Requests;
 /// <summary>Batts between the joists.</summary>
 public sealed record InsulationRequest
 {
-    /// <summary>What they are for. Default `none`.</summary>
+    /// <summary>What they are for. Default `sound` when anything else is said here, else `none`.</summary>
     public InsulationWord? Purpose { get; init; }
 
-    /// <summary>Batts that can be bought.</summary>
+    /// <summary>
+    /// Batts that can be bought. Default: the batts of the material catalogue that suit the purpose, as
+    /// `GET /v1/materials` lists them, 48 in or 1220 mm long.
+    /// </summary>
     public IReadOnlyList<BattRequest>? Batts { get; init; }
 
     /// <summary>Which bays are filled. Default `all`.</summary>
     public BaysWord? Bays { get; init; }
 
-    /// <summary>The part of the room that is filled, with `bays: region`.</summary>
+    /// <summary>The part of the room that is filled; it goes with `bays: region`.</summary>
     public IReadOnlyList<WirePoint>? Region { get; init; }
 }
 
@@ -42,19 +45,19 @@ public sealed record BattRequest
     /// <summary>Thickness before it is squeezed.</summary>
     public WireLength? Thickness { get; init; }
 
-    /// <summary>Width.</summary>
+    /// <summary>Width; a bay that is wider takes strips side by side.</summary>
     public WireLength? Width { get; init; }
 
     /// <summary>Length.</summary>
     public WireLength? Length { get; init; }
 
-    /// <summary>Thermal resistance, R or RSI.</summary>
+    /// <summary>Thermal resistance before it is squeezed, R in imperial units, RSI in metric. Default an inch, RSI 2.2 for 100 mm.</summary>
     public decimal? R { get; init; }
 
-    /// <summary>True when it can be split to half its thickness.</summary>
+    /// <summary>True when it can be split to half its thickness. Default false.</summary>
     public bool? Splittable { get; init; }
 
-    /// <summary>Batts in a pack.</summary>
+    /// <summary>Batts in a pack. Default 1.</summary>
     public int? PackSize { get; init; }
 
     /// <summary>Price of a pack.</summary>

@@ -60,7 +60,7 @@ public sealed record PlanRequest
     /// <summary>Boxes below the ceiling along walls or round services.</summary>
     public IReadOnlyList<BulkheadRequest>? Bulkheads { get; init; }
 
-    /// <summary>Batts between the joists. Only the purpose `none` is planned so far.</summary>
+    /// <summary>Batts between the joists; left out means none.</summary>
     public InsulationRequest? Insulation { get; init; }
 
     /// <summary>Prices, packs and waste.</summary>

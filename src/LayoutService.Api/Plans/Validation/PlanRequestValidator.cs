@@ -33,11 +33,7 @@ internal sealed class PlanRequestValidator : AbstractValidator<PlanRequest>
         RuleFor(x => x.Partitions).NotPlannedYet();
         RuleFor(x => x.Bulkheads).Count(0, ServiceLimits.MaxBulkheads);
         RuleForEach(x => x.Bulkheads).SetValidator(new BulkheadRequestValidator());
-        RuleFor(x => x.Insulation!.Purpose).NotPlannedYet()
-            .When(x => x.Insulation is { Purpose: not (null or InsulationWord.None) });
-        RuleFor(x => x.Insulation!.Batts).NotPlannedYet().When(x => x.Insulation is not null);
-        RuleFor(x => x.Insulation!.Bays).NotPlannedYet().When(x => x.Insulation is not null);
-        RuleFor(x => x.Insulation!.Region).NotPlannedYet().When(x => x.Insulation is not null);
+        RuleFor(x => x.Insulation!).SetValidator(new InsulationRequestValidator()).When(x => x.Insulation is not null);
         RuleFor(x => x.Prices!).SetValidator(new PricesRequestValidator()).When(x => x.Prices is not null);
         RuleFor(x => x.Document).NotPlannedYet();
     }

@@ -33,6 +33,7 @@ internal static class PlanWriting
             Sheets = blocks.Has(Block.Sheets) ? SheetsWriting.Of(plan.Sheets, ink) : null,
             Bulkheads = blocks.Has(Block.Bulkheads) ? BulkheadsWriting.Of(plan.Bulkheads, ink) : null,
             AccessPanels = blocks.Has(Block.Bulkheads) ? BulkheadsWriting.Panels(plan.Bulkheads, ink) : null,
+            Insulation = blocks.Has(Block.Insulation) && plan.Insulation is { } batts ? InsulationWriting.Of(batts, ink) : null,
             CutPlan = blocks.Has(Block.CutPlan) ? CutPlanWriting.Of(plan.CutPlan, ink) : null,
             Takeoff = blocks.Has(Block.Takeoff) ? TakeoffWriting.Of(plan.Takeoff, ink) : null,
             Steps = blocks.Has(Block.Steps) ? RoomWriting.Steps(plan.Steps) : null,

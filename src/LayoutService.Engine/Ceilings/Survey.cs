@@ -38,6 +38,9 @@ public sealed record Survey
     /// <summary>Ducts, pipes, beams and the like; null when the caller said nothing of them.</summary>
     public IReadOnlyList<Service>? Services { get; init; }
 
+    /// <summary>Bulkheads that are wanted.</summary>
+    public IReadOnlyList<BulkheadWish> Bulkheads { get; init; } = [];
+
     /// <summary>Batts between the joists; null for none.</summary>
     public InsulationWish? Insulation { get; init; }
 

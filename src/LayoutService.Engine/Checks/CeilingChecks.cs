@@ -14,7 +14,7 @@ public static class CeilingChecks
         var bench = new CheckBench(book, facts);
         return
         [
-            .. StrapChecks.Of(bench), .. StrapStrengthChecks.Of(bench), .. WithdrawalChecks.Of(bench), .. BoardChecks.Of(bench), .. HeadroomChecks.Of(bench), .. PlaneChecks.Of(bench), .. AccessChecks.Of(bench),
+            .. StrapChecks.Of(bench), .. StrapStrengthChecks.Of(bench), .. WithdrawalChecks.Of(bench), .. BoardChecks.Of(bench), .. HeadroomChecks.Of(bench), .. ServiceChecks.Of(bench), .. PlaneChecks.Of(bench), .. AccessChecks.Of(bench),
             .. FireChecks.Of(bench), .. FloorChecks.Of(bench),
             .. FixtureChecks.Of(bench),
         ];

@@ -55,6 +55,9 @@ public sealed record CheckFacts
     /// <summary>Ids of what hangs.</summary>
     public IReadOnlyList<string> Mounts { get; init; } = [];
 
+    /// <summary>Services that hang below the straps, and how far each sticks out.</summary>
+    public IReadOnlyList<ServiceCover> Covers { get; init; } = [];
+
     /// <summary>The fire rating wanted of the ceiling (<c>45 min</c>, <c>1 h</c>, <c>1.5 h</c>); null when none.</summary>
     public string? FireRating { get; init; }
 }
@@ -150,6 +153,12 @@ public sealed record HeadroomFacts
     /// <summary>Finished undersides of beams, ducts and bulkheads; null when the height is not known.</summary>
     public IReadOnlyList<Obstruction> Obstructions { get; init; } = [];
 }
+
+/// <summary>
+/// A service below the straps: how far it comes below them outside of every bulkhead, or below the clear space of one
+/// (<see cref="Bare"/> tells which); zero when it is covered.
+/// </summary>
+public sealed record ServiceCover(string ServiceId, Length SticksOut, IReadOnlyList<string> Bulkheads, bool Bare);
 
 public sealed record Obstruction(string Id, Length? Underside);
 

@@ -1,3 +1,4 @@
+using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Checks;
 using LayoutService.Engine.Fixtures;
@@ -14,12 +15,12 @@ namespace LayoutService.Engine.Composition;
 public static class CheckWriter
 {
     public static (IReadOnlyList<Check> Checks, IReadOnlyList<Caution> Cautions, FloorStiffness? Floor) Write(
-        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary,
+        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, BulkheadPlan boxes, CutPlan cutPlan, JoistPlan joists, PlanSummary summary,
         FixturePlan fixtures, InsulationPlan? insulation = null)
     {
         var survey = room.Survey;
         var book = new RuleBook(PublishedTables.Current, survey.Ruleset, survey.RuleOverrides);
-        var facts = FixtureFactsWriter.With(Facts(book, room, strapping, sheets, cutPlan, joists, summary, insulation), survey, fixtures);
+        var facts = FixtureFactsWriter.With(Facts(book, room, strapping, sheets, boxes, cutPlan, joists, summary, insulation), survey, fixtures);
         return (
             [.. CeilingChecks.Of(book, facts), .. SiteChecks.Checks(survey, summary, facts.Board.HeaviestSheets)],
             [.. CeilingCautions.Of(book, facts), .. SiteChecks.Cautions(survey)],
@@ -27,7 +28,7 @@ public static class CheckWriter
     }
 
     private static CheckFacts Facts(
-        RuleBook book, FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary,
+        RuleBook book, FramedRoom room, StrappingPlan strapping, SheetPlan sheets, BulkheadPlan boxes, CutPlan cutPlan, JoistPlan joists, PlanSummary summary,
         InsulationPlan? insulation = null)
     {
         var survey = room.Survey;
@@ -73,7 +74,7 @@ public static class CheckWriter
                 Use = survey.Room.Use,
                 ExistingBuilding = survey.Room.ExistingBuilding,
                 SecondarySuite = survey.Room.SecondarySuite,
-                Obstructions = services.Obstructions,
+                Obstructions = ServiceFindings.Obstructions(room, boxes, summary.FinishedHeight),
             },
             Floor = new FloorFacts
             {
@@ -96,9 +97,11 @@ public static class CheckWriter
             ServicesGiven = survey.Services is not null,
             CablesInGap = services.CablesInGap,
             CableToStrap = services.CableToStrap,
+            Bulkheads = [.. boxes.Bulkheads.Select(b => b.Id)],
+            Covers = ServiceFindings.Covers(room),
             GasServices = services.Gas,
             HotServices = services.Hot,
-            Unreached = services.NeedReach,
+            Unreached = [.. services.NeedReach.Except(boxes.AccessPanels.Select(p => p.ServiceId))],
         };
     }
 

@@ -20,8 +20,6 @@ internal sealed record ServiceFacts
 
     public IReadOnlyList<string> NeedReach { get; private init; } = [];
 
-    public IReadOnlyList<Obstruction> Obstructions { get; private init; } = [];
-
     public static ServiceFacts Of(FramedRoom room, StrappingPlan strapping)
     {
         var survey = room.Survey;
@@ -31,7 +29,6 @@ internal sealed record ServiceFacts
         }
 
         var gap = survey.Strapping.Thickness;
-        var ceiling = gap + (survey.Sheets.Thickness * survey.Sheets.Layers);
         var cables = services.Where(s => s.Kind == ServiceKind.Cable && s.Bottom > Length.Zero && s.Top < gap).ToList();
         return new ServiceFacts
         {
@@ -40,7 +37,6 @@ internal sealed record ServiceFacts
             Gas = [.. services.Where(s => s.Kind == ServiceKind.GasValve).Select(s => s.Id)],
             Hot = [.. services.Where(s => s.Hot).Select(s => s.Id)],
             NeedReach = [.. services.Where(s => s.NeedsReach).Select(s => s.Id)],
-            Obstructions = [.. services.Where(s => s.Bottom > ceiling).Select(s => new Obstruction(s.Id, Underside(survey, s)))],
         };
     }
 
@@ -66,9 +62,4 @@ internal sealed record ServiceFacts
 
         return Math.Min(least, room.Frame.SizeU);
     }
-
-    private static Length? Underside(Survey survey, Service service) =>
-        survey.Room.FloorBuildUp is { } buildUp && survey.Room.Heights.Count > 0
-            ? new Length(survey.Room.Heights.Min(h => h.FloorToJoist.Units)) - buildUp - service.Bottom
-            : null;
 }

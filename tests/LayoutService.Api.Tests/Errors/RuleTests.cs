@@ -116,7 +116,6 @@ public class RuleTests(Service service) : IClassFixture<Service>
     [InlineData("strapping.method", "\"direct\"", "#/strapping/method")]
     [InlineData("sheets.layers", "2", "#/sheets/layers")]
     [InlineData("partitions", "[{\"id\":\"p\",\"top\":\"straps\"}]", "#/partitions")]
-    [InlineData("bulkheads", "[{\"id\":\"b\",\"edges\":[0],\"drop\":200}]", "#/bulkheads")]
     public async Task A_member_that_is_not_planned_yet_is_refused_and_never_ignored(string path, string json, string pointer)
     {
         var reply = await service.PostAsync("/v1/plans", SmallRoom.With(path, json));

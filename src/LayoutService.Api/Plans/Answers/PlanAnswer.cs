@@ -66,6 +66,12 @@ public sealed record PlanAnswer
     /// <summary>What hangs, and from what. Comes with the block `fixtures`.</summary>
     public IReadOnlyList<MountAnswer>? Mounts { get; init; }
 
+    /// <summary>The bulkheads.</summary>
+    public IReadOnlyList<BulkheadAnswer>? Bulkheads { get; init; }
+
+    /// <summary>Doors to services that must be reached later, in bulkheads and in the ceiling.</summary>
+    public IReadOnlyList<AccessPanelAnswer>? AccessPanels { get; init; }
+
     /// <summary>The batts; absent when none were asked for.</summary>
     public InsulationAnswer? Insulation { get; init; }
 

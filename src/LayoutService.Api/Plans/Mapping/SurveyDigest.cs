@@ -35,6 +35,7 @@ internal static class SurveyDigest
         AddSheets(survey.Sheets, Add);
         AddServices(survey.Services, Add);
         FixtureDigest.Add(survey, Add);
+        AddBulkheads(survey.Bulkheads, Add);
         AddInsulation(survey.Insulation, Add);
         AddPrices(survey.Prices, Add);
         AccessDigest.Add(survey.WayIn, survey.Crew, Add);
@@ -129,6 +130,33 @@ internal static class SurveyDigest
             add("clearance", service.Clearance);
             add("hot", service.Hot);
             add("needsReach", service.NeedsReach);
+        }
+    }
+
+    private static void AddBulkheads(IReadOnlyList<BulkheadWish> bulkheads, Action<string, object?> add)
+    {
+        foreach (var bulkhead in bulkheads)
+        {
+            add("bulkhead", bulkhead.Id);
+            add("edges", string.Join(',', bulkhead.Edges));
+            foreach (var hidden in bulkhead.Hides)
+            {
+                add("hides", hidden);
+            }
+
+            AddRing(bulkhead.Outline ?? [], add);
+            add("width", bulkhead.Width);
+            add("drop", bulkhead.Drop);
+            add("boardedAbove", bulkhead.BoardedAbove);
+            add("frame", bulkhead.Frame.Size);
+            add("thickness", bulkhead.Frame.Thickness);
+            add("face", bulkhead.Frame.Face);
+            foreach (var stock in bulkhead.Frame.Stock)
+            {
+                add("stock", stock.Id);
+                add("length", stock.Length);
+                AddBuying(stock.Sku, stock.PackSize, stock.PackPrice, stock.Quantity, add);
+            }
         }
     }
 

@@ -29,6 +29,7 @@ internal static class SurveyMapping
             Fixtures = FixtureMapping.Of(request.Fixtures, assumed),
             LightGrid = FixtureMapping.Of(request.LightGrid, assumed),
             Mounts = FixtureMapping.Of(request.Mounts, assumed),
+            Bulkheads = BulkheadMapping.Of(request, assumed),
             Insulation = InsulationMapping.Of(request, assumed),
             Prices = PricesMapping.Of(request.Prices),
             WayIn = AccessMapping.Of(request.Access, assumed.Imperial),

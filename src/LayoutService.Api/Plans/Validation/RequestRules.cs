@@ -43,6 +43,7 @@ internal sealed class RequestRules(IValidator<PlanRequest> bounds)
         ServiceRules.Check(request, imperial, faults);
         InsulationRules.Check(request, imperial, faults);
         StockRules.CheckStraps(request.Strapping ?? new(), new Assumptions(imperial, OwnRules.Of(request.Rules)), faults);
+        BulkheadRules.Check(request, imperial, faults);
         StockRules.CheckSheets(request.Sheets ?? new(), imperial, faults);
         FixtureRequestRules.Check(request, imperial, faults);
     }

@@ -17,9 +17,9 @@ internal enum Block
     Alternatives = 1 << 9,
     Insulation = 1 << 10,
     Fixtures = 1 << 11,
-
     Floor = 1 << 12,
-    All = (1 << 13) - 1,
+    Bulkheads = 1 << 13,
+    All = (1 << 14) - 1,
 }
 
 /// <summary>The blocks that <c>include</c> asks for. Head and summary always come.</summary>
@@ -29,7 +29,7 @@ internal readonly record struct Blocks(Block Asked)
     public static readonly IReadOnlyList<(string Word, Block Block)> Words =
     [
         ("all", Block.All), ("summary", Block.None), ("checks", Block.Checks), ("cautions", Block.Cautions), ("floor", Block.Floor), ("walls", Block.Walls),
-        ("joists", Block.Joists), ("strapping", Block.Strapping), ("sheets", Block.Sheets), ("fixtures", Block.Fixtures), ("insulation", Block.Insulation), ("cutPlan", Block.CutPlan),
+        ("joists", Block.Joists), ("strapping", Block.Strapping), ("sheets", Block.Sheets), ("bulkheads", Block.Bulkheads), ("fixtures", Block.Fixtures), ("insulation", Block.Insulation), ("cutPlan", Block.CutPlan),
         ("takeoff", Block.Takeoff), ("steps", Block.Steps), ("alternatives", Block.Alternatives),
     ];
 

@@ -32,6 +32,8 @@ internal static class PlanWriting
             Joists = blocks.Has(Block.Joists) ? RoomWriting.Joists(plan.Joists, ink) : null,
             Strapping = blocks.Has(Block.Strapping) ? StrappingWriting.Of(plan.Strapping, ink) : null,
             Sheets = blocks.Has(Block.Sheets) ? SheetsWriting.Of(plan.Sheets, ink) : null,
+            Bulkheads = blocks.Has(Block.Bulkheads) ? BulkheadsWriting.Of(plan.Bulkheads, ink) : null,
+            AccessPanels = blocks.Has(Block.Bulkheads) ? BulkheadsWriting.Panels(plan.Bulkheads, ink) : null,
             Fixtures = blocks.Has(Block.Fixtures) ? FixtureWriting.Fixtures(plan.Fixtures, ink) : null,
             LightGrid = blocks.Has(Block.Fixtures) ? FixtureWriting.Grid(plan.Fixtures.Grid, ink) : null,
             Mounts = blocks.Has(Block.Fixtures) ? FixtureWriting.Mounts(plan.Fixtures, ink) : null,

@@ -79,6 +79,9 @@ public sealed class FramedRoom
     /// <summary>The greatest whole step at or below a place across the joists.</summary>
     public long SnapDownAcross(long across) => across - Modulo(across - GridPhaseAcross, GridStep);
 
+    /// <summary>The least whole step at or above a place across the joists.</summary>
+    public long SnapUpAcross(long across) => across + Modulo(GridPhaseAcross - across, GridStep);
+
     /// <summary>The greatest whole step at or below a place along the joists.</summary>
     public long SnapDown(long along) => along - Modulo(along - GridPhase, GridStep);
 

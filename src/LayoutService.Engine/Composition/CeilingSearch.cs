@@ -21,6 +21,9 @@ public sealed class CeilingSearch
     private readonly StockPrices _prices;
     private readonly SheetPricing _pricing;
     private readonly StrapLines _straps;
+    private readonly JointWeights _weights;
+    private readonly FreeButts _free;
+    private readonly long _bound;
     private readonly Dictionary<RowSet, CourseOptions> _options = [];
     private readonly List<Span> _posts;
 
@@ -31,6 +34,9 @@ public sealed class CeilingSearch
         _prices = new StockPrices(room.Survey.Sheets);
         _pricing = new SheetPricing(room.Survey.Sheets, _prices);
         _straps = new StrapLines(room, _rules);
+        _weights = new JointWeights(room, _prices, StrapWeight.Of(room.Survey, _prices));
+        _free = new FreeButts(room, _prices, _straps, _rules);
+        _bound = SheetBound.Of(room, _prices);
         _posts = Posts(room, _rules);
     }
 
@@ -45,7 +51,7 @@ public sealed class CeilingSearch
         }
 
         var quick = Best(SearchBudget.For(_room.Survey.Effort), wallRows, skeletons);
-        if (_room.Survey.Effort == Effort.Quick && (quick.Chosen is null || quick.Chosen.Layout.Penalty >= SheetSearch.NearRow))
+        if (_room.Survey.Effort == Effort.Quick && (quick.Chosen is null || quick.Chosen.Layout.Penalty > 0))
         {
             var thorough = Best(SearchBudget.For(Effort.Thorough), wallRows, skeletons);
             return thorough.Chosen is null ? quick : thorough;
@@ -58,16 +64,18 @@ public sealed class CeilingSearch
         SearchBudget budget, IReadOnlyList<WallRow> wallRows, IReadOnlyList<RowSkeleton> skeletons)
     {
         var found = new List<(ChosenCeiling Made, SheetSearch Search, int[] Choice)>();
-        foreach (var division in CourseLines.Offer(_room, budget.Divisions))
+        var settings = new Dictionary<SheetSearch, (CourseOptions Options, LayoutCosting Costing)>();
+        foreach (var division in CourseLines.Offer(_room, _prices, budget.Divisions))
         {
             var runs = CourseRuns.Of(_room, division);
-            var costing = _pricing.Cost(division.SheetWidth);
+            var costing = new LayoutCosting(_room, _pricing.Cost(division.SheetWidth), _prices, _weights, division, runs);
             var wishes = Wishes(division, runs);
             foreach (var skeleton in skeletons)
             {
                 foreach (var rows in new RowLattices(_rules, skeleton).Offer(wishes, budget.Lattices / skeletons.Count))
                 {
                     var lines = WithOpeningStraps(_straps.Lay(rows, skeleton.Locals), runs);
+                    CourseOptions options;
                     var search = Over(lines);
                     if (search is null && found.Count == 0)
                     {
@@ -78,11 +86,15 @@ public sealed class CeilingSearch
                     if (search is not null)
                     {
                         var (layout, choice) = search.Guessed();
+                        settings[search] = (options, costing);
                         found.Add((new ChosenCeiling(_rules, wallRows, skeleton, lines, layout), search, choice));
                     }
 
-                    SheetSearch? Over(List<StrapLine> over) => SheetSearch.Over(
-                        _room, costing, _prices, division, runs, Options(new RowSet(division.SheetWidth, budget.Patterns, [.. over])));
+                    SheetSearch? Over(List<StrapLine> over)
+                    {
+                        options = Options(new RowSet(division.SheetWidth, budget.Patterns, [.. over]));
+                        return SheetSearch.Over(_room, costing, _prices, division, runs, options);
+                    }
                 }
             }
         }
@@ -101,10 +113,22 @@ public sealed class CeilingSearch
                 return (Made: f.Made with { Layout = layout }, f.Search, Choice: choice);
             })
             .OrderBy(f => Key(f.Made))
-            .Take(budget.Improved)
-            .Select(f => f.Made with { Layout = f.Search.Improve(f.Made.Layout, f.Choice, budget.Costings) })
-            .MinBy(Key)!;
-        return (OnlyUsedShorts(best), null);
+            .ToList();
+        var made = best.Take(budget.Improved).Select(f => f.Made with { Layout = f.Search.Improve(f.Made.Layout, f.Choice, budget.Costings) }).ToList();
+        if (made.Min(m => m.Layout.Penalty > 0 ? long.MaxValue : m.Layout.SheetCost) > _bound)
+        {
+            made.AddRange(best.DistinctBy(f => f.Made.Layout.Division).Take(budget.Freed).Select(f => Freed(f.Made, f.Search)).OfType<ChosenCeiling>());
+        }
+
+        return (OnlyUsedShorts(made.MinBy(Key)!), null);
+
+        ChosenCeiling? Freed(ChosenCeiling start, SheetSearch search)
+        {
+            var (options, costing) = settings[search];
+            return _free.Best([.. start.Lines], options, costing, start.Layout.Division, start.Layout.Runs, budget.Beam, budget.Beam / 2) is { } laid
+                ? start with { Lines = laid.Lines, Layout = laid.Layout }
+                : null;
+        }
     }
 
     // divisions that meet the same rows share what is known about them
@@ -112,7 +136,7 @@ public sealed class CeilingSearch
     {
         if (!_options.TryGetValue(rows, out var options))
         {
-            _options[rows] = options = new CourseOptions(_room, _prices, rows.SheetWidth, [.. rows.Lines.Select(l => l.Bearing)], rows.Patterns);
+            _options[rows] = options = new CourseOptions(_room, _prices, _weights, rows.SheetWidth, [.. rows.Lines.Select(l => l.Bearing)], rows.Patterns);
         }
 
         return options;

@@ -25,11 +25,12 @@ public static class CourseLines
     public const long LeastRip = 150 * Length.PerMillimetre;
     public const long PreferredRip = 300 * Length.PerMillimetre;
 
-    public static List<CourseDivision> Offer(FramedRoom room, int most)
+    public static List<CourseDivision> Offer(FramedRoom room, StockPrices prices, int most)
     {
         var board = room.Board;
         var (low, high) = (board.LowV, board.HighV);
-        var offered = new List<CourseDivision>();
+        var offered = new List<(CourseDivision Division, double Use)>();
+        var use = new CourseUse(room);
         foreach (var width in room.Survey.Sheets.Stock.Select(s => s.Width.Units).Distinct().OrderDescending())
         {
             var firsts = new List<long> { low + width, low + Remainder(high - low, width) };
@@ -50,21 +51,44 @@ public static class CourseLines
                 firsts.Add(room.SnapDownAcross(low + Remainder(((ring.Min(c => c.V) + ring.Max(c => c.V)) / 2) - low, width)));
             }
 
-            foreach (var first in firsts.Distinct())
+            // a rip of the least width, or one of which a sheet gives two, at each wall along the joists
+            foreach (var level in board.Edges.Where(e => e.Parallel).Select(e => e.From.V).Append(low).Append(high).Distinct().Order().ToList())
             {
-                offered.Add(Divide(board, width, first));
+                foreach (var strip in new[] { LeastRip, width / 2 })
+                {
+                    firsts.Add(room.SnapUpAcross(low + Remainder(level + strip - low, width)));
+                    firsts.Add(room.SnapDownAcross(low + Remainder(level - strip + width - low, width)));
+                }
+            }
+
+            foreach (var first in firsts.Where(f => f > low).Distinct())
+            {
+                var division = Divide(board, width, first);
+                offered.Add((division, use.Of(division.Lines, width) * prices.Rate(width)));
             }
         }
 
-        // the best of every width in turn
+        // least slivers, then least sheet, then fewest narrow rips and courses
         var ranked = offered
-            .GroupBy(d => d.SheetWidth)
-            .SelectMany(width => width
-                .Select((d, i) => (d, i))
-                .OrderBy(x => x.d.Slivers).ThenBy(x => x.d.Narrow + (x.d.Courses * PreferredRip)).ThenBy(x => x.i)
-                .Select((x, rank) => (x.d, rank)));
-        return [.. ranked.OrderBy(x => x.rank).ThenBy(x => x.d.Slivers).Select(x => x.d).Take(most)];
+            .Select((o, i) => (o.Division, o.Use, i))
+            .OrderBy(x => x.Division.Slivers)
+            .ThenBy(x => x.Use)
+            .ThenBy(x => x.Division.Narrow + (x.Division.Courses * PreferredRip))
+            .ThenBy(x => x.i)
+            .Select(x => x.Division)
+            .ToList();
+        return [.. Plain(offered.ConvertAll(o => o.Division)).Take((most + 1) / 3).Concat(ranked).Distinct().Take(most)];
     }
+
+    // full courses with the widest rips: the fewest slivers, narrow rips and courses of each width in turn
+    private static IEnumerable<CourseDivision> Plain(List<CourseDivision> offered) => offered
+        .GroupBy(d => d.SheetWidth)
+        .SelectMany(width => width
+            .Select((d, i) => (d, i))
+            .OrderBy(x => x.d.Slivers).ThenBy(x => x.d.Narrow + (x.d.Courses * PreferredRip)).ThenBy(x => x.i)
+            .Select((x, rank) => (x.d, rank)))
+        .OrderBy(x => x.rank).ThenBy(x => x.d.Slivers)
+        .Select(x => x.d);
 
     private static long Remainder(long distance, long width) => distance % width is 0 ? width : distance % width;
 

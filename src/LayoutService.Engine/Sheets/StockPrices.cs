@@ -1,4 +1,5 @@
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Geometry;
 using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Sheets;
@@ -55,6 +56,9 @@ public sealed class StockPrices
     /// <summary>Length and cost of each sheet of one width that leads the search.</summary>
     public (long Length, long Cost)[] Offers(long width) => [.. Plentiful(width).Select(s => (s.Length.Units, Cost(s)))];
 
+    /// <summary>Least cost for a unit of length of whole sheet of one width.</summary>
+    public double Rate(long width) => Plentiful(width).Min(s => (double)Cost(s) / s.Length.Units);
+
     // lengths of which there are only a few do not lead the search; the cutter still uses them where they fit
     private IEnumerable<SheetStock> Plentiful(long width)
     {
@@ -76,6 +80,25 @@ public sealed class StockPrices
         }
 
         return cost;
+    }
+
+    /// <summary>What finishing the tapered joints between the courses of a division is worth.</summary>
+    public long SeamCost(FramedRoom room, CourseDivision division)
+    {
+        if (!Priced || _wish.TaperedCostPerMetre == 0)
+        {
+            return 0;
+        }
+
+        long length = 0;
+        for (var c = 1; c < division.Courses; c++)
+        {
+            // a line on a wall of an arm has board on both sides over a part of its length only
+            var (below, above) = (room.Board.AlongAt(division.Lines[c], false), room.Board.AlongAt(division.Lines[c], true));
+            length += below.Sum(b => above.Sum(a => Math.Max(0, a.Meet(b).Size)));
+        }
+
+        return (long)decimal.Round(_wish.TaperedCostPerMetre * 10_000m * length / (1000 * Length.PerMillimetre));
     }
 
     /// <summary>The part of a sheet's width that a piece uses up: two rips at most come from one sheet.</summary>

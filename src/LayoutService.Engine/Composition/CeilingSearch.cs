@@ -115,7 +115,7 @@ public sealed class CeilingSearch
             .OrderBy(f => Key(f.Made))
             .ToList();
         var made = best.Take(budget.Improved).Select(f => f.Made with { Layout = f.Search.Improve(f.Made.Layout, f.Choice, budget.Costings) }).ToList();
-        if (made.Min(m => m.Layout.Penalty > 0 ? long.MaxValue : m.Layout.SheetCost) > _bound)
+        if (budget.Beam > 0 && made.Min(m => m.Layout.Penalty > 0 ? long.MaxValue : m.Layout.SheetCost) > _bound)
         {
             made.AddRange(best.DistinctBy(f => f.Made.Layout.Division).Take(budget.Freed).Select(f => Freed(f.Made, f.Search)).OfType<ChosenCeiling>());
         }

@@ -17,13 +17,12 @@ public static class BoardCut
     {
         var prices = new StockPrices(room.Survey.Sheets);
         var pricing = new SheetPricing(room.Survey.Sheets, prices);
-        var width = layout.Division.SheetWidth;
-        var stock = pricing.Stock(width);
+        var stock = room.Survey.Sheets.Stock;
         var plan = SheetCutter.Solve(
             new SheetProblem
             {
                 Wanted = [.. parts.Select(p => new SheetWanted(p.CutWidth, p.CutLength, (FactoryEdges)p.FactoryEdges))],
-                Stock = pricing.Kinds(width),
+                Stock = pricing.Kinds(),
             },
             room.Survey.Effort == Effort.Quick ? SheetCutter.QuickSteps : SheetCutter.ThoroughSteps);
         if (plan.Unplaced.Count > 0)

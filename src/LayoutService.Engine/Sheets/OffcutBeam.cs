@@ -12,6 +12,7 @@ namespace LayoutService.Engine.Sheets;
 public sealed class OffcutBeam
 {
     private const int DynamicOffcuts = 3;
+    private const int MostLike = 3;
 
     private readonly IReadOnlyList<CourseRun> _runs;
     private readonly IReadOnlyList<ButtStand> _stands;
@@ -30,7 +31,7 @@ public sealed class OffcutBeam
     /// <param name="runs">Their runs.</param>
     /// <param name="stands">Where the butts of each run may stand.</param>
     /// <param name="known">Ways to break each run on the rows alone, as places.</param>
-    /// <param name="beam">Beginnings kept after each run, and twice as many patterns of each run.</param>
+    /// <param name="beam">Beginnings kept after each run, and five times as many patterns of each run.</param>
     public OffcutBeam(
         FramedRoom room, StockPrices prices, JointWeights weights, CourseDivision division, IReadOnlyList<CourseRun> runs,
         IReadOnlyList<ButtStand> stands, IReadOnlyList<IReadOnlyList<long[]>> known, int beam)
@@ -56,7 +57,7 @@ public sealed class OffcutBeam
             _patterns[r] = [.. known[r].Select(b => new RunPattern([.. b.Select(stand.At)], weights.Of(run, [.. b], stand)))];
             if (run.Enclosed.Count == 0)
             {
-                _patterns[r].AddRange(_maker.Of(run, stand, 2 * beam));
+                _patterns[r].AddRange(_maker.Of(run, stand, 5 * beam));
             }
         }
     }
@@ -67,10 +68,11 @@ public sealed class OffcutBeam
     public List<long[][]> Best(int most)
     {
         var kept = new List<Beginning> { new(null, -1, null, 0, 0, 0, []) };
-        var extra = new List<RunPattern>();
+        var laid = new Dictionary<long, List<RunPattern>>();
         for (var r = 0; r < _runs.Count && kept.Count > 0; r++)
         {
             var next = new List<Beginning>(_width + 1);
+            laid.Clear();
             foreach (var before in kept)
             {
                 foreach (var pattern in _patterns[r])
@@ -83,23 +85,27 @@ public sealed class OffcutBeam
                     continue;
                 }
 
-                extra.Clear();
                 long last = -1;
                 for (int i = 0, used = 0; i < before.Offcuts.Length && used < DynamicOffcuts; i++)
                 {
                     var offcut = before.Offcuts[i];
                     if (offcut.Serves(_size[r].Width, _size[r].Edges) && offcut.Length != last)
                     {
-                        _maker.With(_runs[r], _stands[r], offcut.Length, extra);
+                        if (!laid.TryGetValue(offcut.Length, out var patterns))
+                        {
+                            laid[offcut.Length] = patterns = _maker.With(_runs[r], _stands[r], offcut.Length);
+                        }
+
+                        foreach (var pattern in patterns)
+                        {
+                            Consider(before, r, pattern, next);
+                        }
+
                         last = offcut.Length;
                         used++;
                     }
                 }
 
-                foreach (var pattern in extra)
-                {
-                    Consider(before, r, pattern, next);
-                }
             }
 
             kept = next;
@@ -110,13 +116,20 @@ public sealed class OffcutBeam
 
     private void Consider(Beginning before, int r, RunPattern pattern, List<Beginning> next)
     {
-        var penalty = before.Penalty + Stagger(before, r, pattern);
-        if (next.Count == _width && penalty > next[^1].Penalty)
+        var run = _runs[r];
+        var full = next.Count == _width;
+        var least = full ? before.Value + pattern.Extras + _store.Least(_size[r].Width, run.Along.Size) : 0;
+        if (full && (before.Penalty, least).CompareTo((next[^1].Penalty, next[^1].Value)) >= 0)
         {
             return;
         }
 
-        var run = _runs[r];
+        var penalty = before.Penalty + Stagger(before, r, pattern);
+        if (full && (penalty, least).CompareTo((next[^1].Penalty, next[^1].Value)) >= 0)
+        {
+            return;
+        }
+
         _store.Load(before.Offcuts, before.Price + pattern.Extras);
         var at = run.Along.Lo;
         for (var i = 0; i <= pattern.Butts.Length; i++)
@@ -134,10 +147,18 @@ public sealed class OffcutBeam
             place--;
         }
 
-        // equal beginnings differ in nothing that matters later
-        if (place >= _width || (place > 0 && next[place - 1].Penalty == penalty && next[place - 1].Value == value && Same(next[place - 1].Pattern!, pattern)))
+        if (place >= _width)
         {
             return;
+        }
+
+        // beginnings of one price are mostly the same but for their order
+        for (var like = place; like > 0 && next[like - 1].Penalty == penalty && next[like - 1].Value == value; like--)
+        {
+            if (place - like + 1 >= MostLike || Same(next[like - 1].Pattern!, pattern))
+            {
+                return;
+            }
         }
 
         next.Insert(place, new Beginning(before, r, pattern, penalty, _store.Price, value, _store.Save()));

@@ -16,7 +16,7 @@ internal sealed class OffcutStore
     private const int Most = 10;
 
     // what an offcut is worth, as a part of the best price for its length
-    private const double Worth = 0.85;
+    private const double Worth = 0.9;
 
     private readonly (long Length, long Cost)[] _stock;
     private readonly long _sheetWidth;
@@ -39,6 +39,9 @@ internal sealed class OffcutStore
     }
 
     public double Price { get; private set; }
+
+    /// <summary>What a run adds to the value at least.</summary>
+    public double Least(long width, long length) => Worth * _rate * length * width / _sheetWidth;
 
     public void Load(Offcut[] offcuts, double price)
     {

@@ -46,14 +46,17 @@ internal sealed class RunPatterns(StockPrices prices, long sheetWidth, JointWeig
         return [.. ranked.Take(most / 2).Concat(ranked.Skip(most / 2).OrderBy(x => x.count).ThenBy(x => x.i).Take(most - (most / 2))).Select(x => x.p)];
     }
 
-    /// <summary>Adds the patterns that lay one piece of this length.</summary>
-    public void With(CourseRun run, ButtStand stand, long piece, List<RunPattern> found)
+    /// <summary>The patterns that lay one piece of this length.</summary>
+    public List<RunPattern> With(CourseRun run, ButtStand stand, long piece)
     {
+        var found = new List<RunPattern>();
         _seen.Clear();
         foreach (var length in _lengths)
         {
             Add(run, stand, length, piece, found);
         }
+
+        return found;
     }
 
     private long Guess(CourseRun run, RunPattern pattern, int model)
@@ -180,7 +183,13 @@ internal sealed class RunPatterns(StockPrices prices, long sheetWidth, JointWeig
 
         if (_seen.Add(key))
         {
-            found.Add(new RunPattern([.. _butts.Select(stand.At)], weights.Of(run, _butts, stand)));
+            var butts = new Butt[_butts.Count];
+            for (var i = 0; i < butts.Length; i++)
+            {
+                butts[i] = stand.At(_butts[i]);
+            }
+
+            found.Add(new RunPattern(butts, weights.Of(run, _butts, stand)));
         }
     }
 }

@@ -24,6 +24,12 @@ public sealed record LimitsAnswer
     /// <summary>Height readings.</summary>
     public int Heights { get; init; } = ServiceLimits.MaxHeights;
 
+    /// <summary>Ducts, pipes and other services.</summary>
+    public int Services { get; init; } = ServiceLimits.MaxServices;
+
+    /// <summary>Corners of the centre line of one service.</summary>
+    public int PathCorners { get; init; } = ServiceLimits.MaxPathCorners;
+
     /// <summary>Joists in a field.</summary>
     public int Joists { get; init; } = ServiceLimits.MaxJoists;
 

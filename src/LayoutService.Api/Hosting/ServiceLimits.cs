@@ -18,6 +18,12 @@ public static class ServiceLimits
     /// <summary>Corners of one opening.</summary>
     public const int MaxOpeningCorners = 50;
 
+    /// <summary>Ducts, pipes and other services.</summary>
+    public const int MaxServices = 200;
+
+    /// <summary>Corners of the centre line of one service.</summary>
+    public const int MaxPathCorners = 50;
+
     /// <summary>Height readings.</summary>
     public const int MaxHeights = 200;
 

@@ -35,6 +35,9 @@ public sealed record Survey
 
     public required SheetWish Sheets { get; init; }
 
+    /// <summary>Ducts, pipes, beams and the like; null when the caller said nothing of them.</summary>
+    public IReadOnlyList<Service>? Services { get; init; }
+
     public PriceList? Prices { get; init; }
 
     /// <summary>Rule values set by the caller, by rule id, in the rule's own unit.</summary>

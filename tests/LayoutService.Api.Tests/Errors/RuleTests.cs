@@ -77,7 +77,6 @@ public class RuleTests(Service service) : IClassFixture<Service>
     [InlineData("fixtures", "[{\"id\":\"a\",\"kind\":\"slim-light\",\"at\":[1,1],\"cutout\":{\"diameter\":105}}]", "#/fixtures")]
     [InlineData("lightGrid", "{\"lux\":100}", "#/lightGrid")]
     [InlineData("mounts", "[{\"id\":\"fan\",\"at\":[1,1],\"mass\":12}]", "#/mounts")]
-    [InlineData("services", "[{\"id\":\"d\",\"kind\":\"duct\"}]", "#/services")]
     [InlineData("partitions", "[{\"id\":\"p\",\"top\":\"straps\"}]", "#/partitions")]
     [InlineData("bulkheads", "[{\"id\":\"b\",\"edges\":[0],\"drop\":200}]", "#/bulkheads")]
     [InlineData("insulation", "{\"purpose\":\"sound\"}", "#/insulation/purpose")]

@@ -33,6 +33,7 @@ internal static class SurveyDigest
         AddJoists(survey.JoistFields, Add);
         AddStrapping(survey.Strapping, Add);
         AddSheets(survey.Sheets, Add);
+        AddServices(survey.Services, Add);
         AddPrices(survey.Prices, Add);
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())));
 
@@ -100,6 +101,24 @@ internal static class SurveyDigest
             {
                 add("position", position);
             }
+        }
+    }
+
+    private static void AddServices(IReadOnlyList<Service>? services, Action<string, object?> add)
+    {
+        add("services", services?.Count);
+        foreach (var service in services ?? [])
+        {
+            add("service", service.Id);
+            add("kind", service.Kind);
+            AddRing(service.Path ?? [], add);
+            add("width", service.Width);
+            AddRing(service.Outline ?? [], add);
+            add("top", service.Top);
+            add("bottom", service.Bottom);
+            add("clearance", service.Clearance);
+            add("hot", service.Hot);
+            add("needsReach", service.NeedsReach);
         }
     }
 

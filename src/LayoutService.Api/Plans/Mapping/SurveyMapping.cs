@@ -25,6 +25,7 @@ internal static class SurveyMapping
             JoistFields = JoistMapping.Of(request.JoistFields!, assumed),
             Strapping = StrappingMapping.Of(request.Strapping ?? new(), assumed),
             Sheets = SheetsMapping.Of(request.Sheets ?? new(), assumed),
+            Services = ServiceMapping.Of(request, assumed),
             Prices = PricesMapping.Of(request.Prices),
             RuleOverrides = (request.Rules ?? []).ToDictionary(r => r.Id!, r => r.Value!.Value),
         };

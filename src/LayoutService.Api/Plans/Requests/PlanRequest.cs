@@ -51,7 +51,7 @@ public sealed record PlanRequest
     /// <summary>Heavy things that hang from the ceiling. Not planned yet.</summary>
     public IReadOnlyList<MountRequest>? Mounts { get; init; }
 
-    /// <summary>Ducts, pipes, beams and the like under or between the joists. Not planned yet.</summary>
+    /// <summary>Ducts, pipes, beams and the like under or between the joists.</summary>
     public IReadOnlyList<ServiceRequest>? Services { get; init; }
 
     /// <summary>Walls that meet the ceiling inside the room. Not planned yet.</summary>

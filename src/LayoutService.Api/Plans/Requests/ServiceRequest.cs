@@ -2,37 +2,37 @@ using LayoutService.Api.Wire;
 
 namespace LayoutService.Api.Plans.Requests;
 
-/// <summary>A duct, pipe, beam or the like: a path with a width, or an outline.</summary>
+/// <summary>A duct, pipe, beam or the like: a `path` with a `width`, or an `outline`.</summary>
 public sealed record ServiceRequest
 {
-    /// <summary>The caller's id for it.</summary>
+    /// <summary>The caller's id for it. Default `service-1` and so on.</summary>
     public string? Id { get; init; }
 
     /// <summary>What it is.</summary>
     public ServiceWord? Kind { get; init; }
 
-    /// <summary>Its centre line.</summary>
+    /// <summary>Its centre line, seen from above; it may run on past the walls.</summary>
     public IReadOnlyList<WirePoint>? Path { get; init; }
 
-    /// <summary>Its width, square to the path.</summary>
+    /// <summary>Its width, square to the path; needed with a path.</summary>
     public WireLength? Width { get; init; }
 
-    /// <summary>Its outline seen from above.</summary>
+    /// <summary>Its outline seen from above, instead of a path.</summary>
     public IReadOnlyList<WirePoint>? Outline { get; init; }
 
-    /// <summary>Its top, down from the underside of the joists; negative is up in the bay.</summary>
+    /// <summary>Its top, down from the underside of the joists; negative is up in the bay. Default: the top of the bay.</summary>
     public WireLength? Top { get; init; }
 
-    /// <summary>Its bottom, down from the underside of the joists.</summary>
+    /// <summary>Its bottom, down from the underside of the joists; not above its top. Only a panned return may leave it out: 0.</summary>
     public WireLength? Bottom { get; init; }
 
-    /// <summary>Distance to be kept from it.</summary>
+    /// <summary>Distance to be kept from it. Default 0, or 1 in (25 mm) from a hot one.</summary>
     public WireLength? Clearance { get; init; }
 
-    /// <summary>True when it gets hot.</summary>
+    /// <summary>True when it gets hot. Default false.</summary>
     public bool? Hot { get; init; }
 
-    /// <summary>True when someone must be able to reach it later.</summary>
+    /// <summary>True when someone must be able to reach it later. Default true for a box, valve, gas valve, damper or cleanout.</summary>
     public bool? NeedsReach { get; init; }
 }
 

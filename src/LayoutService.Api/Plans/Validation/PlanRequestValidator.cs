@@ -28,7 +28,8 @@ internal sealed class PlanRequestValidator : AbstractValidator<PlanRequest>
         RuleFor(x => x.Fixtures).NotPlannedYet();
         RuleFor(x => x.LightGrid).NotPlannedYet();
         RuleFor(x => x.Mounts).NotPlannedYet();
-        RuleFor(x => x.Services).NotPlannedYet();
+        RuleFor(x => x.Services).Count(0, ServiceLimits.MaxServices);
+        RuleForEach(x => x.Services).SetValidator(new ServiceRequestValidator());
         RuleFor(x => x.Partitions).NotPlannedYet();
         RuleFor(x => x.Bulkheads).NotPlannedYet();
         RuleFor(x => x.Insulation!.Purpose).NotPlannedYet()

@@ -39,6 +39,7 @@ internal sealed class RequestRules(IValidator<PlanRequest> bounds)
         }
 
         JoistRules.Check(request, imperial, faults);
+        ServiceRules.Check(request, imperial, faults);
         StockRules.CheckStraps(request.Strapping ?? new(), imperial, faults);
         StockRules.CheckSheets(request.Sheets ?? new(), imperial, faults);
     }

@@ -1,0 +1,107 @@
+using LayoutService.Engine;
+using LayoutService.Engine.Ceilings;
+
+namespace LayoutService.Drawing;
+
+/// <summary>
+/// The drawing of a plan to scale: one picture of the straps with the joists over them, one of the sheets. It reads the plan
+/// and computes nothing about ceilings.
+/// </summary>
+public static class CeilingDrawing
+{
+    /// <summary>Paper round a picture, in pixels: room for dimensions and for the marks of the rows.</summary>
+    private const double Margin = 56;
+    private const double HeadHeight = 30;
+
+    /// <summary>SVG of the plan with the layers asked for.</summary>
+    public static string Svg(CeilingPlan plan, Survey survey, Layers layers = Layers.All)
+    {
+        var say = new TapeInk(survey.Units);
+        var (straps, sheets) = (layers.HasFlag(Layers.Straps) || layers.HasFlag(Layers.Marks), layers.HasFlag(Layers.Sheets));
+        var pictures = Math.Max(1, (straps ? 1 : 0) + (sheets ? 1 : 0));
+        var first = PlanView.Of(survey.Room.Outline, default);
+        var level = RowLayer.RunLevel(survey);
+        var marks = straps && layers.HasFlag(Layers.Marks) ? RowMarks.Of(plan.Strapping, say) : null;
+        var markRoom = marks?.Room(level) ?? 0;
+        var needed = marks?.Span(level) ?? 0;
+
+        // one picture beside the other, or below it when the room is wide
+        var beside = first.Room.Width <= first.Room.Height * 1.2;
+        var left = Margin + (level ? markRoom : 0);
+        var below = Margin + (level ? 0 : markRoom);
+        var high = Math.Max(first.Room.Height, level ? needed : 0);
+        var wide = Math.Max(first.Room.Width, level ? 0 : needed);
+        var step = beside ? new Spot(wide + left + Margin, 0) : new Spot(0, high + below + Margin + HeadHeight);
+        var width = left + wide + Margin + (pictures > 1 ? step.X : 0);
+        var height = HeadHeight + Margin + high + below + (pictures > 1 ? step.Y : 0);
+        var legend = layers.HasFlag(Layers.Legend) ? Legend.Entries(plan) : [];
+        var legendRows = Legend.Rows(legend, Math.Max(width, 320));
+        width = Math.Max(width, 320);
+        using var ink = new SvgInk(
+            width,
+            height + (legendRows * Legend.RowHeight) + 12,
+            "Ceiling plan, seen from above",
+            $"{plan.Summary.Rows} rows of straps, {plan.Sheets.Pieces.Count} pieces of board, drawn to scale in the plan's own directions.");
+        var paper = new Box(0, 0, width, height);
+        var origin = new Spot(left, HeadHeight + Margin);
+        if (straps || !sheets)
+        {
+            var labels = new LabelField(paper);
+            Head(ink, first.At(origin), "Straps and joists", labels);
+            Shared(ink, plan, survey, layers, first.At(origin), labels, say);
+            marks?.Draw(ink, first.At(origin), level, new Spot(origin.X + wide, origin.Y + high), labels);
+            if (marks is not null)
+            {
+                StartCorner.Draw(ink, first.At(origin), survey, labels);
+            }
+
+            if (layers.HasFlag(Layers.Straps))
+            {
+                RowLayer.Draw(ink, plan.Strapping, survey, first.At(origin), labels, say);
+            }
+        }
+
+        if (sheets)
+        {
+            var place = straps ? new Spot(origin.X + step.X, origin.Y + step.Y) : origin;
+            var labels = new LabelField(paper);
+            Head(ink, first.At(place), "Board, as it hangs (seen from above)", labels);
+            Shared(ink, plan, survey, layers & ~Layers.Joists, first.At(place), labels, say);
+            SheetLayer.Draw(ink, plan.Sheets, first.At(place), labels, say);
+        }
+
+        Legend.Draw(ink, legend, new Spot(Margin / 2, height), width);
+        return ink.Finish();
+    }
+
+    private static void Head(SvgInk ink, PlanView view, string text, LabelField labels)
+    {
+        var size = Lettering.Width(text, 13);
+        var middle = new Spot(Math.Max(view.Room.Middle.X, size / 2), view.Room.Top - Margin - 8);
+        labels.Keep(Box.Round(middle, size, Lettering.Height(13)));
+        ink.Text(middle, text, 13, bold: true);
+    }
+
+    private static void Shared(SvgInk ink, CeilingPlan plan, Survey survey, Layers layers, PlanView view, LabelField labels, TapeInk say)
+    {
+        if (layers.HasFlag(Layers.Joists))
+        {
+            JoistLayer.Draw(ink, plan.Joists, view);
+        }
+
+        if (layers.HasFlag(Layers.Services))
+        {
+            ServiceLayer.Draw(ink, survey.Services ?? [], view, labels);
+        }
+
+        if (layers.HasFlag(Layers.Outline))
+        {
+            OutlineLayer.Draw(ink, survey.Room, view, labels);
+        }
+
+        if (layers.HasFlag(Layers.Dimensions))
+        {
+            DimensionLayer.Draw(ink, plan.Walls, survey.Room.Outline, view, labels, say);
+        }
+    }
+}

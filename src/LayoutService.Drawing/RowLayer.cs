@@ -1,0 +1,116 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Strapping;
+
+namespace LayoutService.Drawing;
+
+/// <summary>Rows as solid bars, joint by joint, each piece with its id and cut length; nailers hatched across; scabs as boxes.</summary>
+internal static class RowLayer
+{
+    /// <summary>True when the rows lie more level than upright on the paper.</summary>
+    public static bool RunLevel(Survey survey) => Math.Abs(Math.Sin((double)survey.JoistFields[0].RunDegrees * Math.PI / 180)) > 0.7;
+
+    public static void Draw(SvgInk ink, StrappingPlan strapping, Survey survey, PlanView view, LabelField labels, TapeInk say)
+    {
+        ink.Group("straps", null);
+        var face = view.Size(survey.Strapping.Face);
+        foreach (var nailer in strapping.Nailers)
+        {
+            ink.Group(null, $"{nailer.Id}: {say.Cut(nailer.CutLength)}");
+            ink.Ring(Bars.Of(view[nailer.From], view[nailer.To], face), ("stroke-dasharray", "2 2"));
+            ink.EndGroup();
+        }
+
+        foreach (var row in strapping.Rows)
+        {
+            ink.Group(row.Id, About(row, say));
+            foreach (var piece in row.Pieces)
+            {
+                ink.Ring(Bars.Of(view[piece.From], view[piece.To], face), ("fill", "#e6e6e6"), ("stroke-width", "0.9"));
+                if (piece.StartJoint is JointKind.Joist or JointKind.Scab or JointKind.Block or JointKind.Lap)
+                {
+                    ink.Line(Across(view, piece, face, 1), Across(view, piece, face, -1), ("stroke-width", "2.4"));
+                }
+            }
+
+            ink.EndGroup();
+        }
+
+        foreach (var scab in strapping.Scabs)
+        {
+            ink.Circle(view[scab.At], (face / 2) + 2, ("stroke-width", "1.2"));
+        }
+
+        foreach (var piece in strapping.Rows.SelectMany(r => r.Pieces))
+        {
+            KeepClear(labels, Bars.Of(view[piece.From], view[piece.To], face));
+        }
+
+        foreach (var piece in strapping.Rows.SelectMany(r => r.Pieces))
+        {
+            Letter(ink, piece, view, labels, say, face);
+        }
+
+        foreach (var nailer in strapping.Nailers)
+        {
+            var middle = Between(view[nailer.From], view[nailer.To]);
+            Label.Write(ink, labels, nailer.Id, Lettering.Small, [middle, new(middle.X + 14, middle.Y + 12), new(middle.X - 14, middle.Y - 12)], null);
+        }
+
+        ink.EndGroup();
+    }
+
+    // letters stay off the straps that lie square on the paper
+    private static void KeepClear(LabelField labels, Spot[] bar)
+    {
+        var box = new Box(bar.Min(c => c.X), bar.Min(c => c.Y), bar.Max(c => c.X), bar.Max(c => c.Y));
+        if (Math.Min(box.Width, box.Height) < 60)
+        {
+            labels.Keep(box);
+        }
+    }
+
+    private static string About(StrapRow row, TapeInk say)
+    {
+        var why = string.Join("; ", row.Reasons.Select(r => r.Text ?? (r.Of.Count == 0 ? r.Kind : $"{r.Kind} {string.Join(", ", r.Of)}")));
+        return $"{row.Id}: centre {say.Mark(row.At)}. {why}";
+    }
+
+    private static Spot Across(PlanView view, RowPiece piece, double face, int side)
+    {
+        var (from, to) = (view[piece.From], view[piece.To]);
+        var size = Math.Max(1e-9, Math.Sqrt(Math.Pow(to.X - from.X, 2) + Math.Pow(to.Y - from.Y, 2)));
+        return new(from.X - ((to.Y - from.Y) / size * side * ((face / 2) + 3)), from.Y + ((to.X - from.X) / size * side * ((face / 2) + 3)));
+    }
+
+    private static void Letter(SvgInk ink, RowPiece piece, PlanView view, LabelField labels, TapeInk say, double face)
+    {
+        var (from, to) = (view[piece.From], view[piece.To]);
+        var middle = Between(from, to);
+        var upward = Math.Abs(to.Y - from.Y) > Math.Abs(to.X - from.X);
+        var along = upward ? Math.Abs(to.Y - from.Y) : Math.Abs(to.X - from.X);
+        var away = (face / 2) + (Lettering.Height(Lettering.Small) / 2) + 0.5;
+        foreach (var text in new[] { $"{piece.Id}  {say.Cut(piece.CutLength)}", piece.Id })
+        {
+            if (Lettering.Width(text, Lettering.Small) > Math.Max(along, 40))
+            {
+                continue;
+            }
+
+            var places = new List<Spot>();
+            foreach (var shift in new[] { 0, -0.2, 0.2, -0.35, 0.35 })
+            {
+                var (x, y) = (middle.X + (upward ? 0 : shift * along), middle.Y + (upward ? shift * along : 0));
+                places.AddRange(upward ? [new(x + away, y), new(x - away, y)] : [new(x, y - away), new(x, y + away)]);
+            }
+
+            if (Label.Write(ink, labels, text, Lettering.Small, places, null, upward))
+            {
+                return;
+            }
+        }
+
+        labels.Miss();
+    }
+
+    private static Spot Between(Spot a, Spot b) => new((a.X + b.X) / 2, (a.Y + b.Y) / 2);
+}

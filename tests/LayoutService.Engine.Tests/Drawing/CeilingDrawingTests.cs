@@ -1,0 +1,102 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using System.Xml.Linq;
+using LayoutService.Drawing;
+using LayoutService.Engine.Tests.Optimum;
+
+namespace LayoutService.Engine.Tests.Drawing;
+
+/// <summary>Drawings of 500 invented rooms: plain shapes only, every label readable, nothing left of what must be shown.</summary>
+public sealed class CeilingDrawingTests
+{
+    private static readonly HashSet<string> Shapes = ["svg", "title", "desc", "g", "line", "polyline", "polygon", "rect", "circle", "text"];
+
+    private static readonly HashSet<string> Marks =
+    [
+        "width", "height", "viewBox", "font-family", "font-size", "font-weight", "fill", "fill-opacity", "stroke", "stroke-width",
+        "stroke-dasharray", "stroke-linejoin", "role", "id", "x", "y", "x1", "y1", "x2", "y2", "cx", "cy", "r", "points",
+        "text-anchor", "transform", "paint-order",
+    ];
+
+    public static TheoryData<int> Hundreds => [.. Enumerable.Range(0, 5)];
+
+    [Theory]
+    [MemberData(nameof(Hundreds))]
+    public void A_hundred_rooms_are_drawn_with_plain_shapes_and_no_two_texts_over_each_other(int hundred)
+    {
+        for (var seed = hundred * 100; seed < (hundred + 1) * 100; seed++)
+        {
+            var room = SeededSurveys.Make(seed);
+            if (LayoutEngine.Plan(room.Survey) is not PlanOutcome.Made made)
+            {
+                continue;
+            }
+
+            var text = CeilingDrawing.Svg(made.Plan, room.Survey);
+            Assert.Equal(text, CeilingDrawing.Svg(made.Plan, room.Survey));
+            var svg = XDocument.Parse(text).Root!;
+            Assert.All(svg.DescendantsAndSelf(), e => Assert.Contains(e.Name.LocalName, Shapes));
+            Assert.All(svg.DescendantsAndSelf().Attributes().Where(a => !a.IsNamespaceDeclaration), a => Assert.Contains(a.Name.LocalName, Marks));
+            var ids = svg.Descendants().Attributes("id").Select(a => a.Value).ToHashSet();
+            Assert.All(made.Plan.Strapping.Rows, r => Assert.Contains(r.Id, ids));
+            Assert.All(made.Plan.Sheets.Pieces, p => Assert.Contains(p.Id, ids));
+            var labels = svg.Descendants().Where(e => e.Name.LocalName == "text").Select(Place).ToList();
+            var marks = labels.Select(l => l.Text.Split("  ")[0]).ToHashSet();
+            Assert.All(made.Plan.Strapping.Rows, r => Assert.Contains(r.Id, marks));
+            AssertApart(labels, room);
+            AssertOnPaper(labels, svg, room);
+        }
+    }
+
+    [Fact]
+    public void Layers_that_are_not_asked_for_are_not_drawn()
+    {
+        var room = SeededSurveys.Make(3);
+        var made = Assert.IsType<PlanOutcome.Made>(LayoutEngine.Plan(room.Survey));
+        var svg = XDocument.Parse(CeilingDrawing.Svg(made.Plan, room.Survey, Layers.Outline | Layers.Sheets)).Root!;
+        var groups = svg.Elements().Attributes("id").Select(a => a.Value).ToList();
+        Assert.Equal(["outline", "sheets"], groups);
+    }
+
+    [Fact]
+    public void A_name_with_signs_of_XML_in_it_is_written_as_text()
+    {
+        var room = SeededSurveys.Make(1).Survey;
+        var named = room with { Room = room.Room with { Openings = [.. room.Room.Openings.Select(o => o with { Id = "<b>&\"" })] } };
+        var made = Assert.IsType<PlanOutcome.Made>(LayoutEngine.Plan(named));
+        var svg = XDocument.Parse(CeilingDrawing.Svg(made.Plan, named)).Root!;
+        Assert.DoesNotContain(svg.Descendants(), e => e.Name.LocalName == "b");
+        Assert.Equal(named.Room.Openings.Count > 0, svg.Descendants().Any(e => e.Value.Contains("<b>&\"", StringComparison.Ordinal)));
+    }
+
+    // DejaVu Sans: digits and most capitals are 0.64 of the size wide or less, from the font's own table
+    private static (string Text, Box Box) Place(XElement text)
+    {
+        double Number(string name, double usual) => text.Attribute(name) is { } a ? double.Parse(a.Value, CultureInfo.InvariantCulture) : usual;
+        var size = Number("font-size", 11);
+        var (along, across) = (text.Value.Length * size * 0.62, size * 0.95);
+        var (x, y) = (Number("x", 0), Number("y", 0));
+        var box = text.Attribute("transform") is null
+            ? Box.Round(new(x, y - (size * 0.35)), along, across)
+            : Box.Round(new(x, y), across, along);
+        return (text.Value, box);
+    }
+
+    private static void AssertApart(List<(string Text, Box Box)> labels, SeededSurvey room)
+    {
+        for (var i = 0; i < labels.Count; i++)
+        {
+            for (var j = 0; j < i; j++)
+            {
+                Assert.False(labels[i].Box.Meets(labels[j].Box), $"{room}: \"{labels[i].Text}\" lies over \"{labels[j].Text}\"");
+            }
+        }
+    }
+
+    private static void AssertOnPaper(List<(string Text, Box Box)> labels, XElement svg, SeededSurvey room)
+    {
+        var sizes = Regex.Match(svg.Attribute("viewBox")!.Value, @"^0 0 (\S+) (\S+)$");
+        var paper = new Box(0, 0, double.Parse(sizes.Groups[1].Value, CultureInfo.InvariantCulture), double.Parse(sizes.Groups[2].Value, CultureInfo.InvariantCulture));
+        Assert.All(labels, l => Assert.True(paper.Holds(l.Box), $"{room}: \"{l.Text}\" runs off the paper"));
+    }
+}

@@ -7,7 +7,11 @@ namespace LayoutService.Engine.Composition;
 
 /// <summary>The rows and the board joints that were chosen together.</summary>
 public sealed record ChosenCeiling(
-    RowRules Rules, IReadOnlyList<WallRow> WallRows, RowSkeleton Skeleton, IReadOnlyList<StrapLine> Lines, SheetLayout Layout);
+    RowRules Rules, IReadOnlyList<WallRow> WallRows, RowSkeleton Skeleton, IReadOnlyList<StrapLine> Lines, SheetLayout Layout)
+{
+    /// <summary>What the search met beside it.</summary>
+    public OtherCeilings Others { get; init; } = OtherCeilings.None;
+}
 
 /// <summary>
 /// Rows and sheets as one choice. The least number of full rows is exact (see <see cref="RowSkeletons"/>); every candidate
@@ -120,7 +124,9 @@ public sealed class CeilingSearch
             made.AddRange(best.DistinctBy(f => f.Made.Layout.Division).Take(budget.Freed).Select(f => Freed(f.Made, f.Search)).OfType<ChosenCeiling>());
         }
 
-        return (OnlyUsedShorts(made.MinBy(Key)!), null);
+        var chosen = made.MinBy(Key)!;
+        var others = OtherCeilings.Of(chosen, [.. made, .. best.Select(f => f.Made)], PostsCut);
+        return (OnlyUsedShorts(chosen) with { Others = others }, null);
 
         ChosenCeiling? Freed(ChosenCeiling start, SheetSearch search)
         {
@@ -173,11 +179,14 @@ public sealed class CeilingSearch
     private (long, long, int, long, long, int, int) Key(ChosenCeiling made) => (
         made.Layout.Division.Slivers,
         made.Layout.Penalty,
-        made.Lines.Sum(l => l.Through ? _posts.Count(p => p.Lo < l.At && l.At < p.Hi) : 0),
+        PostsCut(made),
         made.Layout.Cost,
         made.Layout.Division.Narrow,
         made.Layout.ButtCount,
         DifferentGaps(made.Lines));
+
+    private int PostsCut(ChosenCeiling made) =>
+        _posts.Count == 0 ? 0 : made.Lines.Sum(l => l.Through ? _posts.Count(p => p.Lo < l.At && l.At < p.Hi) : 0);
 
     private static int DifferentGaps(IReadOnlyList<StrapLine> lines)
     {

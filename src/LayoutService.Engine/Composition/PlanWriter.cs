@@ -50,7 +50,7 @@ public static class PlanWriter
             CutPlan = cutPlan,
             Takeoff = takeoff,
             Steps = WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls),
-            Alternatives = [],
+            Alternatives = PlanAlternatives.Of(room, chosen, board, sheets),
         };
     }
 

@@ -64,7 +64,7 @@ public static class CourseLines
             foreach (var first in firsts.Where(f => f > low).Distinct())
             {
                 var division = Divide(board, width, first);
-                offered.Add((division, use.Of(division.Lines, width) * prices.Rate(width)));
+                offered.Add((division, (use.Of(division.Lines, width) * prices.Rate(width)) + prices.SeamCost(room, division)));
             }
         }
 

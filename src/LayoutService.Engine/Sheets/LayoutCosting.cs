@@ -63,28 +63,37 @@ public sealed class LayoutCosting
             }
         }
 
-        var sheets = _costing(Wanted(lines, butts));
+        _wanted.Clear();
+        Fill(_room, _sizes, _division, _runs, lines, butts, _wanted);
+        var sheets = _costing(_wanted);
         return new SheetLayout(_division, _runs, butts, lines, penalty, sheets + weight, sheets, count, length);
     }
 
-    private List<WantedBoard> Wanted(IReadOnlyList<BearingLine> lines, IReadOnlyList<int[]> butts)
+    /// <summary>The boards of a layout, as cut.</summary>
+    public static IReadOnlyList<WantedBoard> Wanted(FramedRoom room, SheetLayout layout)
     {
-        _wanted.Clear();
-        for (var r = 0; r < _runs.Count; r++)
+        var wanted = new List<WantedBoard>();
+        Fill(room, new BoardSizes(room, layout.Division), layout.Division, layout.Runs, layout.Lines, layout.Butts, wanted);
+        return wanted;
+    }
+
+    private static void Fill(
+        FramedRoom room, BoardSizes sizes, CourseDivision division, IReadOnlyList<CourseRun> runs, IReadOnlyList<BearingLine> lines,
+        IReadOnlyList<int[]> butts, List<WantedBoard> wanted)
+    {
+        for (var r = 0; r < runs.Count; r++)
         {
-            var run = _runs[r];
-            var edges = SheetSearch.FactoryEdges(_room, _division, run, run.Across);
-            var width = _sizes.Width(run, run.Across);
+            var run = runs[r];
+            var edges = SheetSearch.FactoryEdges(room, division, run, run.Across);
+            var width = sizes.Width(run, run.Across);
             var at = run.Along.Lo;
             for (var i = 0; i <= butts[r].Length; i++)
             {
                 var end = i < butts[r].Length ? lines[butts[r][i]].At : run.Along.Hi;
-                _wanted.Add(new WantedBoard(width, _sizes.Length(end - at, (i == 0 ? 1 : 0) + (i == butts[r].Length ? 1 : 0)), edges));
+                wanted.Add(new WantedBoard(width, sizes.Length(end - at, (i == 0 ? 1 : 0) + (i == butts[r].Length ? 1 : 0)), edges));
                 at = end;
             }
         }
-
-        return _wanted;
     }
 
     /// <summary>The penalty of butts over these lines: every pair in neighbouring courses.</summary>

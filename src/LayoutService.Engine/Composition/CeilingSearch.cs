@@ -5,14 +5,6 @@ using LayoutService.Engine.Strapping;
 
 namespace LayoutService.Engine.Composition;
 
-/// <summary>The rows and the board joints that were chosen together.</summary>
-public sealed record ChosenCeiling(
-    RowRules Rules, IReadOnlyList<WallRow> WallRows, RowSkeleton Skeleton, IReadOnlyList<StrapLine> Lines, SheetLayout Layout)
-{
-    /// <summary>What the search met beside it.</summary>
-    public OtherCeilings Others { get; init; } = OtherCeilings.None;
-}
-
 /// <summary>
 /// Rows and sheets as one choice. The least number of full rows is exact (see <see cref="RowSkeletons"/>); every candidate
 /// placing of that many rows is then offered to the board search, and the best pair wins: least slivers, then stagger,
@@ -304,23 +296,5 @@ public sealed class CeilingSearch
                 Butts = [.. made.Layout.Butts.Select(run => run.Select(b => newIndex[b]).ToArray())],
             },
         };
-    }
-
-    // lines are laid once (see StrapLines), so the same rows are the same objects
-    private readonly record struct RowSet(long SheetWidth, int Patterns, StrapLine[] Lines)
-    {
-        public bool Equals(RowSet other) =>
-            SheetWidth == other.SheetWidth && Patterns == other.Patterns && Lines.Length == other.Lines.Length && Lines.Zip(other.Lines).All(l => ReferenceEquals(l.First, l.Second));
-
-        public override int GetHashCode()
-        {
-            var hash = SheetWidth + Patterns;
-            foreach (var line in Lines)
-            {
-                hash = unchecked((hash * 31) + line.At);
-            }
-
-            return hash.GetHashCode();
-        }
     }
 }

@@ -25,7 +25,14 @@ public static class LayoutEngine
             return new PlanOutcome.NotPossible([unfit]);
         }
 
-        var (chosen, noLayout) = new CeilingSearch(room).Best();
+        // where straps behind butts cannot be fastened or cut from the stock, the butts stay on the rows
+        var free = On(room, true);
+        return free is PlanOutcome.NotPossible ? On(room, false) : free;
+    }
+
+    private static PlanOutcome On(FramedRoom room, bool buttsAnywhere)
+    {
+        var (chosen, noLayout) = new CeilingSearch(room, buttsAnywhere).Best();
         if (chosen is null)
         {
             return new PlanOutcome.NotPossible([noLayout!]);

@@ -20,11 +20,13 @@ public sealed class CeilingSearch
     private readonly JointWeights _weights;
     private readonly FreeButts _free;
     private readonly long _bound;
+    private readonly bool _buttsAnywhere;
     private readonly Dictionary<RowSet, CourseOptions> _options = [];
     private readonly List<Span> _posts;
 
-    public CeilingSearch(FramedRoom room)
+    public CeilingSearch(FramedRoom room, bool buttsAnywhere = true)
     {
+        _buttsAnywhere = buttsAnywhere;
         _room = room;
         _rules = RowRules.Of(room.Survey.Strapping);
         _prices = new StockPrices(room.Survey.Sheets);
@@ -100,8 +102,7 @@ public sealed class CeilingSearch
             return (null, Findings.SheetsDoNotReach());
         }
 
-        var best = found
-            .OrderBy(f => Key(f.Made))
+        var best = found.OrderBy(f => Key(f.Made))
             .Take(budget.Carried)
             .Select(f =>
             {
@@ -111,7 +112,7 @@ public sealed class CeilingSearch
             .OrderBy(f => Key(f.Made))
             .ToList();
         var made = best.Take(budget.Improved).Select(f => f.Made with { Layout = f.Search.Improve(f.Made.Layout, f.Choice, budget.Costings) }).ToList();
-        if (budget.Beam > 0 && made.Min(m => m.Layout.Penalty > 0 ? long.MaxValue : m.Layout.SheetCost) > _bound)
+        if (_buttsAnywhere && made.Min(m => m.Layout.Penalty > 0 ? long.MaxValue : m.Layout.SheetCost) > _bound)
         {
             made.AddRange(best.DistinctBy(f => f.Made.Layout.Division).Take(budget.Freed).Select(f => Freed(f.Made, f.Search)).OfType<ChosenCeiling>());
         }

@@ -153,22 +153,6 @@ public sealed class Region
         return Merge(found);
     }
 
-    /// <summary>Stretches of u where the region lies right above a line of constant v, or right below it; in no order.</summary>
-    public List<Span> AlongAt(long v, bool above)
-    {
-        var found = new List<Span>(2);
-        foreach (var cell in Cells)
-        {
-            if (above ? cell.V0 <= v && v < cell.V1 : cell.V0 < v && v <= cell.V1)
-            {
-                long Side(long at0, long at1) => at0 + (long)Math.Round((double)(at1 - at0) * (v - cell.V0) / (cell.V1 - cell.V0));
-                found.Add(new Span(Side(cell.L0, cell.L1), Side(cell.R0, cell.R1)));
-            }
-        }
-
-        return found;
-    }
-
     /// <summary>Joins stretches that touch; the list is sorted in place.</summary>
     public static List<Span> Merge(List<Span> spans)
     {

@@ -118,8 +118,7 @@ public sealed class CeilingSearch
         }
 
         var chosen = made.MinBy(Key)!;
-        var others = OtherCeilings.Of(chosen, [.. made, .. best.Select(f => f.Made)], PostsCut);
-        return (OnlyUsedShorts(chosen) with { Others = others }, null);
+        return (OnlyUsedShorts(chosen) with { Others = OtherCeilings.Of(chosen, [.. made, .. best.Select(f => f.Made)], PostsCut) }, null);
 
         ChosenCeiling? Freed(ChosenCeiling start, SheetSearch search)
         {

@@ -1,7 +1,11 @@
+using LayoutService.Api.Bulk;
 using LayoutService.Api.Catalogues;
+using LayoutService.Api.Comparisons;
 using LayoutService.Api.CutPlans;
 using LayoutService.Api.Describing;
+using LayoutService.Api.Documents;
 using LayoutService.Api.Hosting;
+using LayoutService.Api.Jobs;
 using LayoutService.Api.Plans;
 
 var builder = WebApplication.CreateBuilder(args);
@@ -9,7 +13,10 @@ builder.AddLogs();
 builder.AddServer();
 builder.Services.AddContract();
 builder.Services.AddPlans();
+builder.Services.AddBulk();
 builder.Services.AddCutPlans();
+builder.Services.AddJobs();
+builder.Services.AddComparisons();
 
 var app = builder.Build();
 app.UseRequestIds();
@@ -20,8 +27,12 @@ app.UseRouting();
 app.UseRateLimiter();
 app.MapContract();
 app.MapPlans();
+app.MapBulk();
 app.MapCutPlans();
 app.MapCatalogues();
+app.MapJobs();
+app.MapComparisons();
+app.MapCsvMetadata();
 app.MapOperation();
 app.MapProblems();
 app.Services.GetRequiredService<Readiness>();

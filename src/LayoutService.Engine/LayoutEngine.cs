@@ -1,6 +1,8 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Checks;
 using LayoutService.Engine.Composition;
+using LayoutService.Engine.Fixtures;
+using LayoutService.Engine.Insulation;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Strapping;
 using LayoutService.Engine.Takeoff;
@@ -15,28 +17,43 @@ namespace LayoutService.Engine;
 public static class LayoutEngine
 {
     /// <summary>Version of the planning method; a change that can alter any plan changes it.</summary>
-    public const string EngineVersion = "1.0.0";
+    public const string EngineVersion = "1.1.0";
 
     public static PlanOutcome Plan(Survey survey)
     {
-        var room = FramedRoom.Of(Pricing.WithListPrices(survey));
+        var (offered, nothingGetsIn) = StockOnSite.Of(survey);
+        if (nothingGetsIn.Count > 0)
+        {
+            return new PlanOutcome.NotPossible(nothingGetsIn);
+        }
+
+        var (room, grid) = GridRoom.Of(offered);
         if (SurveyObstacles.Find(room) is { } unfit)
         {
             return new PlanOutcome.NotPossible([unfit]);
         }
 
-        // where straps behind butts cannot be fastened or cut from the stock, the butts stay on the rows
-        var free = On(room, true);
-        return free is PlanOutcome.NotPossible ? On(room, false) : free;
+        // where straps behind butts cannot be fastened or cut from the stock, the butts stay on the rows;
+        // where no plan keeps off every hole there may be one that does not: the conflicts are told
+        var outcome = Plan(FixtureRounds.Best(room), grid);
+        if (outcome is PlanOutcome.NotPossible)
+        {
+            outcome = Plan(FixtureRounds.Best(room, buttsAnywhere: false), grid);
+        }
+
+        return outcome is PlanOutcome.NotPossible && room.Survey.Fixtures.Count > 0
+            ? Plan(FixtureRounds.Regardless(room), grid)
+            : outcome;
     }
 
-    private static PlanOutcome On(FramedRoom room, bool buttsAnywhere)
+    private static PlanOutcome Plan((CeilingWithFixtures? Made, Finding? Obstacle) search, LaidGrid? grid)
     {
-        var (chosen, noLayout) = new CeilingSearch(room, buttsAnywhere).Best();
-        if (chosen is null)
+        if (search.Made is not { } ceiling)
         {
-            return new PlanOutcome.NotPossible([noLayout!]);
+            return new PlanOutcome.NotPossible([search.Obstacle!]);
         }
+
+        var (room, chosen) = (ceiling.Room, ceiling.Chosen);
 
         var pieces = new BoardPieces(room);
         var parts = pieces.Cut(chosen.Layout);
@@ -59,7 +76,7 @@ public static class LayoutEngine
             return new PlanOutcome.NotPossible([.. new[] { noLumber, noBoard }.OfType<Finding>()]);
         }
 
-        return new PlanOutcome.Made(PlanWriter.Write(room, chosen, parts, seams, lumber, board));
+        return new PlanOutcome.Made(PlanWriter.Write(room, chosen, parts, seams, lumber, board, ceiling.Fixtures, grid));
     }
 }
 
@@ -91,6 +108,11 @@ public sealed record CeilingPlan
     public required StrappingPlan Strapping { get; init; }
 
     public required SheetPlan Sheets { get; init; }
+
+    public required FixturePlan Fixtures { get; init; }
+
+    /// <summary>The batts; null when none were asked for.</summary>
+    public InsulationPlan? Insulation { get; init; }
 
     public required CutPlan CutPlan { get; init; }
 

@@ -14,7 +14,13 @@ internal static class Repository
     public static string OpenApi(string name) => Path.Combine(Root, "openapi", name);
 
     /// <summary>Names of the examples of rooms, in order.</summary>
-    public static IEnumerable<string> Examples => AllExamples.Where(name => !IsCutPlan(name));
+    public static IEnumerable<string> Examples => AllExamples.Where(name => !IsCutPlan(name) && !IsJob(name) && !IsComparison(name));
+
+    /// <summary>Names of the examples of jobs, in order.</summary>
+    public static IEnumerable<string> JobExamples => AllExamples.Where(IsJob);
+
+    /// <summary>Names of the examples of comparisons, in order.</summary>
+    public static IEnumerable<string> ComparisonExamples => AllExamples.Where(IsComparison);
 
     /// <summary>Names of the examples of cut plans, in order.</summary>
     public static IEnumerable<string> CutPlanExamples => AllExamples.Where(IsCutPlan);
@@ -24,6 +30,10 @@ internal static class Repository
         .Order(StringComparer.Ordinal);
 
     private static bool IsCutPlan(string name) => name.StartsWith("cut-plan-", StringComparison.Ordinal);
+
+    private static bool IsJob(string name) => name.StartsWith("job-", StringComparison.Ordinal);
+
+    private static bool IsComparison(string name) => name.StartsWith("comparison-", StringComparison.Ordinal);
 
     public static string ExampleRequest(string name) => File.ReadAllText(OpenApi($"examples/{name}.request.json"));
 

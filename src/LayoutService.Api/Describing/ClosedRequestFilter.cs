@@ -37,7 +37,8 @@ internal sealed class ClosedRequestFilter : ISchemaFilter
 
     internal static bool IsRequest(Type type) =>
         type.IsClass && type.Namespace is { } home
-        && (home == typeof(Plans.Requests.PlanRequest).Namespace || home == typeof(CutPlans.Requests.CutPlanRequest).Namespace);
+        && (home == typeof(Plans.Requests.PlanRequest).Namespace || home == typeof(CutPlans.Requests.CutPlanRequest).Namespace
+            || home == typeof(Jobs.Requests.JobRequest).Namespace || home == typeof(Comparisons.Requests.ComparisonRequest).Namespace);
 
     private static void Show(IValidatorDescriptor rules, OpenApiSchema open)
     {

@@ -8,8 +8,11 @@ internal static class ContractExamples
 {
     private const string Ending = ".request.json";
 
-    /// <summary>How the names of examples of a cut plan begin; the others are examples of rooms.</summary>
-    private const string OfCutPlans = "cut-plan-";
+    /// <summary>How the names of examples of an operation begin; the others are examples of rooms.</summary>
+    private static readonly (string Beginning, string Operation)[] Kinds =
+    [
+        ("cut-plan-", CutPlans.CutPlanEndpoints.Operation), ("job-", Jobs.JobEndpoints.Operation), ("comparison-", Comparisons.ComparisonEndpoints.Operation),
+    ];
 
     /// <summary>Examples of an operation's request by name, in the order of their names.</summary>
     public static Dictionary<string, IOpenApiExample> Requests(string? operation)
@@ -20,7 +23,8 @@ internal static class ContractExamples
         {
             using var stream = assembly.GetManifestResourceStream(resource)!;
             var name = resource[..^Ending.Length];
-            if (name.StartsWith(OfCutPlans, StringComparison.Ordinal) != (operation == CutPlans.CutPlanEndpoints.Operation))
+            var kind = Kinds.FirstOrDefault(k => name.StartsWith(k.Beginning, StringComparison.Ordinal)).Operation;
+            if (kind != (Kinds.Any(k => k.Operation == operation) ? operation : null))
             {
                 continue;
             }

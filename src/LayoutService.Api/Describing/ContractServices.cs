@@ -37,6 +37,7 @@ public static class ContractServices
         _ when type == typeof(WireLength) => "Length",
         _ when type == typeof(WirePoint) => "Point",
         _ when type == typeof(PointAnswer) => "Place",
+        _ when type == typeof(WirePart) => "PlanPart",
         _ => type.Name,
     };
 }

@@ -15,6 +15,7 @@ internal static class ContractTyping
         document["tags"] = new JsonArray(
             new JsonObject { ["name"] = "Cut plans", ["description"] = "The cutting engine alone: pieces and stock in, cuts out." },
             new JsonObject { ["name"] = "Operation", ["description"] = "For those who run the service, or find their way in it." },
+            new JsonObject { ["name"] = "Orders", ["description"] = "Many rooms as one order, and variants of one room side by side." },
             new JsonObject { ["name"] = "Plans", ["description"] = "One room in, the whole plan or one part of it out." },
             new JsonObject { ["name"] = "Standards", ["description"] = "The figures applied, and where they are published." });
     }

@@ -1,6 +1,9 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
+using LayoutService.Api.Bulk;
+using LayoutService.Api.Comparisons;
 using LayoutService.Api.Hosting;
+using LayoutService.Api.Jobs;
 using LayoutService.Api.Plans.Validation;
 using LayoutService.Api.Plans.Writing;
 using Microsoft.OpenApi;
@@ -37,10 +40,12 @@ internal sealed class OperationTouches : IOperationFilter
             place.Schema = new OpenApiSchema { Type = JsonSchemaType.String, MinLength = 1, MaxLength = 64, Pattern = WireRules.IdPattern };
         }
 
-        if (operation.OperationId == "createPlan")
+        if (operation.OperationId is "createPlan" or BulkEndpoints.Operation or JobEndpoints.Operation or ComparisonEndpoints.Operation)
         {
             (operation.Parameters ??= []).Add(Include());
         }
+
+        DocumentTouches.Apply(operation);
     }
 
     private static OpenApiParameter Include() => new()

@@ -36,6 +36,12 @@ internal sealed class WireShapeFilter : ISchemaFilter
             open.Items = new OpenApiSchemaReference("Length", null);
             (open.MinItems, open.MaxItems) = (2, 2);
         }
+        else if (context.Type == typeof(WirePart))
+        {
+            Clear(open);
+            open.Type = JsonSchemaType.Object;
+            open.Description = "Members of `PlanRequest`: all, or some that another part completes.";
+        }
         else if (context.Type == typeof(PointAnswer))
         {
             Clear(open);

@@ -14,7 +14,11 @@ public sealed class EngineGate : IDisposable
     {
         this.places = new SemaphoreSlim(places, places);
         this.mostWaiting = mostWaiting;
+        Places = places;
     }
+
+    /// <summary>How many may be in the engine at once.</summary>
+    public int Places { get; }
 
     /// <summary>A place in the engine, to be given back by disposing of it; null when too many wait already.</summary>
     public async ValueTask<IDisposable?> EnterAsync(CancellationToken stop)
@@ -39,6 +43,13 @@ public sealed class EngineGate : IDisposable
         {
             Interlocked.Decrement(ref waiting);
         }
+    }
+
+    /// <summary>A place, however long it takes: for callers whose own number is bounded.</summary>
+    public async ValueTask<IDisposable> WaitAsync(CancellationToken stop)
+    {
+        await places.WaitAsync(stop);
+        return new Place(places);
     }
 
     public void Dispose() => places.Dispose();

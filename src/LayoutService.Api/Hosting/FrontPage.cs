@@ -12,6 +12,7 @@ internal static class FrontPage
         <p>Plans a strapped and boarded ceiling under an existing wood floor: one room in, the whole plan out.</p>
         <ul>
         <li><code>POST /v1/plans</code> the whole plan of a room</li>
+        <li><code>POST /v1/plans/bulk</code> many rooms, as JSON Lines both ways</li>
         <li><code>POST /v1/plans/check</code> only the errors that the plan would give</li>
         <li><code>POST /v1/strapping</code>, <code>POST /v1/sheets</code> one part alone</li>
         <li><a href="/v1/limits">GET /v1/limits</a> the largest that a request may be</li>

@@ -9,6 +9,12 @@ public sealed record LimitsAnswer
     /// <summary>Bytes of a body.</summary>
     public int BodyBytes { get; init; } = ServiceLimits.MaxBodyBytes;
 
+    /// <summary>Bytes of one line of a call in bulk.</summary>
+    public int BulkLineBytes { get; init; } = ServiceLimits.MaxBodyBytes;
+
+    /// <summary>Bytes that a call in bulk reads ahead while its answer is not taken: a caller may send as much before it reads.</summary>
+    public int BulkReadAheadBytes { get; init; } = ServiceLimits.BulkReadAheadBytes;
+
     /// <summary>Levels of nesting of a body.</summary>
     public int Depth { get; init; } = SyntaxCheck.MaxDepth;
 
@@ -48,8 +54,20 @@ public sealed record LimitsAnswer
     /// <summary>Pieces that a cut plan cuts from sheets, all counts together.</summary>
     public int CutPanelPieces { get; init; } = ServiceLimits.MaxCutPanelPieces;
 
+    /// <summary>Fixtures, lights of a grid, or mounts.</summary>
+    public int Fixtures { get; init; } = ServiceLimits.MaxFixtures;
+
     /// <summary>Packs in a price list.</summary>
     public int PricedItems { get; init; } = ServiceLimits.MaxPricedItems;
+
+    /// <summary>Taxes in a price list.</summary>
+    public int Taxes { get; init; } = ServiceLimits.MaxTaxes;
+
+    /// <summary>Rooms of a job.</summary>
+    public int Rooms { get; init; } = ServiceLimits.MaxRooms;
+
+    /// <summary>Variants of a comparison.</summary>
+    public int Variants { get; init; } = ServiceLimits.MaxVariants;
 
     /// <summary>Rule values set by the caller.</summary>
     public int Rules { get; init; } = ServiceLimits.MaxRules;

@@ -42,6 +42,9 @@ public sealed record FindingAnswer
     /// <summary>The values in it.</summary>
     public required IReadOnlyDictionary<string, string> Params { get; init; }
 
+    /// <summary>Place of the room in a body with several; absent where the body is one room, or the finding is of all of them.</summary>
+    public string? Pointer { get; init; }
+
     /// <summary>Ids of the places.</summary>
     public required IReadOnlyList<string> Where { get; init; }
 

@@ -20,7 +20,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string T
         "The resource exists, but not for this method. The header Allow lists those that are.");
 
     public static readonly ProblemKind NotAcceptable = new("not-acceptable", 406, "No acceptable form of the answer",
-        "The header Accept allows none of the forms that the answer has. This call answers application/json.");
+        "The header Accept allows none of the forms that the answer has. Most calls answer application/json alone; the contract lists the forms of each.");
 
     public static readonly ProblemKind Timeout = new("request-timeout", 408, "The body came too slowly",
         "The body did not arrive in time. Send the call again.");

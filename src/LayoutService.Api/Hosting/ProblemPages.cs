@@ -1,4 +1,5 @@
 using System.Net;
+using LayoutService.Api.Bulk;
 using Microsoft.AspNetCore.Diagnostics;
 
 namespace LayoutService.Api.Hosting;
@@ -60,11 +61,19 @@ public static class ProblemPages
         {
             404 => "No resource has this address.",
             405 => $"The method {Known(context.Request.Method)} is not allowed here.",
-            415 => "The header Content-Type must be application/json.",
+            415 => $"The header Content-Type must be {Taken(context).Replace(", ", " or ", StringComparison.Ordinal)}.",
             _ => kind.Title + ".",
         };
+        if (kind == ProblemKind.NotJson)
+        {
+            context.Response.Headers.Accept = Taken(context);
+        }
+
         return new ProblemResult(kind, detail).ExecuteAsync(context);
     }
+
+    private static string Taken(HttpContext context) =>
+        context.Request.Path.StartsWithSegments("/v1/plans/bulk", StringComparison.Ordinal) ? BulkForms.Both : "application/json";
 
     private static string Known(string method) =>
         method is "GET" or "HEAD" or "POST" or "PUT" or "DELETE" or "PATCH" or "OPTIONS" or "TRACE" ? method : "used";

@@ -41,7 +41,7 @@ public sealed class ProblemResult(
     {
         if (kind == ProblemKind.NotJson)
         {
-            headers.Accept = "application/json";
+            headers.Accept = headers.Accept.Count == 0 ? "application/json" : headers.Accept;
             headers.AcceptEncoding = "identity";
         }
 

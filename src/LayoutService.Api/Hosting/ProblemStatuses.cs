@@ -4,9 +4,12 @@ namespace LayoutService.Api.Hosting;
 internal static class ProblemStatuses
 {
     private static readonly int[] OfPlans = [400, 406, 408, 413, 415, 422, 429, 500, 503];
+    private static readonly int[] OfBulk = [400, 406, 415, 429, 500, 503];
     private static readonly int[] OfReading = [406, 429, 500];
 
     public static RouteHandlerBuilder PlansProblems(this RouteHandlerBuilder route) => Declare(route, OfPlans);
+
+    public static RouteHandlerBuilder BulkProblems(this RouteHandlerBuilder route) => Declare(route, OfBulk);
 
     public static RouteHandlerBuilder ReadingProblems(this RouteHandlerBuilder route) => Declare(route, OfReading);
 

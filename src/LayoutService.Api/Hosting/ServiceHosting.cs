@@ -25,6 +25,9 @@ public static class ServiceHosting
     /// </summary>
     private const int MostBytesDrained = 16 * ServiceLimits.MaxBodyBytes;
 
+    /// <summary>Seconds that calls which have begun have to finish, once the service no longer takes new ones.</summary>
+    private const int SecondsToFinish = 20;
+
     public static void AddServer(this WebApplicationBuilder builder)
     {
         builder.WebHost.ConfigureKestrel(server =>
@@ -34,6 +37,10 @@ public static class ServiceHosting
         });
         var settings = builder.Configuration.GetSection("Service").Get<ServiceSettings>() ?? new ServiceSettings();
         builder.Services.AddSingleton(settings);
+
+        // the drain counts within the time to stop, so what is being answered then has this long to finish
+        builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout =
+            TimeSpan.FromSeconds(settings.DrainSeconds + settings.BulkDrainSeconds + SecondsToFinish));
         builder.Services.AddSingleton<Readiness>();
         builder.Services.AddSingleton(_ => new EngineGate(
             settings.PlansAtOnce > 0 ? settings.PlansAtOnce : Environment.ProcessorCount, settings.PlansWaiting));

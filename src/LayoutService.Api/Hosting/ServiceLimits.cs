@@ -9,6 +9,9 @@ public static class ServiceLimits
     /// <summary>Bytes of a body.</summary>
     public const int MaxBodyBytes = 1_048_576;
 
+    /// <summary>Bytes that a call in bulk reads ahead while its answer is not taken.</summary>
+    public const int BulkReadAheadBytes = 16 * 1_048_576;
+
     /// <summary>Corners of the room's outline, the first not counted twice.</summary>
     public const int MaxCorners = 200;
 
@@ -30,7 +33,7 @@ public static class ServiceLimits
     /// <summary>Joists in a field.</summary>
     public const int MaxJoists = 1000;
 
-    /// <summary>Joist fields that the contract takes; one is planned so far.</summary>
+    /// <summary>Joist fields of a room.</summary>
     public const int MaxJoistFields = 20;
 
     /// <summary>Different lengths, or sheets, that can be bought.</summary>
@@ -48,8 +51,20 @@ public static class ServiceLimits
     /// <summary>Pieces that a cut plan cuts from sheets, all counts together.</summary>
     public const int MaxCutPanelPieces = 1000;
 
+    /// <summary>Fixtures, lights of a grid, or mounts.</summary>
+    public const int MaxFixtures = 200;
+
     /// <summary>Packs in a price list.</summary>
     public const int MaxPricedItems = 500;
+
+    /// <summary>Taxes in a price list.</summary>
+    public const int MaxTaxes = 10;
+
+    /// <summary>Rooms of a job.</summary>
+    public const int MaxRooms = 100;
+
+    /// <summary>Variants of a comparison.</summary>
+    public const int MaxVariants = 50;
 
     /// <summary>Rule values set by the caller.</summary>
     public const int MaxRules = 100;

@@ -12,6 +12,15 @@ public sealed class ServiceSettings
     /// <summary>Requests that one caller (by network address) may send in a minute; 0 stands for no limit.</summary>
     public int RequestsPerMinute { get; init; }
 
+    /// <summary>Calls in bulk at once; more are answered with 503. Each may hold what it has read ahead.</summary>
+    public int BulkCalls { get; init; } = 16;
+
+    /// <summary>Seconds that a call in bulk may stand still: nothing comes though nothing is left to plan, or nothing is taken.</summary>
+    public int BulkIdleSeconds { get; init; } = 60;
+
+    /// <summary>Seconds that a call in bulk may go on once the service is told to stop; then it ends with `complete` false.</summary>
+    public int BulkDrainSeconds { get; init; } = 10;
+
     /// <summary>Seconds during which the service, once told to stop, answers but says that it is not ready.</summary>
     public int DrainSeconds { get; init; }
 }

@@ -35,13 +35,16 @@ internal sealed class PlanDesk(RequestRules rules, EngineGate gate)
             return (null, new(ProblemKind.Busy, "All places for planning are taken; try again in a second."));
         }
 
-        return LayoutEngine.Plan(asked.Survey) switch
-        {
-            PlanOutcome.Made made => (made.Plan, null),
-            PlanOutcome.NotPossible none => (null, NoPlan(none.Findings)),
-            _ => throw new InvalidOperationException("The engine answered neither with a plan nor with findings."),
-        };
+        return Plan(asked);
     }
+
+    /// <summary>The same for a caller that has its place already.</summary>
+    public static (CeilingPlan? Plan, ProblemResult? Problem) Plan(MappedPlan asked) => LayoutEngine.Plan(asked.Survey) switch
+    {
+        PlanOutcome.Made made => (made.Plan, null),
+        PlanOutcome.NotPossible none => (null, NoPlan(none.Findings)),
+        _ => throw new InvalidOperationException("The engine answered neither with a plan nor with findings."),
+    };
 
     public static string RequestDigestOf(JsonBody<PlanRequest> body) => RequestDigest.Of(body.Reading!.Root);
 

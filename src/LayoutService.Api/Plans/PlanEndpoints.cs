@@ -1,4 +1,5 @@
 using FluentValidation;
+using LayoutService.Api.Documents;
 using LayoutService.Api.Hosting;
 using LayoutService.Api.Plans.Answers;
 using LayoutService.Api.Plans.Requests;
@@ -27,6 +28,7 @@ public static class PlanEndpoints
             .WithSummary("Plan a ceiling")
             .WithDescription("One room in, the whole plan out: straps, sheets, cut plan, takeoff, checks, steps. The call is pure: the same request has the same answer, and may be repeated.")
             .Produces<PlanAnswer>()
+            .WithMetadata(new OfferedForms(PlanForms.Table.MediaTypes))
             .PlansProblems();
         plans.MapPost("/plans/check", Check)
             .WithName("checkPlan")
@@ -46,16 +48,38 @@ public static class PlanEndpoints
             .WithDescription("The same request as for a plan; the answer is the block `sheets` of that plan.")
             .Produces<SheetsAnswer>()
             .PlansProblems();
+        plans.MapPost("/fixtures", Fixtures)
+            .WithName("createFixtures")
+            .WithSummary("Place the fixtures alone")
+            .WithDescription("The same request as for a plan; the answer is the block `fixtures` of that plan: a list.")
+            .Produces<IReadOnlyList<FixtureAnswer>>()
+            .PlansProblems();
+        plans.MapPost("/insulation", Insulation)
+            .WithName("createInsulation")
+            .WithSummary("Plan the batts alone")
+            .WithDescription("The same request as for a plan; the answer is the block `insulation` of that plan. Where the request asks for no batts, it has no fills.")
+            .Produces<InsulationAnswer>()
+            .PlansProblems();
     }
 
     private static async Task<IResult> Plan(JsonBody<PlanRequest> body, HttpRequest request, PlanDesk desk, CancellationToken stop)
     {
-        if (!TryBlocks(request.Query, out var blocks, out var wrong))
+        if (!PlanQuery.TryRead(request, PlanForms.Table, out var blocks, out var form, out var view, out var wrong))
         {
             return wrong;
         }
 
-        return await Answer(body, desk, blocks, answer => JsonAnswer.Of(answer), stop);
+        var (asked, refused) = desk.Accept(body);
+        if (asked is null)
+        {
+            return refused!;
+        }
+
+        request.HttpContext.Response.Headers.Vary = "Accept";
+        var (plan, none) = await desk.PlanAsync(asked, stop);
+        return plan is null
+            ? none!
+            : form.Write(new(plan, asked, body.Reading!.Value!, PlanDesk.RequestDigestOf(body), blocks ?? Blocks.All), view);
     }
 
     private static Task<IResult> Check(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
@@ -66,6 +90,12 @@ public static class PlanEndpoints
 
     private static Task<IResult> Sheets(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
         Answer(body, desk, new(Block.Sheets), answer => JsonAnswer.Of(answer.Sheets), stop);
+
+    private static Task<IResult> Fixtures(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
+        Answer(body, desk, new(Block.Fixtures), answer => JsonAnswer.Of(answer.Fixtures), stop);
+
+    private static Task<IResult> Insulation(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
+        Answer(body, desk, new(Block.Insulation), answer => JsonAnswer.Of(answer.Insulation ?? InsulationAnswer.None), stop);
 
     private static async Task<IResult> Answer(
         JsonBody<PlanRequest> body, PlanDesk desk, Blocks blocks, Func<PlanAnswer, IResult> write, CancellationToken stop)
@@ -80,7 +110,8 @@ public static class PlanEndpoints
         return plan is null ? none! : write(PlanWriting.Of(plan, asked, PlanDesk.RequestDigestOf(body), blocks));
     }
 
-    private static bool TryBlocks(IQueryCollection query, out Blocks blocks, out ProblemResult wrong)
+    /// <summary>The blocks that the query asks for; false, and the problem, when it cannot be read.</summary>
+    internal static bool TryBlocks(IQueryCollection query, out Blocks blocks, out ProblemResult wrong)
     {
         wrong = null!;
         blocks = default;

@@ -37,7 +37,13 @@ public sealed class JsonBody<T> : IBindableFromHttpContext<JsonBody<T>>, IEndpoi
             return new(null, problem);
         }
 
-        var reading = JsonReading<T>.Of(bytes);
+        return Of(bytes);
+    }
+
+    /// <summary>A body that came by another way, read by the same rules.</summary>
+    public static JsonBody<T> Of(ReadOnlyMemory<byte> json)
+    {
+        var reading = JsonReading<T>.Of(json);
         return reading.Faults.Count == 0
             ? new(reading, null)
             : new(reading, Unreadable(reading.Faults));

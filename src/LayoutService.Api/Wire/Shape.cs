@@ -17,6 +17,7 @@ internal enum ShapeKind
     Date,
     Length,
     Point,
+    Part,
 }
 
 /// <summary>
@@ -85,6 +86,7 @@ internal sealed class Shape
             _ when type == typeof(DateOnly) => ShapeKind.Date,
             _ when type == typeof(WireLength) => ShapeKind.Length,
             _ when type == typeof(WirePoint) => ShapeKind.Point,
+            _ when type == typeof(WirePart) => ShapeKind.Part,
             _ => null,
         };
         return kind is { } known ? new Shape { Kind = known } : null;

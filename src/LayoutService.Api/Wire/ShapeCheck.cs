@@ -67,6 +67,9 @@ internal sealed class ShapeCheck
             case ShapeKind.Point:
                 CheckPoint(value, place);
                 break;
+            case ShapeKind.Part when Is(value, JsonValueKind.Object, "an object", place):
+                faults.AddRange(PartCheck.FaultsOf(value, place));
+                break;
         }
     }
 

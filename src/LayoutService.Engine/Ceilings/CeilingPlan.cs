@@ -8,8 +8,11 @@ public sealed record WallLine(string Id, int Edge, Point From, Point To, Length 
 /// <summary>One joist: its centre line across the run from the outline's lowest coordinate, and where it lies over the room.</summary>
 public sealed record JoistMember(string Id, string Field, Length At, Length Face, Point From, Point To, string? Support);
 
-/// <summary>The clear space between two neighbouring joist faces (or a wall and a joist face).</summary>
-public sealed record JoistBay(string Id, Length From, Length To, Length Width);
+/// <summary>
+/// The clear space between two neighbouring joist faces (or a wall and a joist face). <see cref="Along"/> is the stretch
+/// along the joists over which it is that wide, from the outline's lowest coordinate; null when that is all of it.
+/// </summary>
+public sealed record JoistBay(string Id, Length From, Length To, Length Width, (Length From, Length To)? Along = null);
 
 public sealed record JoistPlan(IReadOnlyList<JoistMember> Members, IReadOnlyList<JoistBay> Bays);
 
@@ -38,6 +41,10 @@ public sealed record PlanSummary
     public required Length? FinishedHeight { get; init; }
 
     public required Length? LowestUnderside { get; init; }
+
+    public int FixturesMoved { get; init; }
+
+    public int FixturesInConflict { get; init; }
 
     public required decimal MassKilograms { get; init; }
 

@@ -19,7 +19,14 @@ public sealed record StickCut(string PieceId, Length Length);
 public sealed record CutSheet(
     string Id, Length Width, Length Length, string StockId, IReadOnlyList<SheetCut> Cuts, IReadOnlyList<SheetOffcut> Offcuts);
 
-public sealed record SheetCut(string PieceId, Length X, Length Y, Length Width, Length Length, bool Turned);
+/// <param name="PieceId">The board piece.</param>
+/// <param name="X">Along the sheet.</param>
+/// <param name="Y">Across the sheet.</param>
+/// <param name="Width">Across the sheet.</param>
+/// <param name="Length">Along the sheet.</param>
+/// <param name="Turned">It lies with its length across the sheet.</param>
+/// <param name="FactoryEdges">How many of its long edges must be the factory's.</param>
+public sealed record SheetCut(string PieceId, Length X, Length Y, Length Width, Length Length, bool Turned, int FactoryEdges = 0);
 
 public sealed record SheetOffcut(Length X, Length Y, Length Width, Length Length);
 

@@ -4,25 +4,11 @@ using LayoutService.Engine.Measures;
 namespace LayoutService.Engine.Ceilings;
 
 /// <summary>
-/// Joists whose faces touch (within the survey tolerance of 6 mm) carry a strap as one support. Lo and Hi are the
-/// outer faces across the joists; <see cref="Members"/> are indices of the joists, sorted across the run.
-/// </summary>
-public readonly record struct Support(long Lo, long Hi, int FirstMember, int MemberCount)
-{
-    public long Middle => Lo + ((Hi - Lo) / 2);
-
-    public bool Doubled => MemberCount > 1;
-}
-
-/// <summary>
 /// The surveyed room turned into the working frame and mirrored to a standard pose, so that a room, its mirror image and
 /// the same room listed from another corner all get the same plan.
 /// </summary>
 public sealed class FramedRoom
 {
-    /// <summary>Joists closer than this, face to face, act as one support. Common practice: the survey tolerance, 6 mm.</summary>
-    private const long TouchingFaces = 6 * Length.PerMillimetre;
-
     private FramedRoom(Survey survey, PlanFrame frame)
     {
         Survey = survey;
@@ -35,8 +21,7 @@ public sealed class FramedRoom
         Straps = openings.All(o => o.Units == 0) ? Board : Region.Of(Outline, openings);
         InsideCorners = [.. FindInsideCorners(Outline)];
         Tips = [.. FindTips(Outline)];
-        Joists = [.. JoistCentres(survey, frame)];
-        Supports = Merge(Joists, Field.Face.Units);
+        Joists = FloorJoists.Of(survey, frame);
         GridStep = survey.Units == UnitSystem.Imperial ? Length.PerSixteenth : Length.PerMillimetre;
         GridPhase = frame.MirrorU ? Modulo(frame.SizeU, GridStep) : 0;
         GridPhaseAcross = frame.MirrorV ? Modulo(frame.SizeV, GridStep) : 0;
@@ -46,6 +31,7 @@ public sealed class FramedRoom
 
     public PlanFrame Frame { get; }
 
+    /// <summary>The field that sets the direction of the rows, the first one given.</summary>
     public JoistField Field { get; }
 
     public IReadOnlyList<Uv> Outline { get; }
@@ -64,10 +50,8 @@ public sealed class FramedRoom
     /// <summary>Corners between oblique walls where an arm of the room ends in a point along the joists; HighEnd when it points towards +u.</summary>
     public IReadOnlyList<(long Along, bool HighEnd)> Tips { get; }
 
-    /// <summary>Joist centre lines across the run, rising.</summary>
-    public long[] Joists { get; }
-
-    public Support[] Supports { get; }
+    /// <summary>The joists of all fields and what they carry a row on.</summary>
+    public FloorJoists Joists { get; }
 
     /// <summary>Positions that we choose along the joists are whole steps from the outline's lowest coordinate.</summary>
     public long GridStep { get; }
@@ -75,6 +59,17 @@ public sealed class FramedRoom
     public long GridPhase { get; }
 
     public long GridPhaseAcross { get; }
+
+    /// <summary>The holes that rows and seams keep off; none until they are known.</summary>
+    public KeepOuts KeepOuts { get; private set; } = KeepOuts.None;
+
+    /// <summary>The same room with holes to keep off.</summary>
+    public FramedRoom With(KeepOuts holes)
+    {
+        var copy = (FramedRoom)MemberwiseClone();
+        copy.KeepOuts = holes;
+        return copy;
+    }
 
     /// <summary>The greatest whole step at or below a place across the joists.</summary>
     public long SnapDownAcross(long across) => across - Modulo(across - GridPhaseAcross, GridStep);
@@ -142,42 +137,6 @@ public sealed class FramedRoom
 
     private static long Modulo(long value, long step) => ((value % step) + step) % step;
 
-    private static IEnumerable<long> JoistCentres(Survey survey, PlanFrame frame)
-    {
-        var field = survey.JoistFields[0];
-        var centres = field.Positions is { } positions
-            ? positions.Select(p => p.Units)
-            : Spaced(field.First!.Value.Units, field.Spacing!.Value.Units, frame.SizeV);
-        return centres.Select(frame.AcrossIn).Order();
-    }
-
-    private static IEnumerable<long> Spaced(long first, long spacing, long end)
-    {
-        for (var at = first; at <= end; at += spacing)
-        {
-            yield return at;
-        }
-    }
-
-    private static Support[] Merge(long[] joists, long face)
-    {
-        var merged = new List<Support>();
-        for (var i = 0; i < joists.Length; i++)
-        {
-            var (lo, hi) = (joists[i] - (face / 2), joists[i] + (face / 2));
-            if (merged.Count > 0 && lo <= merged[^1].Hi + TouchingFaces)
-            {
-                merged[^1] = merged[^1] with { Hi = Math.Max(hi, merged[^1].Hi), MemberCount = merged[^1].MemberCount + 1 };
-            }
-            else
-            {
-                merged.Add(new Support(lo, hi, i, 1));
-            }
-        }
-
-        return [.. merged];
-    }
-
     // all that decides the plan, written so that the same room in the same pose gives the same list
     private static List<long> Pose(Survey survey, PlanFrame frame)
     {
@@ -194,7 +153,25 @@ public sealed class FramedRoom
             .ToList();
         openings.Sort(Compare);
         openings.ForEach(key.AddRange);
-        key.AddRange(JoistCentres(survey, frame));
+        var whole = new Span(0, frame.SizeU);
+        foreach (var joist in FloorJoists.MembersOf(survey, frame).OrderBy(m => m.At).ThenBy(m => m.Along.Lo).ThenBy(m => m.Along.Hi).ThenBy(m => m.Face))
+        {
+            key.Add(joist.At);
+            if (joist.Along != whole)
+            {
+                key.AddRange([joist.Along.Lo, joist.Along.Hi, joist.Face]);
+            }
+        }
+
+        key.AddRange(survey.Fixtures
+            .Select(f => (frame.In(f.At), Shape: (f.Cutout.Width.Units, f.Cutout.Height.Units, f.MaxShift.Units, f.BodyDepth.Units)))
+            .Select(f => (f.Item1.U, f.Item1.V, f.Shape))
+            .Order()
+            .SelectMany(f => new[] { f.U, f.V, f.Shape.Item1, f.Shape.Item2, f.Shape.Item3, f.Shape.Item4 }));
+        var services = (survey.Services ?? []).SelectMany(s => s.Rings()).Select(ring => RingKey([.. ring.Select(frame.In)])).ToList();
+        services.Sort(Compare);
+        services.ForEach(key.AddRange);
+        key.AddRange(survey.Mounts.Select(m => frame.In(m.At)).Select(m => (m.U, m.V)).Order().SelectMany(m => new[] { m.U, m.V }));
         return key;
     }
 

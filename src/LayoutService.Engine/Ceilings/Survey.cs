@@ -38,7 +38,25 @@ public sealed record Survey
     /// <summary>Ducts, pipes, beams and the like; null when the caller said nothing of them.</summary>
     public IReadOnlyList<Service>? Services { get; init; }
 
+    /// <summary>Batts between the joists; null for none.</summary>
+    public InsulationWish? Insulation { get; init; }
+
     public PriceList? Prices { get; init; }
+
+    /// <summary>How sheets and sticks get in; null when nothing was said, and everything does.</summary>
+    public WayIn? WayIn { get; init; }
+
+    /// <summary>Who lifts; null when it was not said, and nothing is too heavy.</summary>
+    public Crew? Crew { get; init; }
+
+    /// <summary>Stock that way in and crew keep from the plan. Set by the engine, never by a caller.</summary>
+    public IReadOnlyList<StockLeftOut> LeftOut { get; init; } = [];
+
+    public IReadOnlyList<FixtureWish> Fixtures { get; init; } = [];
+
+    public LightGridWish? LightGrid { get; init; }
+
+    public IReadOnlyList<MountWish> Mounts { get; init; } = [];
 
     /// <summary>Rule values set by the caller, by rule id, in the rule's own unit.</summary>
     public IReadOnlyDictionary<string, decimal> RuleOverrides { get; init; } = new Dictionary<string, decimal>();
@@ -92,6 +110,9 @@ public enum JoistKind
 public sealed record JoistField
 {
     public required string Id { get; init; }
+
+    /// <summary>The part of the room that it covers, an open ring; null when it covers all of it.</summary>
+    public IReadOnlyList<Point>? Region { get; init; }
 
     /// <summary>Direction of the joists, degrees anticlockwise from +x, in [0, 180). 0 is along x, 90 along y.</summary>
     public required decimal RunDegrees { get; init; }
@@ -186,6 +207,26 @@ public sealed record PriceList
 
     /// <summary>Waste by class as a fraction added to what is counted (counted × (1 + waste)).</summary>
     public IReadOnlyDictionary<string, decimal> Waste { get; init; } = new Dictionary<string, decimal>();
+
+    /// <summary>Spare sticks as a fraction of those cut, of one-inch and of two-inch wood; null takes the usual one, 0 none.</summary>
+    public decimal? OneByCulls { get; init; }
+
+    public decimal? TwoByCulls { get; init; }
+
+    /// <summary>Taxes on the sum of the amounts, in the caller's order. None is charged on another.</summary>
+    public IReadOnlyList<TaxRate> Taxes { get; init; } = [];
+
+    /// <summary>What work costs; null when labour is not counted.</summary>
+    public LabourRates? Labour { get; init; }
 }
+
+/// <summary>A tax by the name that the order shows, as a fraction of the amounts that it is charged on.</summary>
+public sealed record TaxRate(string Name, decimal Rate, bool OnLabour);
+
+/// <summary>
+/// The price of an hour, and the hours that a caller's own crew takes: for one strap piece put up, for one sheet hung and
+/// for one foot or metre of joint finished. Nothing is assumed for those left out.
+/// </summary>
+public sealed record LabourRates(decimal HourPrice, decimal? PerStrapPiece, decimal? PerBoardPiece, decimal? PerJointLength);
 
 public sealed record PricedItem(string Code, string? Id, string? Sku, decimal PackSize, decimal PackPrice);

@@ -43,6 +43,8 @@ public static class CeilingCautions
             all.Add(new(Sentence.Of("heat_clearance", "Keep wood, board and insulation off flues and hot ducts by the distance that their own listing gives."), Practice, facts.HotServices));
         }
 
+        all.AddRange(FixtureCautions.Of(bench));
+        all.AddRange(BattCautions.Of(facts));
         all.Add(Lifting(bench));
         all.Add(new(Sentence.Of("dust", "Wear eye protection and a respirator overhead. An old ceiling may hold asbestos or lead: have it tested before you break it."), Practice, []));
         var blocks = book.Limit("fireblock-horizontal");

@@ -6,7 +6,7 @@ namespace LayoutService.Engine.Checks;
 public static class CeilingChecks
 {
     /// <summary>
-    /// Every check that applies, in the order of the work: straps, board, headroom, plane, cables, fire. A rule that the
+    /// Every check that applies, in the order of the work: straps, board, headroom, plane, cables, fire, fixtures. A rule that the
     /// plan breaks is a failed check with a remedy, never an exception.
     /// </summary>
     public static IReadOnlyList<Check> Of(RuleBook book, CheckFacts facts)
@@ -15,6 +15,7 @@ public static class CeilingChecks
         return
         [
             .. StrapChecks.Of(bench), .. BoardChecks.Of(bench), .. HeadroomChecks.Of(bench), .. PlaneChecks.Of(bench), .. FireChecks.Of(bench),
+            .. FixtureChecks.Of(bench),
         ];
     }
 }

@@ -24,6 +24,9 @@ public sealed record CheckFacts
     /// <summary>Insulation that lies on the board, kg/m²; null when none does.</summary>
     public decimal? InsulationMassPerArea { get; init; }
 
+    /// <summary>True when the batts are there for heat.</summary>
+    public bool ThermalInsulation { get; init; }
+
     /// <summary>True when the caller listed the cables, pipes and ducts (also when the list says none).</summary>
     public bool ServicesGiven { get; init; }
 
@@ -37,6 +40,14 @@ public sealed record CheckFacts
     public IReadOnlyList<string> HotServices { get; init; } = [];
 
     public IReadOnlyList<string> Bulkheads { get; init; } = [];
+
+    public IReadOnlyList<FixtureFact> Fixtures { get; init; } = [];
+
+    /// <summary>The light grid; null when none was asked for.</summary>
+    public GridFacts? Grid { get; init; }
+
+    /// <summary>Ids of what hangs.</summary>
+    public IReadOnlyList<string> Mounts { get; init; } = [];
 
     /// <summary>The fire rating wanted of the ceiling (<c>45 min</c>, <c>1 h</c>, <c>1.5 h</c>); null when none.</summary>
     public string? FireRating { get; init; }

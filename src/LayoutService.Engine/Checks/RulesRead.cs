@@ -15,6 +15,7 @@ public static class RulesRead
         "board-screw-penetration", "screw-tip", "rated-ceiling-penetration", "board-under-insulation", "insulation-on-board",
         "headroom", "headroom-over-area", "headroom-obstruction", "plane", "cable-setback", "floor-membrane",
         "floor-membrane-joist-depth", "draftstop-area", "fireblock-horizontal", "lift-people", "lift-mass-most",
+        "light-clearance", "light-insulation-clearance", "fixture-conflicts",
     };
 
     /// <summary>True when this ruleset has the rule and a plan's checks or cautions read its value.</summary>

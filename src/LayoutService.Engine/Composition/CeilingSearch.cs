@@ -144,9 +144,14 @@ public sealed class CeilingSearch
     private List<RowSkeleton> Skeletons(List<WallRow> wallRows)
     {
         var plain = RowSkeletons.Choose(_room, _rules, wallRows, []);
-        if (plain is null || _posts.Count == 0)
+        if (plain is null || (_posts.Count == 0 && !_room.KeepOuts.Any))
         {
             return plain is null ? [] : [plain];
+        }
+
+        if (_room.KeepOuts.Any)
+        {
+            return HoleRows.Skeletons(_room, _rules, wallRows, _posts, plain);
         }
 
         // all posts, else all but one
@@ -168,11 +173,13 @@ public sealed class CeilingSearch
             .Where((ring, i) => room.Survey.Room.Openings[i].Kind == OpeningKind.Post && ring.Max(c => c.V) - ring.Min(c => c.V) <= rules.MaxSpacing)
             .Select(ring => new Span(ring.Min(c => c.U) - rules.Half, ring.Max(c => c.U) + rules.Half))];
 
-    private (long, long, int, long, long, int, int) Key(ChosenCeiling made) => (
+    private (int, long, long, int, long, int, long, int, int) Key(ChosenCeiling made) => (
+        made.Layout.Division.Holes.Firm,
         made.Layout.Division.Slivers,
         made.Layout.Penalty,
-        PostsCut(made),
+        PostsCut(made) + HoleRows.Met(_room.KeepOuts.Firm, _rules, made.Lines),
         made.Layout.Cost,
+        made.Layout.Division.Holes.Soft + HoleRows.Met(_room.KeepOuts.Soft, _rules, made.Lines),
         made.Layout.Division.Narrow,
         made.Layout.ButtCount,
         DifferentGaps(made.Lines));

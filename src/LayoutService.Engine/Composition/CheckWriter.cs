@@ -1,5 +1,7 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Checks;
+using LayoutService.Engine.Fixtures;
+using LayoutService.Engine.Insulation;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Standards;
@@ -12,16 +14,20 @@ namespace LayoutService.Engine.Composition;
 public static class CheckWriter
 {
     public static (IReadOnlyList<Check> Checks, IReadOnlyList<Caution> Cautions) Write(
-        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary)
+        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary,
+        FixturePlan fixtures, InsulationPlan? insulation = null)
     {
         var survey = room.Survey;
         var book = new RuleBook(PublishedTables.Current, survey.Ruleset, survey.RuleOverrides);
-        var facts = Facts(room, strapping, sheets, cutPlan, joists, summary);
-        return (CeilingChecks.Of(book, facts), CeilingCautions.Of(book, facts));
+        var facts = FixtureFactsWriter.With(Facts(room, strapping, sheets, cutPlan, joists, summary, insulation), survey, fixtures);
+        return (
+            [.. CeilingChecks.Of(book, facts), .. SiteChecks.Checks(survey, summary, facts.Board.HeaviestSheets)],
+            [.. CeilingCautions.Of(book, facts), .. SiteChecks.Cautions(survey)]);
     }
 
     private static CheckFacts Facts(
-        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary)
+        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary,
+        InsulationPlan? insulation = null)
     {
         var survey = room.Survey;
         var (widest, where) = WidestSupport(room, joists);
@@ -66,6 +72,8 @@ public static class CheckWriter
                 JoistDepth = room.Field.Depth,
                 ConcealedArea = decimal.Round((decimal)sheets.Pieces.Sum(p => p.AreaSquareMetres), 3),
             },
+            InsulationMassPerArea = insulation?.HeaviestKilogramsPerSquareMetre,
+            ThermalInsulation = insulation?.Purpose == InsulationPurpose.Thermal,
             SurveyTolerance = Length.FromMillimetres(6),
         };
     }
@@ -74,18 +82,22 @@ public static class CheckWriter
     private static (Length Widest, IReadOnlyList<string> Where) WidestSupport(FramedRoom room, JoistPlan joists)
     {
         long widest = 0;
-        var at = 0;
-        for (var i = 0; i + 1 < room.Supports.Length; i++)
+        (int From, int To)? at = null;
+        foreach (var zone in room.Joists.Zones)
         {
-            var gap = room.Supports[i + 1].Middle - room.Supports[i].Middle;
-            if (gap > widest)
+            for (var i = zone.FirstSupport; i + 1 < zone.FirstSupport + zone.SupportCount; i++)
             {
-                (widest, at) = (gap, i);
+                var (one, next) = (room.Joists.Supports[i], room.Joists.Supports[i + 1]);
+                if (next.Middle - one.Middle > widest)
+                {
+                    (widest, at) = (next.Middle - one.Middle, (one.FirstMember, next.FirstMember));
+                }
             }
         }
 
-        return room.Supports.Length < 2
-            ? (new Length(room.Frame.SizeV), [.. joists.Members.Select(m => m.Id)])
-            : (new Length(widest), new[] { JoistWriter.Name(room, room.Supports[at].FirstMember), JoistWriter.Name(room, room.Supports[at + 1].FirstMember) });
+        var names = JoistWriter.Names(room);
+        return at is { } found
+            ? (new Length(widest), new[] { names[found.From], names[found.To] })
+            : (new Length(room.Frame.SizeV), [.. joists.Members.Select(m => m.Id)]);
     }
 }

@@ -94,7 +94,7 @@ public static class CutPlanWriter
             stock.Length,
             stock.Id,
             [.. use.Cuts.Select(c => new Ceilings.SheetCut(
-                sheets.PieceIds[c.Piece], new Length(c.X), new Length(c.Y), new Length(c.Width), new Length(c.Length), c.Turned))],
+                sheets.PieceIds[c.Piece], new Length(c.X), new Length(c.Y), new Length(c.Width), new Length(c.Length), c.Turned, sheets.FactoryEdges(c.Piece)))],
             [.. use.Offcuts.Select(o => new SheetOffcut(new Length(o.X), new Length(o.Y), new Length(o.Width), new Length(o.Length)))]);
     }
 }

@@ -57,7 +57,7 @@ public sealed class FreeButts(FramedRoom room, StockPrices prices, StrapLines st
         foreach (var (at, strips) in served)
         {
             var line = new StrapLine(at, false, straps.Short(at, strips), null);
-            if (line.Stretches.Count == 0 || lines.Exists(l => TooNear(l, line)))
+            if (line.Stretches.Count == 0 || MeetsHole(line) || lines.Exists(l => TooNear(l, line)))
             {
                 return null;
             }
@@ -82,6 +82,10 @@ public sealed class FreeButts(FramedRoom room, StockPrices prices, StrapLines st
 
         return (lines, bearing, butts);
     }
+
+    // a short strap never comes under a hole: a butt may stand elsewhere
+    private bool MeetsHole(StrapLine line) => room.KeepOuts.Any && room.KeepOuts.Firm.Concat(room.KeepOuts.Soft).Any(h =>
+        h.AlongKept.Lo - rules.Half < line.At && line.At < h.AlongKept.Hi + rules.Half && line.Stretches.Any(s => s.Across.Overlaps(h.AcrossKept)));
 
     // straps side by side are never nearer than the gap, and one place has one strap
     private bool TooNear(StrapLine a, StrapLine b) =>

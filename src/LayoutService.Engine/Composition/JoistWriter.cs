@@ -7,9 +7,18 @@ namespace LayoutService.Engine.Composition;
 /// <summary>Writes walls, joists and bays in the caller's coordinates.</summary>
 public static class JoistWriter
 {
-    /// <summary>Id of the joist at an index in the working frame; numbered in the caller's direction across.</summary>
-    public static string Name(FramedRoom room, int index) =>
-        $"J{(room.Frame.MirrorV ? room.Joists.Length - index : index + 1)}";
+    /// <summary>Ids of the joists by their index in the working frame; numbered in the caller's direction across, then along.</summary>
+    public static string[] Names(FramedRoom room)
+    {
+        var names = new string[room.Joists.Members.Length];
+        var order = Order(room);
+        for (var n = 0; n < order.Length; n++)
+        {
+            names[order[n]] = $"J{n + 1}";
+        }
+
+        return names;
+    }
 
     public static IReadOnlyList<WallLine> Walls(FramedRoom room)
     {
@@ -24,52 +33,87 @@ public static class JoistWriter
 
     public static JoistPlan Joists(FramedRoom room)
     {
-        var count = room.Joists.Length;
-        var face = room.Field.Face.Units;
-        var supportOf = new Support[count];
-        foreach (var support in room.Supports)
+        var (frame, joists, names) = (room.Frame, room.Joists, Names(room));
+        var with = Partners(room);
+        var members = new List<JoistMember>(names.Length);
+        foreach (var index in Order(room))
         {
-            Array.Fill(supportOf, support, support.FirstMember, support.MemberCount);
-        }
-
-        var members = new List<JoistMember>(count);
-        for (var n = 0; n < count; n++)
-        {
-            var index = room.Frame.MirrorV ? count - 1 - n : n;
-            var at = room.Joists[index];
-            var support = supportOf[index];
+            var joist = joists.Members[index];
+            var (from, to) = frame.MirrorU ? (joist.Along.Hi, joist.Along.Lo) : (joist.Along.Lo, joist.Along.Hi);
+            var field = room.Survey.JoistFields[joist.Field];
             members.Add(new JoistMember(
-                $"J{n + 1}",
-                room.Field.Id,
-                new Length(room.Frame.AcrossIn(at)),
-                room.Field.Face,
-                room.Frame.Out(new Uv(room.Frame.MirrorU ? room.Frame.SizeU : 0, at)),
-                room.Frame.Out(new Uv(room.Frame.MirrorU ? 0 : room.Frame.SizeU, at)),
-                support.Doubled ? Name(room, room.Frame.MirrorV ? support.FirstMember + support.MemberCount - 1 : support.FirstMember) : null));
+                names[index],
+                field.Id,
+                new Length(frame.AcrossIn(joist.At)),
+                field.Face,
+                frame.Out(new Uv(from, joist.At)),
+                frame.Out(new Uv(to, joist.At)),
+                with[index] is { } other ? names[other] : null));
         }
 
-        return new JoistPlan(members, Bays(members, face, room.Frame.SizeV));
+        return new JoistPlan(members, Bays(room));
     }
 
-    // clear spaces between joist faces, and between the outline's ends and the first and last face
-    private static List<JoistBay> Bays(List<JoistMember> members, long face, long size)
+    private static int[] Order(FramedRoom room)
     {
-        var bays = new List<JoistBay>();
-        long at = 0;
-        foreach (var member in members)
+        var (frame, members) = (room.Frame, room.Joists.Members);
+        return [.. Enumerable.Range(0, members.Length)
+            .OrderBy(i => frame.AcrossIn(members[i].At))
+            .ThenBy(i => Math.Min(frame.AlongIn(members[i].Along.Lo), frame.AlongIn(members[i].Along.Hi)))];
+    }
+
+    // the first joist, in the caller's order, of the support that a joist is one of several in
+    private static int?[] Partners(FramedRoom room)
+    {
+        var with = new int?[room.Joists.Members.Length];
+        foreach (var zone in room.Joists.Zones)
         {
-            Add(member.At.Units - (face / 2));
-            at = Math.Max(at, member.At.Units + (face / 2));
+            var next = 0;
+            for (var s = zone.FirstSupport; s < zone.FirstSupport + zone.SupportCount; s++)
+            {
+                var support = room.Joists.Supports[s];
+                var together = zone.Members.Skip(next).Take(support.MemberCount).ToList();
+                next += support.MemberCount;
+                foreach (var member in together.Where(_ => support.Doubled))
+                {
+                    with[member] ??= room.Frame.MirrorV ? together[^1] : together[0];
+                }
+            }
         }
 
-        Add(size);
+        return with;
+    }
+
+    // clear spaces between joist faces, and between the outline's ends and the first and last face, zone by zone
+    private static List<JoistBay> Bays(FramedRoom room)
+    {
+        var bays = new List<JoistBay>();
+        var frame = room.Frame;
+        var zones = frame.MirrorU ? room.Joists.Zones.Reverse() : room.Joists.Zones;
+        foreach (var zone in zones)
+        {
+            var (a, b) = (frame.AlongIn(zone.Along.Lo), frame.AlongIn(zone.Along.Hi));
+            (Length, Length)? along = room.Joists.Zones.Length == 1 ? null : (new Length(Math.Min(a, b)), new Length(Math.Max(a, b)));
+            var faces = room.Joists.Supports.AsSpan(zone.FirstSupport, zone.SupportCount).ToArray()
+                .Select(s => new Span(Math.Min(frame.AcrossIn(s.Lo), frame.AcrossIn(s.Hi)), Math.Max(frame.AcrossIn(s.Lo), frame.AcrossIn(s.Hi))))
+                .OrderBy(s => s.Lo);
+            long at = 0;
+            foreach (var face in faces)
+            {
+                Add(at, face.Lo, along);
+                at = Math.Max(at, face.Hi);
+            }
+
+            Add(at, frame.SizeV, along);
+        }
+
         return bays;
 
-        void Add(long to)
+        void Add(long from, long to, (Length, Length)? along)
         {
-            if (to - at > 6 * Length.PerMillimetre)
+            if (to - from > FloorJoists.TouchingFaces)
             {
-                bays.Add(new JoistBay($"BAY{bays.Count + 1}", new Length(at), new Length(to), new Length(to - at)));
+                bays.Add(new JoistBay($"BAY{bays.Count + 1}", new Length(from), new Length(to), new Length(to - from), along));
             }
         }
     }

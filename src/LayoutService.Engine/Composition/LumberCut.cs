@@ -54,7 +54,7 @@ public sealed class LumberCut(FramedRoom room)
         var longest = Math.Min(new StrapRuns(room, rules).LongestPiece, kinds.Max(k => k.Length.Units) - _wish.EndTrim.Units);
         var nailers = new NailerLines(room, rules).Of(lines, runs, longest, LedgerStock.Longest(room.Survey.Units) - _wish.EndTrim.Units);
         var priced = kinds.All(s => s.PackPrice is not null);
-        var wallNailers = Enumerable.Range(0, nailers.Count).Where(i => nailers[i].Role == NailerRole.WallNailer).ToList();
+        var wallNailers = Enumerable.Range(0, nailers.Count).Where(i => nailers[i].OfStrap).ToList();
         var plan = BarBatches.Solve(
             new BarProblem(
                 Bars(runs),
@@ -123,7 +123,7 @@ public sealed class LumberCut(FramedRoom room)
         priced ? (long)decimal.Round(stock.PackPrice!.Value * 10_000m / stock.PackSize) : stock.Length.Units;
 
     private long NailerCut(NailerLine nailer) =>
-        Math.Max(1, nailer.Length - (nailer.Role == NailerRole.WallNailer ? 0 : 2 * _wish.EndClearance.Units));
+        Math.Max(1, nailer.Length - (nailer.OfStrap ? 0 : 2 * _wish.EndClearance.Units));
 
     private CutResult Result(string use, bool priced, long cost, long bound)
     {
@@ -191,7 +191,7 @@ public sealed class LumberCut(FramedRoom room)
 
     private (IReadOnlyList<CutStick>, CutResult?) Ledgers(List<NailerLine> nailers)
     {
-        var ledgers = Enumerable.Range(0, nailers.Count).Where(i => nailers[i].Role != NailerRole.WallNailer).ToList();
+        var ledgers = Enumerable.Range(0, nailers.Count).Where(i => !nailers[i].OfStrap).ToList();
         if (ledgers.Count == 0)
         {
             return ([], null);

@@ -1,5 +1,6 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Checks;
+using LayoutService.Engine.Fixtures;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Steps;
@@ -12,15 +13,19 @@ namespace LayoutService.Engine.Composition;
 public static class PlanWriter
 {
     public static CeilingPlan Write(
-        FramedRoom room, ChosenCeiling chosen, IReadOnlyList<BoardPart> parts, IReadOnlyList<BoardSeam> seams, CutLumber lumber, CutBoard board)
+        FramedRoom room, ChosenCeiling chosen, IReadOnlyList<BoardPart> parts, IReadOnlyList<BoardSeam> seams, CutLumber lumber, CutBoard board,
+        IReadOnlyList<PlacedFixture> placed, LaidGrid? grid)
     {
         var survey = room.Survey;
         var strapWriter = new StrappingWriter(room, chosen, lumber);
         var sheetWriter = new SheetWriter(room, chosen, parts);
-        var strapping = strapWriter.Write(sheetWriter.ButtsOnLine(), StockOfPieces(lumber));
-        var sheets = sheetWriter.Write(strapWriter.RowIds, seams, board.StockOf);
-        var cutPlan = CutPlanWriter.Write(room, lumber, strapWriter, board, sheetWriter);
         var joists = JoistWriter.Joists(room);
+        var (insulation, strapping) = InsulationJoin.Of(
+            room, chosen, lumber, strapWriter, strapWriter.Write(sheetWriter.ButtsOnLine(), StockOfPieces(lumber)), joists);
+        var sheets = sheetWriter.Write(strapWriter.RowIds, seams, board.StockOf, new CutoutMarks(room, placed));
+        var holes = new FixtureWriter(room, chosen, placed).Write(strapWriter.RowIds, seams, strapping);
+        var fixtures = new FixturePlan(holes, GridRoom.Write(room, grid, placed, holes, FinishedHeight(survey)), MountWriter.Write(room, strapping));
+        var cutPlan = CutPlanWriter.Write(room, lumber, strapWriter, board, sheetWriter);
         var walls = JoistWriter.Walls(room);
         Func<Length, string> say = l => room.Say(l.Units);
         var facts = new TakeoffFacts
@@ -28,28 +33,39 @@ public static class PlanWriter
             Strapping = strapping,
             Sheets = sheets,
             CutPlan = cutPlan,
+            Fixtures = fixtures,
             StrappingWish = survey.Strapping,
             SheetWish = survey.Sheets,
+            Insulation = insulation,
+            InsulationWish = survey.Insulation,
             Prices = survey.Prices,
             Ruleset = survey.Ruleset,
             Units = survey.Units,
             TapeText = say,
+            Allowances = Allowances.For(survey.Prices),
         };
         var takeoff = TakeoffCounter.Count(facts);
         var summary = Summary(room, strapping, sheets, cutPlan, takeoff, facts.Masses);
-        var (checks, cautions) = CheckWriter.Write(room, strapping, sheets, cutPlan, joists, summary);
+        var (checks, cautions) = CheckWriter.Write(room, strapping, sheets, cutPlan, joists, summary, fixtures, insulation);
         return new CeilingPlan
         {
-            Summary = summary with { ChecksFailed = checks.Count(c => c.Status == CheckStatus.Fail) },
+            Summary = summary with
+            {
+                FixturesMoved = fixtures.Fixtures.Count(f => f.Status == FixtureStatus.Moved),
+                FixturesInConflict = fixtures.Fixtures.Count(f => f.Status == FixtureStatus.Conflict),
+                ChecksFailed = checks.Count(c => c.Status == CheckStatus.Fail),
+            },
             Checks = checks,
             Cautions = cautions,
             Walls = walls,
             Joists = joists,
             Strapping = strapping,
             Sheets = sheets,
+            Fixtures = fixtures,
+            Insulation = insulation,
             CutPlan = cutPlan,
             Takeoff = takeoff,
-            Steps = WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls),
+            Steps = WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, insulation, fixtures),
             Alternatives = PlanAlternatives.Of(room, chosen, board, sheets),
         };
     }
@@ -71,13 +87,15 @@ public static class PlanWriter
         return found;
     }
 
+    private static Length? FinishedHeight(Survey survey) => survey.Room.FloorBuildUp is { } buildUp && survey.Room.Heights.Count > 0
+        ? new Length(survey.Room.Heights.Min(h => h.FloorToJoist.Units)) - buildUp - survey.Strapping.Thickness - (survey.Sheets.Thickness * survey.Sheets.Layers)
+        : null;
+
     private static PlanSummary Summary(
         FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, TakeoffPlan takeoff, MassTable masses)
     {
         var survey = room.Survey;
-        Length? finished = survey.Room.FloorBuildUp is { } buildUp && survey.Room.Heights.Count > 0
-            ? new Length(survey.Room.Heights.Min(h => h.FloorToJoist.Units)) - buildUp - survey.Strapping.Thickness - (survey.Sheets.Thickness * survey.Sheets.Layers)
-            : null;
+        var finished = FinishedHeight(survey);
         return new PlanSummary
         {
             Rows = strapping.Rows.Count,

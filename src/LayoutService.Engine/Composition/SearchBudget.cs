@@ -10,5 +10,5 @@ namespace LayoutService.Engine.Composition;
 public sealed record SearchBudget(int Divisions, int Lattices, int Patterns, int Carried, int Improved, int Costings, int Freed, int Beam)
 {
     public static SearchBudget For(Effort effort) =>
-        effort == Effort.Quick ? new SearchBudget(3, 5, 8, 15, 2, 12, 3, 12) : new SearchBudget(10, 40, 30, 400, 12, 400, 8, 24);
+        effort == Effort.Quick ? new SearchBudget(3, 5, 8, 15, 2, 12, 2, 8) : new SearchBudget(10, 40, 30, 400, 12, 400, 8, 24);
 }

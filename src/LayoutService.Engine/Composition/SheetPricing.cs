@@ -14,6 +14,12 @@ public sealed class SheetPricing(SheetWish wish, StockPrices prices)
     public IReadOnlyList<SheetKind> Kinds() =>
         [.. wish.Stock.Select(s => new SheetKind(s.Width.Units, s.Length.Units, prices.Cost(s), s.Quantity))];
 
+    /// <summary>The stock of one width alone, for board that rooms of a job share.</summary>
+    public IReadOnlyList<SheetStock> Stock(long width) => [.. wish.Stock.Where(s => s.Width.Units == width)];
+
+    public IReadOnlyList<SheetKind> Kinds(long width) =>
+        [.. Stock(width).Select(s => new SheetKind(s.Width.Units, s.Length.Units, prices.Cost(s), s.Quantity))];
+
     public BoardCosting Cost(long width)
     {
         var kinds = Kinds();

@@ -35,6 +35,9 @@ public sealed class SheetWriter
 
     public string[] PieceIds { get; }
 
+    /// <summary>How many long edges of a part must be the factory's.</summary>
+    public int FactoryEdges(int part) => (int)_parts[part].FactoryEdges;
+
     /// <summary>For each bearing line, the ids of the pieces whose butts stand on it.</summary>
     public Dictionary<int, List<string>> ButtsOnLine()
     {
@@ -55,13 +58,13 @@ public sealed class SheetWriter
         return found;
     }
 
-    public SheetPlan Write(string[] rowIds, IReadOnlyList<BoardSeam> seams, IReadOnlyDictionary<int, SheetStock> stockOf)
+    public SheetPlan Write(string[] rowIds, IReadOnlyList<BoardSeam> seams, IReadOnlyDictionary<int, SheetStock> stockOf, CutoutMarks marks)
     {
         long Sum(BoardJointKind kind) => seams.Where(s => s.Kind == kind).Sum(s => s.Length);
         return new SheetPlan
         {
             Courses = [.. Courses()],
-            Pieces = [.. Order.Select(p => Piece(p, rowIds, stockOf))],
+            Pieces = [.. Order.Select(p => Piece(p, rowIds, stockOf, marks))],
             Joints = [.. seams.Select(Joint)],
             ButtJointLength = new Length(Sum(BoardJointKind.Butt)),
             TaperedJointLength = new Length(Sum(BoardJointKind.Tapered)),
@@ -80,7 +83,7 @@ public sealed class SheetWriter
             .Select(c => new Course(c.Id, 1, new Length(Math.Min(c.A, c.B)), new Length(Math.Max(c.A, c.B))));
     }
 
-    private BoardPiece Piece(int index, string[] rowIds, IReadOnlyDictionary<int, SheetStock> stockOf)
+    private BoardPiece Piece(int index, string[] rowIds, IReadOnlyDictionary<int, SheetStock> stockOf, CutoutMarks marks)
     {
         var part = _parts[index];
         var ring = part.Ring.Select(_room.Frame.Out).ToList();
@@ -96,6 +99,7 @@ public sealed class SheetWriter
             AreaSquareMetres = part.Area / Math.Pow(1000.0 * Length.PerMillimetre, 2),
             StockId = stockOf[index].Id,
             Ends = [.. Ends(part, rowIds)],
+            Cutouts = marks.Of(part),
             MeasureInPlace = !part.Rectangle || last,
             Notes = part.Rectangle ? [] : [Sentence.Of("measure_shape", "Measure this shape in place before cutting; keep the factory edge to the field.")],
             Screws = BoardScrews.On(part, _chosen.Lines),

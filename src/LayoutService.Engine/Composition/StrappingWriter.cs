@@ -35,7 +35,7 @@ public sealed class StrappingWriter
         _before = Befores();
         _firstRun = FirstRuns();
         _pieces = [.. Enumerable.Range(0, chosen.Lines.Count).Select(PiecesOf)];
-        _joistNames = [.. Enumerable.Range(0, room.Joists.Length).Select(j => JoistWriter.Name(room, j))];
+        _joistNames = JoistWriter.Names(room);
         PieceIds = NamePieces();
         foreach (var stick in cut.StrapSticks.Concat(cut.LedgerSticks))
         {
@@ -222,12 +222,18 @@ public sealed class StrappingWriter
             reasons.Add(new Reason("opening", met, "cut_at_opening", "Cut in two by this opening; moving clear of it would cost a row or leave the board unsupported."));
         }
 
+        if (_chosen.Lines[line].Stretches.Any(s => s.LowEnd == StretchEnd.Fixture))
+        {
+            var holes = _cut.Nailers.Where(n => n.Role == NailerRole.Header && n.Lines.Contains(line)).SelectMany(n => n.For!).Distinct().ToList();
+            reasons.Add(new Reason("fixture", holes, "trimmed_at_hole", "Trimmed round this hole, with headers; moving clear of it would cost a row or leave the board unsupported."));
+        }
+
         if (buttsOnLine.TryGetValue(line, out var butts))
         {
             reasons.Add(new Reason("butt", butts, "backs_butt", "Backs the butt ends of these sheets."));
         }
 
-        if (reasons.Count == 0 || (reasons.All(r => r.Code is "backs_butt" or "cut_at_opening") && _chosen.Lines[line].Through))
+        if (reasons.Count == 0 || (reasons.All(r => r.Code is "backs_butt" or "cut_at_opening" or "trimmed_at_hole") && _chosen.Lines[line].Through))
         {
             reasons.Add(new Reason("spacing", before is { } b ? [RowIds[b]] : [], "within_spacing", "Keeps the distance between rows within the limit."));
         }
@@ -279,9 +285,13 @@ public sealed class StrappingWriter
         {
             NailerRole.Ledger => new Reason("row-ends", serves, "last_joist_too_far", "The last joist is too far from the wall to carry these rows' ends."),
             NailerRole.WallNailer => new Reason("sheet-edge", serves, "oblique_wall_edge", "Carries the board's edge along the oblique wall between rows."),
+            NailerRole.Header => new Reason("row-trimmed", serves, "carries_board_at_hole", "Carries the board beside a hole that the row is trimmed round."),
+            _ when nailer.For is not null => new Reason("mount", nailer.For, "carries_mount", "Carries what hangs between the joists."),
             _ => new Reason("row-ends", serves, "no_support_at_end", "Carries these rows' ends where no joist is near."),
         };
-        var where = nailer.Source >= 0
+        var where = nailer.For is { } cause
+            ? new Reason(nailer.Role == NailerRole.Header ? "fixture" : "mount", cause)
+            : nailer.Source >= 0
             ? new Reason("wall", [$"W{nailer.Source + 1}"])
             : new Reason("opening", [_room.Survey.Room.Openings[-nailer.Source - 1].Id]);
         return new Nailer(
@@ -329,7 +339,7 @@ public sealed class StrappingWriter
                 var joint = joints.Contains(support.Index);
                 yield return new Crossing(
                     RowIds[line],
-                    support.Index >= 0 ? _joistNames[_room.Supports[support.Index].FirstMember] : LedgerOf(line, support.Middle),
+                    support.Index >= 0 ? _joistNames[_room.Joists.Supports[support.Index].FirstMember] : LedgerOf(line, support.Middle),
                     _room.Frame.Out(new Uv(_chosen.Lines[line].At, support.Middle)),
                     joint ? CrossingKind.Joint : CrossingKind.Plain,
                     joint ? 4 : 2);
@@ -341,7 +351,7 @@ public sealed class StrappingWriter
     {
         var place = new Uv(_chosen.Lines[line].At, v);
         var nearest = Enumerable.Range(0, _cut.Nailers.Count)
-            .Where(i => _cut.Nailers[i].Role != NailerRole.WallNailer)
+            .Where(i => !_cut.Nailers[i].OfStrap && _cut.Nailers[i].For is null)
             .MinBy(i => Rings.Distance(place, _cut.Nailers[i].From, _cut.Nailers[i].To));
         return NailerIds[nearest];
     }

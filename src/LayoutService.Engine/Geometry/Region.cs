@@ -40,7 +40,7 @@ public sealed class Region
 {
     private static readonly GeometryFactory Factory = new(new PrecisionModel(1));
 
-    private Region(Shapes shape, Cell[] cells, WallEdge[] edges)
+    internal Region(Shapes shape, Cell[] cells, WallEdge[] edges)
     {
         Shape = shape;
         Cells = cells;
@@ -221,7 +221,7 @@ public sealed class Region
         return Rings.WithoutStraightCorners(ring);
     }
 
-    private static Cell[] CutCells(Shapes shape)
+    internal static Cell[] CutCells(Shapes shape)
     {
         var sides = new List<(Coordinate Low, Coordinate High)>();
         var levels = new SortedSet<long>();

@@ -6,9 +6,10 @@ namespace LayoutService.Engine.Sheets;
 
 /// <summary>
 /// One way to divide the ceiling into courses: the lines across the joists, rising, walls included, and the sheet width.
-/// <see cref="Slivers"/> is the length of strip narrower than the least rip that it leaves along walls.
+/// <see cref="Slivers"/> is the length of strip narrower than the least rip that it leaves along walls; <see cref="Holes"/> how
+/// many firm and soft holes its seams would meet.
 /// </summary>
-public sealed record CourseDivision(long SheetWidth, IReadOnlyList<long> Lines, long Slivers, long Narrow)
+public sealed record CourseDivision(long SheetWidth, IReadOnlyList<long> Lines, long Slivers, long Narrow, (int Firm, int Soft) Holes = default)
 {
     public int Courses => Lines.Count - 1;
 
@@ -24,6 +25,8 @@ public static class CourseLines
 {
     public const long LeastRip = 150 * Length.PerMillimetre;
     public const long PreferredRip = 300 * Length.PerMillimetre;
+
+    private const int MostBesideHoles = 40;
 
     public static List<CourseDivision> Offer(FramedRoom room, StockPrices prices, int most)
     {
@@ -61,17 +64,21 @@ public static class CourseLines
                 }
             }
 
-            foreach (var first in firsts.Where(f => f > low).Distinct())
+            var divided = firsts.Where(f => f > low).Distinct().Select(first => Divide(room, width, first)).ToList();
+            if (room.KeepOuts.Any && divided.TrueForAll(d => d.Holes.Firm + d.Holes.Soft > 0))
             {
-                var division = Divide(board, width, first);
-                offered.Add((division, (use.Of(division.Lines, width) * prices.Rate(width)) + prices.SeamCost(room, division)));
+                divided.AddRange(BesideHoles(room, width).Except(firsts).Select(first => Divide(room, width, first)));
             }
+
+            offered.AddRange(divided.Select(d => (d, (use.Of(d.Lines, width) * prices.Rate(width)) + prices.SeamCost(room, d))));
         }
 
         // least slivers, then least sheet, then fewest narrow rips and courses
         var ranked = offered
             .Select((o, i) => (o.Division, o.Use, i))
-            .OrderBy(x => x.Division.Slivers)
+            .OrderBy(x => x.Division.Holes.Firm)
+            .ThenBy(x => x.Division.Slivers)
+            .ThenBy(x => x.Division.Holes.Soft)
             .ThenBy(x => x.Use)
             .ThenBy(x => x.Division.Narrow + (x.Division.Courses * PreferredRip))
             .ThenBy(x => x.i)
@@ -85,15 +92,24 @@ public static class CourseLines
         .GroupBy(d => d.SheetWidth)
         .SelectMany(width => width
             .Select((d, i) => (d, i))
-            .OrderBy(x => x.d.Slivers).ThenBy(x => x.d.Narrow + (x.d.Courses * PreferredRip)).ThenBy(x => x.i)
+            .OrderBy(x => x.d.Holes.Firm).ThenBy(x => x.d.Slivers).ThenBy(x => x.d.Holes.Soft)
+            .ThenBy(x => x.d.Narrow + (x.d.Courses * PreferredRip)).ThenBy(x => x.i)
             .Select((x, rank) => (x.d, rank)))
-        .OrderBy(x => x.rank).ThenBy(x => x.d.Slivers)
+        .OrderBy(x => x.rank).ThenBy(x => x.d.Holes.Firm).ThenBy(x => x.d.Slivers)
         .Select(x => x.d);
+
+    // with a seam just past a hole
+    private static IEnumerable<long> BesideHoles(FramedRoom room, long width) => room.KeepOuts.Firm.Concat(room.KeepOuts.Soft)
+        .SelectMany(h => new[] { room.SnapDownAcross(h.AcrossKept.Lo), room.SnapUpAcross(h.AcrossKept.Hi) })
+        .Select(at => room.Board.LowV + Remainder(at - room.Board.LowV, width))
+        .Distinct()
+        .Take(MostBesideHoles);
 
     private static long Remainder(long distance, long width) => distance % width is 0 ? width : distance % width;
 
-    private static CourseDivision Divide(Region board, long width, long first)
+    private static CourseDivision Divide(FramedRoom room, long width, long first)
     {
+        var board = room.Board;
         var lines = new List<long> { board.LowV };
         for (var at = first; at < board.HighV; at += width)
         {
@@ -117,7 +133,19 @@ public static class CourseLines
             }
         }
 
-        return new CourseDivision(width, lines, slivers, narrow);
+        return new CourseDivision(width, lines, slivers, narrow, Met());
+
+        (int, int) Met()
+        {
+            var (firm, soft) = (0, 0);
+            for (var i = 1; room.KeepOuts.Any && i < lines.Count - 1; i++)
+            {
+                var met = room.KeepOuts.MetByCourseLine(lines[i]);
+                (firm, soft) = (firm + met.Firm, soft + met.Soft);
+            }
+
+            return (firm, soft);
+        }
 
         void Weigh(long strip, long length)
         {

@@ -100,7 +100,7 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, JointWeig
     /// <summary>True when wood lies behind the whole width of a butt on this line in this run.</summary>
     private bool Backs(CourseRun run, int line)
     {
-        if (!run.Along.Holds(lines[line].At))
+        if (!run.Along.Holds(lines[line].At) || !room.KeepOuts.ButtMayStand(lines[line].At, run.Strip))
         {
             return false;
         }
@@ -120,7 +120,7 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, JointWeig
     /// <summary>The same for any line, known here or not.</summary>
     public bool Backs(CourseRun run, BearingLine line)
     {
-        if (!run.Along.Holds(line.At))
+        if (!run.Along.Holds(line.At) || !room.KeepOuts.ButtMayStand(line.At, run.Strip))
         {
             return false;
         }

@@ -54,6 +54,9 @@ public sealed record BoardPiece
     /// <summary>Butt ends of this piece; walls are not listed.</summary>
     public required IReadOnlyList<ButtEnd> Ends { get; init; }
 
+    /// <summary>Holes in it, in the order of the fixtures.</summary>
+    public IReadOnlyList<BoardCutout> Cutouts { get; init; } = [];
+
     public required bool MeasureInPlace { get; init; }
 
     /// <summary>What to keep when it is measured in place, and why.</summary>
@@ -62,6 +65,12 @@ public sealed record BoardPiece
     /// <summary>Screws that fall on this piece.</summary>
     public required int Screws { get; init; }
 }
+
+/// <summary>
+/// A hole in a piece: the piece's corner that it is measured from, its centre (both in the caller's coordinates), its size, and
+/// how it is marked on the finished face.
+/// </summary>
+public sealed record BoardCutout(string FixtureId, Point Corner, Point Centre, Cutout Size, Sentence Mark);
 
 /// <summary>A butt end: its place along the joists from the outline's lowest coordinate, and the straps behind it.</summary>
 public sealed record ButtEnd(Length At, Length From, Length To, IReadOnlyList<string> Backing);

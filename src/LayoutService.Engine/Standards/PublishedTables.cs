@@ -48,7 +48,8 @@ public sealed class PublishedTables
         [
             Take("nbc-board-fastening", shapes.Rules), Take("irc-board-fastening", shapes.Rules),
             Take("strap-fastening", shapes.Rules), Take("fire-separation", shapes.Rules), Take("cables", shapes.Rules),
-            Take("plane", shapes.Rules), Take("joist-restraint", shapes.Rules), Take("joist-cutting", shapes.Rules), Practice, Coverage,
+            Take("plane", shapes.Rules), Take("joist-restraint", shapes.Rules), Take("joist-cutting", shapes.Rules), Take("insulation", shapes.Rules),
+            Take("fixtures", shapes.Rules), Practice, Coverage,
         ];
 
         var unread = TableReader.Ids().FirstOrDefault(id => !read.Contains(id));

@@ -27,6 +27,7 @@ internal static class BoardSteps
 
         foreach (var (course, pieces) in courses)
         {
+            FixtureSteps.CutHoles(list, course, pieces);
             Hang(list, course, [.. pieces.Where(piece => !piece.MeasureInPlace)], trade);
             foreach (var piece in pieces.Where(piece => piece.MeasureInPlace))
             {

@@ -12,7 +12,7 @@ internal static class StrapSteps
         var rows = plan.Rows.OrderBy(row => row.At).ToList();
         Mark(list, rows, trade);
         Cut(list, plan, cut, trade);
-        foreach (var role in plan.Nailers.GroupBy(nailer => nailer.Role).OrderBy(group => group.Key))
+        foreach (var role in plan.Nailers.Where(nailer => nailer.Role != NailerRole.Header).GroupBy(nailer => nailer.Role).OrderBy(group => group.Key))
         {
             Nail(list, role.Key, [.. role]);
         }
@@ -22,6 +22,12 @@ internal static class StrapSteps
         {
             Fasten(list, plan, row, trade);
             Scab(list, row, [.. scabs[row.Id]]);
+        }
+
+        var headers = plan.Nailers.Where(nailer => nailer.Role == NailerRole.Header).ToList();
+        if (headers.Count > 0)
+        {
+            Nail(list, NailerRole.Header, headers);
         }
 
         if (rows.Count > 0)
@@ -93,6 +99,9 @@ internal static class StrapSteps
             NailerRole.WallNailer => (
                 "fasten-wall-nailers",
                 $"Fasten nailers {names} along the oblique walls, faces in the plane of the straps: they carry the sheet edges."),
+            NailerRole.Header => (
+                "fasten-headers",
+                $"Fasten headers {names} along the joists beside the holes, faces in the plane of the straps: they carry the board where a row is trimmed."),
             _ => ("fasten-blocks", $"Fix blocks {names} between their joists, undersides flush."),
         };
         list.Add(
@@ -108,7 +117,7 @@ internal static class StrapSteps
             Sentence.Of(
                 "fasten-row",
                 $"Row {row.Id}: hang {pieces} {place}. Two fasteners at every joist, four where two ends meet. Snap or sight the row "
-                + "straight before the second fastener goes in.",
+                + $"straight before the second fastener goes in.{BattSteps.Loose(row)}",
                 ("row", row.Id),
                 ("pieces", pieces),
                 ("place", place)),

@@ -5,6 +5,9 @@ public static class TouchKinds
 {
     public const string Joist = "joist";
 
+    /// <summary>The clear space between two joists.</summary>
+    public const string Bay = "bay";
+
     public const string Row = "row";
 
     /// <summary>One length of strap in a row.</summary>
@@ -14,11 +17,18 @@ public static class TouchKinds
 
     public const string Scab = "scab";
 
+    /// <summary>One strip of batts in a bay.</summary>
+    public const string Fill = "fill";
+
     /// <summary>One bought length in the cut plan.</summary>
     public const string Stock = "stock";
 
     /// <summary>One bought sheet in the cut plan.</summary>
     public const string SheetStock = "sheet-stock";
+
+    public const string Fixture = "fixture";
+
+    public const string Mount = "mount";
 
     /// <summary>One part cut from a sheet.</summary>
     public const string BoardPiece = "board-piece";

@@ -1,4 +1,6 @@
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Fixtures;
+using LayoutService.Engine.Insulation;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Strapping;
@@ -8,7 +10,7 @@ namespace LayoutService.Engine.Steps;
 /// <summary>
 /// The order of work with its hold points. Every row, strap piece, nailer, scab and board piece is touched at least once,
 /// and nothing is used before it is there: wood is cut before it is hung, nailers hang before the rows that end on them,
-/// rows before the board, a course before the next one.
+/// rows before the batts and the board, a course before the next one; what was left loose for a batt is fastened before the hold.
 /// </summary>
 public static class WorkSteps
 {
@@ -23,12 +25,16 @@ public static class WorkSteps
         JoistPlan joists,
         UnitSystem units,
         Func<Length, string> text,
-        IReadOnlyList<WallLine>? walls = null)
+        IReadOnlyList<WallLine>? walls = null,
+        InsulationPlan? insulation = null,
+        FixturePlan? fixtures = null)
     {
         var trade = new TradeText(units, text);
         var list = new StepList();
         FirstSteps.Write(list, joists, trade);
         StrapSteps.Write(list, strapping, cut, trade);
+        FixtureSteps.RoughIn(list, fixtures ?? FixturePlan.None, trade);
+        BattSteps.Write(list, strapping, insulation, trade);
         ClosingHold.Write(list, strapping, sheets, trade);
         BoardSteps.Write(list, sheets, cut, HangingOrder.Of(sheets, joists, walls ?? []), trade);
         return list.Steps;

@@ -4,9 +4,15 @@ using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Strapping;
 
-/// <summary>A nailer as it lies in the working frame: along which edge (see <see cref="WallEdge.Source"/>), and what it carries.</summary>
-public sealed record NailerLine(NailerRole Role, Uv From, Uv To, int Source, IReadOnlyList<int> Lines)
+/// <summary>
+/// A nailer as it lies in the working frame: along which edge (see <see cref="WallEdge.Source"/>), and what it carries: rows,
+/// or by id the fixtures or the mount that it is for.
+/// </summary>
+public sealed record NailerLine(NailerRole Role, Uv From, Uv To, int Source, IReadOnlyList<int> Lines, IReadOnlyList<string>? For = null)
 {
+    /// <summary>True when it is cut from the straps' stock, to its whole length.</summary>
+    public bool OfStrap => Role is NailerRole.WallNailer or NailerRole.Header;
+
     public long Length => (long)Math.Round(Rings.DistanceBetween(From, To));
 }
 
@@ -28,7 +34,9 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
         var found = new List<NailerLine>();
         found.AddRange(Ledgers(lines, runs));
         found.AddRange(WallNailers(lines));
-        return [.. found.SelectMany(n => InLengths(n, n.Role == NailerRole.WallNailer ? longestStrap : longestLedger))];
+        found.AddRange(HoleHeaders.Of(room, rules, lines));
+        found.AddRange(MountBlocks.Of(room));
+        return [.. found.SelectMany(n => InLengths(n, n.OfStrap ? longestStrap : longestLedger))];
     }
 
     private IEnumerable<NailerLine> Ledgers(IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs)
@@ -56,7 +64,7 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
 
         void Note(int source, Uv place, int line)
         {
-            if (source < 0 && BayAt(place.V) is { } bay)
+            if (source < 0 && BayAt(place) is { } bay)
             {
                 blocks.Add(new NailerLine(NailerRole.Block, place with { V = bay.Lo }, place with { V = bay.Hi }, source, [line]));
                 return;
@@ -77,13 +85,14 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
     }
 
     // the clear bay that a strap's end hangs in: a block across it, joist to joist, carries the end
-    private Span? BayAt(long v)
+    private Span? BayAt(Uv place)
     {
-        for (var i = 0; i + 1 < room.Supports.Length; i++)
+        var supports = room.Joists.At(place.U);
+        for (var i = 0; i + 1 < supports.Length; i++)
         {
-            if (room.Supports[i].Hi <= v && v <= room.Supports[i + 1].Lo)
+            if (supports[i].Hi <= place.V && place.V <= supports[i + 1].Lo)
             {
-                return new Span(room.Supports[i].Hi, room.Supports[i + 1].Lo);
+                return new Span(supports[i].Hi, supports[i + 1].Lo);
             }
         }
 

@@ -10,14 +10,21 @@ namespace LayoutService.Engine.Strapping;
 /// Method: farthest reach (the greedy shortest path over positions): each row as far as it may go. By exchange this is
 /// a least count, since a farther row never makes the rest harder. Cost: rows × (forbidden + windows).
 /// </summary>
-public sealed class RowFiller(FramedRoom room, RowRules rules, IReadOnlyList<Span> forbidden, IReadOnlyList<Span> windows)
+/// <param name="room">The framed room.</param>
+/// <param name="rules">The distances that rows keep.</param>
+/// <param name="forbidden">Open stretches where no row may stand.</param>
+/// <param name="windows">Stretches that each want a row.</param>
+/// <param name="oblique">How far past the spacing a row may stand from a loose end, low and high (see <see cref="ObliqueReach"/>).</param>
+public sealed class RowFiller(
+    FramedRoom room, RowRules rules, IReadOnlyList<Span> forbidden, IReadOnlyList<Span> windows, (long Low, long High) oblique)
 {
     /// <summary>A row nearer than this to an oblique corner is a stub: 100 mm. Common practice, no source.</summary>
     public const long LeastFromCorner = 100 * Length.PerMillimetre;
 
     /// <summary>
     /// Rows strictly between two fixed rows, as far as they reach from the low end (or, mirrored, from the high end).
-    /// A loose end is not a row but an oblique wall's nearest corner: only the greatest spacing counts from it.
+    /// A loose end is not a row but an oblique wall's nearest corner: only the greatest spacing counts from it, and half a
+    /// face more where strap ends are cut square.
     /// Null when no filling keeps the distances.
     /// </summary>
     public List<long>? Fill(long from, long to, bool looseFrom, bool looseTo, bool fromHigh)
@@ -112,15 +119,19 @@ public sealed class RowFiller(FramedRoom room, RowRules rules, IReadOnlyList<Spa
     {
         var rows = new List<long>();
         var at = from;
+        var (more, most) = mirrored ? (oblique.High, oblique.Low) : oblique;
+        var last = looseTo ? most : 0;
         while (true)
         {
             var cap = WindowCap(at, mirrored);
-            if (to - at <= rules.MaxSpacing && (cap >= to || cap == long.MaxValue))
+            var first = rows.Count == 0 && looseFrom ? more : 0;
+            // between two oblique walls there is a row, however near they are
+            if (to - at <= rules.MaxSpacing + (rows.Count == 0 && looseFrom && looseTo ? 0 : first + last) && (cap >= to || cap == long.MaxValue))
             {
                 break;
             }
 
-            var next = Allowed(Math.Min(at + rules.MaxSpacing, cap), mirrored);
+            var next = Allowed(Math.Min(at + rules.MaxSpacing + first, cap), mirrored);
             if (next >= to)
             {
                 next = Allowed(to - 1, mirrored);

@@ -56,6 +56,8 @@ public static class RowSkeletons
         }
 
         var inner = wallRows.Where(r => !starts.Contains(r) && !ends.Contains(r)).ToList();
+        var clearance = new ShortRowClearance(room, rules);
+        var oblique = (starts.Count > 0 ? 0 : ObliqueReach.Of(room, rules, false), ends.Count > 0 ? 0 : ObliqueReach.Of(room, rules, true));
         RowSkeleton? best = null;
         if (inner.Count <= ExactInnerRows)
         {
@@ -84,7 +86,7 @@ public static class RowSkeletons
 
         void Consider(Func<int, bool> through)
         {
-            var made = Build(room, rules, starts, ends, inner, avoided, through);
+            var made = Build(room, rules, starts, ends, inner, avoided, clearance, oblique, through);
             if (made is not null
                 && (best is null || (made.FullRows, made.LocalLength).CompareTo((best.FullRows, best.LocalLength)) < 0))
             {
@@ -95,7 +97,7 @@ public static class RowSkeletons
 
     private static RowSkeleton? Build(
         FramedRoom room, RowRules rules, List<WallRow> starts, List<WallRow> ends, List<WallRow> inner,
-        IReadOnlyList<Span> avoided, Func<int, bool> through)
+        IReadOnlyList<Span> avoided, ShortRowClearance clearance, (long Low, long High) oblique, Func<int, bool> through)
     {
         var fixedRows = starts.Concat(ends).Concat(inner.Where((_, i) => through(i))).OrderBy(r => r.At).ToList();
         var locals = inner.Where((_, i) => !through(i)).ToList();
@@ -116,8 +118,9 @@ public static class RowSkeletons
         var filler = new RowFiller(
             room,
             rules,
-            [.. locals.Select(l => new Span(l.At - rules.MinGap, l.At + rules.MinGap)), .. avoided],
-            [.. locals.Where(l => !l.BothWalls && !FacedNear(rules, l, starts, ends, inner)).Select(l => Window(rules, l)), .. Tips(room, rules)]);
+            [.. locals.SelectMany(clearance.Of), .. avoided],
+            [.. locals.Where(l => !l.BothWalls && !FacedNear(rules, l, starts, ends, inner)).Select(l => Window(rules, l)), .. Tips(room, rules)],
+            oblique);
         var anchors = fixedRows.Select(r => r.At).Distinct().ToList();
         var (looseStart, looseEnd) = (starts.Count == 0, ends.Count == 0);
         if (looseStart)

@@ -12,6 +12,9 @@ public enum StretchEnd
 
     /// <summary>On a joist, in the open: a short strap past its last support.</summary>
     Joist,
+
+    /// <summary>On a joist beside a hole that the row is trimmed round.</summary>
+    Fixture,
 }
 
 /// <summary>
@@ -40,12 +43,14 @@ public sealed record StrapLine(long At, bool Through, IReadOnlyList<Stretch> Str
 /// </summary>
 public sealed class StrapLines(FramedRoom room, RowRules rules)
 {
-    private const double SteepestBevel = 75;
+    /// <summary>An end is bevelled up to so many degrees off square, and cut square beyond. Common practice, no source.</summary>
+    public const double SteepestBevel = 75;
     private const long SupportSpread = 300 * Length.PerMillimetre;
 
     // many candidates share rows: a row at one place is laid once
     private readonly Dictionary<long, StrapLine> _laid = [];
     private readonly Dictionary<WallRow, StrapLine> _laidShort = [];
+    private List<WallRow>? _wallRows;
 
     public List<StrapLine> Lay(IReadOnlyList<long> through, IReadOnlyList<WallRow> locals)
     {
@@ -89,7 +94,7 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
                     continue;
                 }
 
-                var cut = PastTwoSupports(whole.Across, meet);
+                var cut = PastTwoSupports(at, whole.Across, meet);
                 found.Add(whole with
                 {
                     Across = cut,
@@ -101,7 +106,20 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
             }
         }
 
-        return MergeOverlaps(found);
+        return room.KeepOuts.Firm.Count == 0 ? MergeOverlaps(found) : WithoutHalfTrims(MergeOverlaps(found));
+    }
+
+    // the strap beyond a hole may serve nothing and be left out: then this one just ends on its joist
+    private static List<Stretch> WithoutHalfTrims(List<Stretch> found)
+    {
+        for (var i = 0; i < found.Count; i++)
+        {
+            var low = found[i].LowEnd == StretchEnd.Fixture && (i == 0 || found[i - 1].HighEnd != StretchEnd.Fixture);
+            var high = found[i].HighEnd == StretchEnd.Fixture && (i + 1 == found.Count || found[i + 1].LowEnd != StretchEnd.Fixture);
+            found[i] = found[i] with { LowEnd = low ? StretchEnd.Joist : found[i].LowEnd, HighEnd = high ? StretchEnd.Joist : found[i].HighEnd };
+        }
+
+        return found;
     }
 
     private static List<Stretch> MergeOverlaps(List<Stretch> found)
@@ -125,9 +143,9 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
         return found;
     }
 
-    private Span PastTwoSupports(Span whole, Span part)
+    private Span PastTwoSupports(long at, Span whole, Span part)
     {
-        var supports = room.Supports;
+        var supports = room.Joists.At(at).ToArray();
         int Below(long v) => Array.FindLastIndex(supports, s => s.Middle <= v && s.Middle > whole.Lo);
         int Above(long v) => Array.FindIndex(supports, s => s.Middle >= v && s.Middle < whole.Hi);
         var (lo, hi) = (part.Lo, part.Hi);
@@ -193,7 +211,7 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
                 highUp));
         }
 
-        return found;
+        return room.KeepOuts.Firm.Count == 0 ? found : HoleTrims.Of(room, rules, _wallRows ??= WallRows.Find(room, rules), at, found);
     }
 
     // where the strap ends: on the wall with a bevel where one oblique wall cuts the whole face cleanly, else square

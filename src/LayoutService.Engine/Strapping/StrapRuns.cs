@@ -35,7 +35,7 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
     private const long ScabLength = 300 * Length.PerMillimetre;
 
     private readonly StrappingWish _wish = room.Survey.Strapping;
-    private readonly Dictionary<Stretch, StrapRun> _framed = [];
+    private readonly Dictionary<(Stretch, int), StrapRun> _framed = [];
 
     /// <summary>The longest piece that the stock gives and a person handles.</summary>
     public long LongestPiece => Math.Min(
@@ -55,7 +55,7 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
             for (var s = 0; s < lines[l].Stretches.Count; s++)
             {
                 near.Add(new List<int>(2));
-                runs.Add(Run(l, s, lines[l].Stretches[s], butts[l], near[^1]));
+                runs.Add(Run(l, s, lines[l].At, lines[l].Stretches[s], butts[l], near[^1]));
             }
         }
 
@@ -104,12 +104,13 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
         return beside;
     }
 
-    private StrapRun Run(int line, int index, Stretch stretch, IReadOnlyList<Span> butts, List<int> neighbours)
+    private StrapRun Run(int line, int index, long at, Stretch stretch, IReadOnlyList<Span> butts, List<int> neighbours)
     {
         var ends = stretch with { LowSource = 0, HighSource = 0 };
-        if (!_framed.TryGetValue(ends, out var framed))
+        var zone = room.Joists.ZoneAt(at);
+        if (!_framed.TryGetValue((ends, zone.FirstSupport), out var framed))
         {
-            _framed[ends] = framed = Frame(line, index, ends);
+            _framed[(ends, zone.FirstSupport)] = framed = Frame(line, index, ends, zone);
         }
 
         List<RunNode>? graded = null;
@@ -125,14 +126,14 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
         return framed with { Line = line, Stretch = index, Nodes = graded ?? framed.Nodes, Neighbours = neighbours };
     }
 
-    // a run without regard to butts, for every stretch that lies and ends like this one
-    private StrapRun Frame(int line, int index, Stretch stretch)
+    // a run without regard to butts, for every stretch that lies over the same joists and ends like this one
+    private StrapRun Frame(int line, int index, Stretch stretch, JoistZone zone)
     {
         var (lo, hi) = (stretch.Across.Lo, stretch.Across.Hi);
         var supports = new List<RunSupport>();
-        for (var i = 0; i < room.Supports.Length; i++)
+        for (var i = zone.FirstSupport; i < zone.FirstSupport + zone.SupportCount; i++)
         {
-            var support = room.Supports[i];
+            var support = room.Joists.Supports[i];
             if (Math.Min(hi, support.Hi) - Math.Max(lo, support.Lo) >= JointBearing)
             {
                 supports.Add(new RunSupport(i, Math.Max(lo, support.Lo), Math.Min(hi, support.Hi), Math.Clamp(support.Middle, lo, hi)));
@@ -140,8 +141,8 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
         }
 
         var lone = supports.Count == 0 || supports[^1].Middle - supports[0].Middle < SupportSpread;
-        var ledgerLow = stretch.LowEnd != StretchEnd.Joist && (lone || supports[0].Lo - lo > Overhang);
-        var ledgerHigh = stretch.HighEnd != StretchEnd.Joist && (lone || hi - supports[^1].Hi > Overhang);
+        var ledgerLow = !OnJoist(stretch.LowEnd) && (lone || supports[0].Lo - lo > Overhang);
+        var ledgerHigh = !OnJoist(stretch.HighEnd) && (lone || hi - supports[^1].Hi > Overhang);
         if (ledgerLow)
         {
             supports.Insert(0, new RunSupport(-1, lo, lo + room.Field.Face.Units, lo));
@@ -172,14 +173,14 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
             if ((_wish.JointsAllowed & JointStyles.OnJoist) != 0 && support.Index >= 0 && inside && support.Middle > stretch.Across.Lo && support.Middle < stretch.Across.Hi)
             {
                 nodes.Add(new RunNode(
-                    support.Middle, support.Index, room.Supports[support.Index].Doubled ? 0 : 1, JointKind.Joist));
+                    support.Middle, support.Index, room.Joists.Supports[support.Index].Doubled ? 0 : 1, JointKind.Joist));
             }
 
             if (i + 1 < supports.Count && (_wish.JointsAllowed & JointStyles.Scab) != 0
                 && new Span(support.Hi, supports[i + 1].Lo) is { Size: >= ScabLength } bay)
             {
                 nodes.Add(new RunNode(
-                    bay.Middle, room.Supports.Length + Math.Max(0, support.Index), 2, JointKind.Scab));
+                    bay.Middle, room.Joists.Supports.Length + Math.Max(0, support.Index), 2, JointKind.Scab));
             }
         }
 
@@ -200,10 +201,13 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
         return false;
     }
 
+    private static bool OnJoist(StretchEnd end) => end is StretchEnd.Joist or StretchEnd.Fixture;
+
     private static JointKind End(StretchEnd end) => end switch
     {
         StretchEnd.Opening => JointKind.Opening,
         StretchEnd.Joist => JointKind.Joist,
+        StretchEnd.Fixture => JointKind.Fixture,
         _ => JointKind.Wall,
     };
 
@@ -245,12 +249,12 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
         var cut = nodes[to].At - nodes[from].At;
         if (from == 0)
         {
-            cut += stretch.LongPoint(false, rules.Half) - (stretch.LowEnd == StretchEnd.Joist ? 0 : _wish.EndClearance.Units);
+            cut += stretch.LongPoint(false, rules.Half) - (OnJoist(stretch.LowEnd) ? 0 : _wish.EndClearance.Units);
         }
 
         if (to == nodes.Count - 1)
         {
-            cut += stretch.LongPoint(true, rules.Half) - (stretch.HighEnd == StretchEnd.Joist ? 0 : _wish.EndClearance.Units);
+            cut += stretch.LongPoint(true, rules.Half) - (OnJoist(stretch.HighEnd) ? 0 : _wish.EndClearance.Units);
         }
 
         return cut;

@@ -92,7 +92,13 @@ public sealed record RowPiece
     public Bevel? StartBevel { get; init; }
 
     public Bevel? EndBevel { get; init; }
+
+    /// <summary>Supports at which the piece stays loose until batts lie over it; empty for most.</summary>
+    public IReadOnlyList<FastenAfter> FastenAfter { get; init; } = [];
 }
+
+/// <summary>A crossing that is fastened only when the batts that slide over the strap lie in their bay.</summary>
+public sealed record FastenAfter(string SupportId, IReadOnlyList<string> Fills, Sentence Why);
 
 /// <summary>
 /// An end cut along an oblique wall: degrees off square, and how far the long point stands past the centre line.
@@ -107,8 +113,11 @@ public enum NailerRole
     /// <summary>Along a wall that is neither square nor parallel to the joists, between rows.</summary>
     WallNailer,
 
-    /// <summary>Between two joists, to carry the end of a short strap.</summary>
+    /// <summary>Between two joists, to carry the end of a short strap or what hangs there.</summary>
     Block,
+
+    /// <summary>Along a joist beside a hole that a row is trimmed round, to carry the board there; cut from strap.</summary>
+    Header,
 }
 
 public sealed record Nailer(string Id, NailerRole Role, Point From, Point To, Length Length, string StockId, Length CutLength, IReadOnlyList<Reason> Reasons);

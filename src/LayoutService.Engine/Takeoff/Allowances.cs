@@ -1,3 +1,4 @@
+using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Takeoff;
@@ -13,6 +14,15 @@ public sealed record Allowances
 
     /// <summary>The house defaults.</summary>
     public static readonly Allowances Usual = new();
+
+    /// <summary>The house defaults with the caller's own figures for culls.</summary>
+    public static Allowances For(PriceList? prices) => prices is { OneByCulls: null, TwoByCulls: null } or null
+        ? Usual
+        : Usual with
+        {
+            OneByCulls = prices.OneByCulls ?? Usual.OneByCulls,
+            TwoByCulls = prices.TwoByCulls ?? Usual.TwoByCulls,
+        };
 
     /// <summary>Dropped, stripped and over-driven screws: 5 %. Common practice, no source.</summary>
     public decimal FastenerWaste { get; init; } = 0.05m;

@@ -32,6 +32,10 @@ internal sealed record Measure(string Unit, string UnitCode, bool Whole)
 
     public static readonly Measure Sheet = new("sheet", "C62", true);
 
+    public static readonly Measure Piece = new("piece", "C62", true);
+
+    public static readonly Measure Batt = new("batt", "C62", true);
+
     public static readonly Measure Fastener = new("fastener", "C62", true);
 
     public static readonly Measure Foot = new("ft", "FOT", false);

@@ -1,3 +1,5 @@
+using LayoutService.Engine.Ceilings;
+
 namespace LayoutService.Engine.Takeoff;
 
 /// <summary>Turns what is needed into what is bought: waste added, packs chosen, amount and mass worked out.</summary>
@@ -37,11 +39,14 @@ internal static class Ordering
             [.. bought.OrderByDescending(pack => pack.PackSize)],
             currency is null || price is null ? null : MinorUnits.Round(price.Value, currency),
             need.KilogramsEach is null ? null : decimal.Round(need.KilogramsEach.Value * quantity, MassPlaces),
-            need.CountedFrom);
+            need.CountedFrom)
+        {
+            Need = need,
+        };
     }
 
     /// <summary>Sums of lines: the order of the unpriced codes is that of the lines, each once.</summary>
-    public static TakeoffTotals Total(IReadOnlyList<TakeoffLine> lines, string? currency)
+    public static TakeoffTotals Total(IReadOnlyList<TakeoffLine> lines, string? currency, IReadOnlyList<TaxRate>? taxes = null)
     {
         decimal? amount = null;
         var mass = 0m;
@@ -59,7 +64,7 @@ internal static class Ordering
             }
         }
 
-        return new TakeoffTotals(currency, amount, mass, unpriced);
+        return SalesTax.On(lines, new TakeoffTotals(currency, amount, mass, unpriced), taxes ?? []);
     }
 
     private static decimal RoundUp(decimal value, int places) => places == 0

@@ -22,6 +22,9 @@ public static class ScrewLengths
         ("2in", Eighths(16)), ("2-1/2in", Eighths(20)), ("3in", Eighths(24)), ("3-1/2in", Eighths(28)), ("4in", Eighths(32)),
     ];
 
+    /// <summary>True for the name of a length that is on sale, such as <c>1-1/8in</c>.</summary>
+    public static bool IsName(string id) => BoardScrews.Concat(WoodScrews).Any(screw => screw.Name == id);
+
     /// <summary>
     /// Depth that a board screw must reach into the wood: 15 mm (NBC 2020 subsection 9.29.5), 5/8 in (IRC R702.3.5.1).
     /// A tenth of a millimetre is let off the latter, because 5/8 in board is sold as 15.9 mm.

@@ -36,16 +36,38 @@ public static class TakeoffCodes
     /// <summary>Board screws, one line for each length; the line's id is that length, such as <c>1-1/8in</c> (C62).</summary>
     public const string BoardScrew = "board-screw";
 
+    /// <summary>Ceiling boxes for alarms and surface fixtures (C62).</summary>
+    public const string FixtureBox = "fixture-box";
+
+    /// <summary>Ceiling boxes rated for fans (C62).</summary>
+    public const string FanBox = "fan-box";
+
+    /// <summary>Access doors, one line for each size (C62).</summary>
+    public const string AccessDoor = "access-door";
+
+    /// <summary>Batts, one line for each batt used (C62). Counted from the strips with their offcuts reused; no waste.</summary>
+    public const string Batt = "batt";
+
     /// <summary>Joint tape over every seam of the face layer and the angle at the walls (FOT or MTR).</summary>
     public const string JointTape = "joint-tape";
 
     /// <summary>Ready-mixed joint compound for the face layer (LBR or KGM).</summary>
     public const string JointCompound = "joint-compound";
 
-    /// <summary>Every code, in the order of the lines. A price list may name any of them but the culls, which are priced as their stock.</summary>
+    /// <summary>Hours of putting up straps, hanging board and finishing joints, by the caller's own rates (HUR).</summary>
+    public const string LabourStraps = "labour-straps";
+
+    public const string LabourBoards = "labour-boards";
+
+    public const string LabourJoints = "labour-joints";
+
+    /// <summary>True for hours of work, which no yard sells.</summary>
+    public static bool IsLabour(string code) => code is LabourStraps or LabourBoards or LabourJoints;
+
+    /// <summary>Every code that packs are sold for, in the order of the lines. A price list may name any of them but the culls, which are priced as their stock.</summary>
     public static readonly IReadOnlyList<string> All =
     [
-        Strap, StrapCulls, Nailer, NailerCulls, Sheet, StrapScrew, ScabScrew, NailerFastener, BoardScrew, ScabAdhesive, JointTape,
-        JointCompound,
+        Strap, StrapCulls, Nailer, NailerCulls, Sheet, Batt, StrapScrew, ScabScrew, NailerFastener, BoardScrew, ScabAdhesive, JointTape,
+        JointCompound, FixtureBox, FanBox, AccessDoor,
     ];
 }

@@ -17,9 +17,12 @@ public static class TakeoffCounter
         [
             .. LumberLines.Count(facts, prices),
             .. SheetLines.Count(facts, prices),
+            .. BattLines.Count(facts, prices),
             .. FastenerLines.Count(facts, prices),
             .. FinishLines.Count(facts, prices),
+            .. FixtureLines.Count(facts, prices),
+            .. LabourLines.Count(facts),
         ];
-        return new TakeoffPlan(lines, Ordering.Total(lines, prices.Currency));
+        return new TakeoffPlan(lines, Ordering.Total(lines, prices.Currency, facts.Prices?.Taxes));
     }
 }

@@ -1,4 +1,6 @@
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Fixtures;
+using LayoutService.Engine.Insulation;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Strapping;
@@ -14,9 +16,16 @@ public sealed record TakeoffFacts
 
     public required CutPlan CutPlan { get; init; }
 
+    public FixturePlan Fixtures { get; init; } = FixturePlan.None;
+
     public required StrappingWish StrappingWish { get; init; }
 
     public required SheetWish SheetWish { get; init; }
+
+    /// <summary>The batts as they will lie; null when none were asked for.</summary>
+    public InsulationPlan? Insulation { get; init; }
+
+    public InsulationWish? InsulationWish { get; init; }
 
     /// <summary>Null when no price was given: every line is then listed as unpriced.</summary>
     public PriceList? Prices { get; init; }

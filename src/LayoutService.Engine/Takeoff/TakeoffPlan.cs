@@ -21,8 +21,24 @@ public sealed record TakeoffLine(
     IReadOnlyList<PackCount> Packs,
     decimal? Amount,
     decimal? MassKilograms,
-    string CountedFrom);
+    string CountedFrom)
+{
+    /// <summary>What the line was ordered from, so that lines of several rooms can be ordered as one; null for labour.</summary>
+    internal Need? Need { get; init; }
+}
 
 public sealed record PackCount(string? Id, string? Sku, decimal PackSize, long Count, decimal? PackPrice);
 
-public sealed record TakeoffTotals(string? Currency, decimal? Amount, decimal MassKilograms, IReadOnlyList<string> Unpriced);
+/// <summary>
+/// Sums of the lines. <see cref="Taxes"/> are worked out on the sum, each rounded to the minor unit; <see cref="WithTax"/> is
+/// null when there is no tax or no amount.
+/// </summary>
+public sealed record TakeoffTotals(string? Currency, decimal? Amount, decimal MassKilograms, IReadOnlyList<string> Unpriced)
+{
+    public IReadOnlyList<TaxAmount> Taxes { get; init; } = [];
+
+    public decimal? WithTax { get; init; }
+}
+
+/// <summary>One tax: <paramref name="Rate"/> of <paramref name="Base"/>.</summary>
+public sealed record TaxAmount(string Name, decimal Rate, decimal Base, decimal Amount);

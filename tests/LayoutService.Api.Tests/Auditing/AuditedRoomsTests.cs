@@ -42,6 +42,36 @@ public sealed class AuditedRoomsTests(Service service) : IClassFixture<Service>
         Assert.True(found.IsEmpty, $"{found.Count} faults, the first: {string.Join("\n", found.Order().Take(20))}");
     }
 
+    [Fact]
+    public async Task Rooms_over_a_beam_with_joists_lapped_or_butted_are_planned_and_the_auditor_finds_nothing()
+    {
+        var found = new ConcurrentQueue<string>();
+        var planned = 0;
+        await Parallel.ForEachAsync(Enumerable.Range(1, Count / 4), async (seed, _) =>
+        {
+            if (LappedFields.Over(Rooms.Next(seed), seed) is not { } request)
+            {
+                return;
+            }
+
+            var reply = await service.PostAsync("/v1/plans", request);
+            if (reply.Status != 200)
+            {
+                found.Enqueue($"seed {seed}: {reply.Status} {reply.Text}");
+                return;
+            }
+
+            Interlocked.Increment(ref planned);
+            foreach (var fault in PlanAuditor.Audit(JsonDocument.Parse(request).RootElement, reply.Json))
+            {
+                found.Enqueue($"seed {seed}: {fault}");
+            }
+        });
+
+        Assert.True(found.IsEmpty, $"{found.Count} faults, the first: {string.Join("\n", found.Order().Take(20))}");
+        Assert.True(planned > Count / 8, $"only {planned} rooms had joists along x or y");
+    }
+
     public static TheoryData<string> Changes => ["mirror in x", "mirror in y", "quarter turn", "shift", "renumber", "reverse", "close", "texts"];
 
     [Theory]

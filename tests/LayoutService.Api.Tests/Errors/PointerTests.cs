@@ -43,7 +43,7 @@ public class PointerTests(Service service) : IClassFixture<Service>
     {
         var reply = await service.PostAsync("/v1/plans", """
             {"units":"imperial","strapping":{"kerf":2,"maxSpacing":"60 in"},"room":{"outline":[[0,0],[144,0],[144,120],[0,120]]},
-             "joistFields":[{"spacing":16,"first":8}],"fixtures":[{"id":"a"}]}
+             "joistFields":[{"spacing":16,"first":8}],"partitions":[{"id":"a"}]}
             """);
         Assert.Equal(422, reply.Status);
         Assert.Equal("/problems/invalid-request", reply.Json.GetProperty("type").GetString());
@@ -52,7 +52,7 @@ public class PointerTests(Service service) : IClassFixture<Service>
                 "#/strapping/kerf out_of_range: This must be from 0 to 0.5 in; it is 2 in.",
                 "#/strapping/maxSpacing out_of_range: This must be from 2 to 48 in; it is 60 in.",
                 "#/joistFields/0/run required: Either run or runDegrees is needed.",
-                "#/fixtures not_planned_yet: The contract has this member, but the service does not plan it yet; leave it out.",
+                "#/partitions not_planned_yet: The contract has this member, but the service does not plan it yet; leave it out.",
             ],
             reply.Faults);
     }

@@ -64,7 +64,7 @@ public class StatusTests(Service service) : IClassFixture<Service>
     [InlineData("application/*;q=0, text/html")]
     public async Task An_answer_that_is_not_accepted_is_not_given(string accept)
     {
-        var reply = await service.SendAsync(HttpMethod.Post, "/v1/plans", accept, SmallRoom.Text);
+        var reply = await service.SendAsync(HttpMethod.Post, "/v1/plans/check", accept, SmallRoom.Text);
         Assert.Equal(406, reply.Status);
         IsProblem(reply, "/problems/not-acceptable", "The header Accept allows none of the forms of this answer: application/json.");
     }
@@ -109,8 +109,9 @@ public class StatusTests(Service service) : IClassFixture<Service>
     }
 
     [Theory]
-    [InlineData("?include=walls,wallpaper", "A word of include is not known; the words are all, summary, checks, cautions, walls, joists, strapping, sheets, cutPlan, takeoff, steps, alternatives.")]
-    [InlineData("?view=rows", "The only name after the question mark is include.")]
+    [InlineData("?include=walls,wallpaper", "A word of include is not known; the words are all, summary, checks, cautions, walls, joists, strapping, sheets, fixtures, insulation, cutPlan, takeoff, steps, alternatives.")]
+    [InlineData("?view=rows", "An answer in application/json has no views; view goes with another header Accept.")]
+    [InlineData("?sort=up", "The only name after the question mark is include.")]
     public async Task A_query_that_cannot_be_read_is_refused(string query, string detail)
     {
         var reply = await service.PostAsync("/v1/plans" + query, SmallRoom.Text);

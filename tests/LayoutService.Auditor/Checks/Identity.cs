@@ -18,7 +18,7 @@ internal static class Identity
             ("nailer", plan.Nailers.Select(n => n.Id)), ("board", plan.Boards.Select(b => b.Id)),
             ("wall", Ids(json.Member("walls"))), ("joist", Ids(json.Member("joists").Member("members"))),
             ("bay", Ids(json.Member("joists").Member("bays"))), ("stick", plan.Sticks.Select(s => s.Id)),
-            ("sheet", plan.CutSheets.Select(s => s.Id)), ("step", Ids(json.Member("steps"))),
+            ("sheet", plan.CutSheets.Select(s => s.Id)), ("step", Ids(json.Member("steps"))), ("fill", Ids(json.Member("insulation").Member("fills"))),
         };
         var seen = new HashSet<string>();
         foreach (var (kind, ids) in named)

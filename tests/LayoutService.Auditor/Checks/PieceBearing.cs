@@ -36,7 +36,7 @@ internal static class PieceBearing
     }
 
     /// <summary>Supports under the piece, ascending: 16 mm of bearing, or the whole support.</summary>
-    public static IEnumerable<Stretch> Supports(GivenPiece piece, AskedRoom room) => room.Joists.Supports.Where(s =>
+    public static IEnumerable<Stretch> Supports(GivenPiece piece, AskedRoom room) => room.Joists.Supports(piece.Low.U).Where(s =>
         Math.Min(s.To, piece.High.V) - Math.Max(s.From, piece.Low.V) >= Math.Min(Least, s.Length) - Close);
 
     private static void Overhang(GivenPiece piece, string end, bool held, double past, AuditReport report)

@@ -19,7 +19,8 @@ internal static class PieceJoints
             for (var i = 1; i < row.Pieces.Count; i++)
             {
                 var (low, high) = (row.Pieces[i - 1], row.Pieces[i]);
-                if (low.HighEnd.Wall is not null && high.LowEnd.Wall is not null)
+                // at a wall or a hole between them two pieces do not meet
+                if ((low.HighEnd.Wall is not null && high.LowEnd.Wall is not null) || (low.HighJoint == "fixture" && high.LowJoint == "fixture"))
                 {
                     continue;
                 }
@@ -47,7 +48,7 @@ internal static class PieceJoints
             report.Fault("pieces.joint", high.Id, $"a joint of kind {high.LowJoint} was not allowed");
         }
 
-        var supports = plan.Room.Joists.Supports;
+        var supports = plan.Room.Joists.Supports(high.Low.U);
         var on = Enumerable.Range(0, supports.Count).FirstOrDefault(i => v >= supports[i].From - Close && v <= supports[i].To + Close, -1);
         if (high.LowJoint == "joist" && (on < 0 || v - supports[on].From < PieceBearing.Least - Close || supports[on].To - v < PieceBearing.Least - Close))
         {

@@ -24,7 +24,7 @@ internal static class PieceRuns
                 var lowFree = End(piece, piece.LowEnd, piece.LowJoint, before is not null && Meets(before, piece), report);
                 var highFree = End(piece, piece.HighEnd, piece.HighJoint, after is not null && Meets(piece, after), report);
                 var whole = !Joined(before, piece) && !Joined(piece, after);
-                if ((lowFree && piece.LowJoint != "joist") || (highFree && piece.HighJoint != "joist"))
+                if ((lowFree && piece.LowJoint is not ("joist" or "fixture")) || (highFree && piece.HighJoint is not ("joist" or "fixture")))
                 {
                     report.Fault("pieces.run", piece.Id, $"stops at across {(lowFree ? piece.Low.V : piece.High.V):F1}, at no wall, piece or joist");
                 }
@@ -68,6 +68,7 @@ internal static class PieceRuns
             "opening" => atOpening,
             "lap" or "scab" => meets,
             "joist" or "block" => true,
+            "fixture" => !atWall && !atOpening && !meets,
             _ => true,
         };
         if (!agrees || (meets && joint is "wall" or "opening"))

@@ -19,10 +19,13 @@ internal static class RowSpacing
     {
         var room = plan.Room;
         var butts = plan.Seams.Where(s => s.Run == SeamRun.Butt).ToList();
+        var trims = HoleTrims.Of(plan).ToList();
         var seen = new HashSet<string>();
         foreach (var v in Lines(plan))
         {
-            var straps = plan.Pieces.Where(p => p.Reach.From < v && v < p.Reach.To).OrderBy(p => p.U).ToList();
+            // where a row is trimmed round a hole, headers stand in for it
+            var straps = plan.Pieces.Where(p => p.Reach.From < v && v < p.Reach.To)
+                .Concat(trims.Where(t => t.Low.High.V < v && v < t.High.Low.V).Select(t => t.Low)).OrderBy(p => p.U).ToList();
             foreach (var passage in room.Border.AlongAt(v, ring => !room.NeedsNoRow(ring)))
             {
                 var inside = straps.Where(p => p.U > passage.From && p.U < passage.To).ToList();

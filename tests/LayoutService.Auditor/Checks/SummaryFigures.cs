@@ -66,7 +66,8 @@ internal static class SummaryFigures
         foreach (var bay in plan.Json.Member("joists").Member("bays").Items())
         {
             var (from, to) = (bay.Member("from").Length(plan.Room.Unit) ?? 0, bay.Member("to").Length(plan.Room.Unit) ?? 0);
-            if (to <= from || plan.Room.Joists.Supports.Any(s => Math.Min(to, s.To) - Math.Max(from, s.From) > 0.1))
+            var along = ((bay.Member("alongFrom").Length(plan.Room.Unit) ?? 0) + (bay.Member("alongTo").Length(plan.Room.Unit) ?? 0)) / 2;
+            if (to <= from || plan.Room.Joists.Supports(along).Any(s => Math.Min(to, s.To) - Math.Max(from, s.From) > 0.1))
             {
                 report.Fault("joists", bay.Member("id").Text() ?? "bay", $"the bay from {from:F2} to {to:F2} mm is not clear");
             }

@@ -39,8 +39,12 @@ public static class Comparison
         var faults = new List<Fault>();
         Matched(faults, "straps", Straps(first, firstUnit, motion), Straps(second, secondUnit, Motion.Still));
         Matched(faults, "boards", Boards(first, firstUnit, motion), Boards(second, secondUnit, Motion.Still));
+        Matched(faults, "fixtures", Fixtures(first, firstUnit, motion), Fixtures(second, secondUnit, Motion.Still));
         return faults;
     }
+
+    private static List<(double X, double Y)[]> Fixtures(JsonElement answer, double unit, Motion motion) =>
+        answer.Member("fixtures").Items().Select(f => f.GetProperty("at").Point(unit)).Select(p => new[] { motion.Move(p.X, p.Y) }).ToList();
 
     private static void Same(List<Fault> faults, string what, string? a, string? b)
     {

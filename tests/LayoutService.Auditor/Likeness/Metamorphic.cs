@@ -20,11 +20,13 @@ public static class Metamorphic
             owner["outline"] = new JsonArray([.. ring.Select(p => Point(p!, motion, unit))]);
         }
 
+        HiddenMoves.Move(moved, p => Point(p, motion, unit));
         foreach (var height in (moved["room"]!["heights"]?.AsArray() ?? []).Where(h => h!["at"] is not null))
         {
             height!["at"] = Point(height["at"]!, motion, unit);
         }
 
+        FixtureMoves.Move(moved, motion, p => Point(p, motion, unit));
         return moved.ToJsonString();
     }
 
@@ -61,7 +63,7 @@ public static class Metamorphic
     /// <summary>
     /// The same room with the other units: every length becomes a text with its own unit, so that only the step of
     /// chosen positions and the defaults change. Row and sheet counts mostly stay; prices per length do not carry over.
-    /// The room is first shifted to positive coordinates.
+    /// The room is first shifted to positive coordinates; batts and services are left out.
     /// </summary>
     public static string InOtherUnits(string request)
     {
@@ -70,6 +72,8 @@ public static class Metamorphic
         var corners = Rewriting.Rings(node).First().Ring.Select(p => Rewriting.Point(p!, unit)).ToList();
         var changed = Rewriting.Copy(AsMillimetreTexts(Moved(request, Motion.Shift(-corners.Min(c => c.X), -corners.Min(c => c.Y)))));
         changed["units"] = unit == 1 ? "imperial" : "metric";
+        changed.AsObject().Remove("services");
+        changed.AsObject().Remove("insulation");
         foreach (var height in changed["room"]!["heights"]?.AsArray() ?? [])
         {
             height!["floorToJoist"] = Text(height["floorToJoist"]!, unit);

@@ -12,7 +12,8 @@ public static class Symmetry
     {
         var room = Rewriting.Copy(request);
         var unit = Rewriting.Unit(room);
-        var rings = Rewriting.Rings(room).Select(r => r.Ring.Select(p => Rewriting.Point(p!, unit)).ToHashSet()).ToList();
+        var rings = Rewriting.Rings(room).Select(r => r.Ring.Select(p => Rewriting.Point(p!, unit)).ToHashSet())
+            .Concat(FixtureMoves.Shapes(room).Select(s => s.Select(p => Rewriting.Point(p, unit)).ToHashSet())).ToList();
         var (lowX, highX) = (rings[0].Min(p => p.X), rings[0].Max(p => p.X));
         var (lowY, highY) = (rings[0].Min(p => p.Y), rings[0].Max(p => p.Y));
         var field = room["joistFields"]![0]!;

@@ -38,7 +38,7 @@ public sealed class AskedRoom
         Openings = openings;
         Border = new Border(rings);
         Area = Math.Abs(Border.SignedArea(rings[0])) - rings.Skip(1).Sum(r => Math.Abs(Border.SignedArea(r)));
-        Joists = new AskedJoists(field, Unit, rings[0].Max(p => p.V));
+        Joists = new AskedJoists(request.GetProperty("joistFields"), Unit, Frame, rings[0]);
         Strapping = new AskedStrapping(request.Member("strapping"), Imperial);
         Sheets = new AskedSheets(request.Member("sheets"), Unit);
         Currency = request.Member("prices").Member("currency").Text();

@@ -52,7 +52,26 @@ public sealed class RoomGenerator(RoomWishes wishes)
             request["prices"] = new JsonObject { ["currency"] = dice.Pick("CAD", "USD", "EUR") };
         }
 
+        if (wishes.Batts)
+        {
+            BattWishes.Add(request, seed, imperial, Placed(request, imperial));
+        }
+
+        if (wishes.Fixtures)
+        {
+            FixtureWishes.Add(request, seed);
+        }
+
         return request.ToJsonString();
+    }
+
+    // the outline where it was put, back in whole steps
+    private static List<Corner> Placed(JsonObject request, bool imperial)
+    {
+        var unit = imperial ? 25.4m : 1m;
+        var step = imperial ? 25.4m / 16 : 1m;
+        long Whole(JsonNode length) => (long)decimal.Round(Likeness.Rewriting.Millimetres(length, unit) / step);
+        return [.. request["room"]!["outline"]!.AsArray().Select(p => new Corner(Whole(p![0]!), Whole(p[1]!)))];
     }
 
     private static JsonObject Room(Dice dice, List<Corner> outline, List<PlacedOpening> openings, LengthWriting write, Func<double, long> steps)

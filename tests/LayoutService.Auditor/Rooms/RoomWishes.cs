@@ -36,10 +36,16 @@ public sealed record RoomWishes
     /// <summary>Some stock may be limited in quantity, beside an unlimited one.</summary>
     public bool Quantities { get; init; } = true;
 
+    /// <summary>Fixtures, a duct, mounts and a light grid, in a third of the rooms.</summary>
+    public bool Fixtures { get; init; } = true;
+
+    /// <summary>Batts, and services for them to go round, in some rooms.</summary>
+    public bool Batts { get; init; } = true;
+
     /// <summary>Shortest and longest side of the box round the room, mm.</summary>
     public int LeastSide { get; init; } = 2000;
     public int MostSide { get; init; } = 12000;
 
     /// <summary>Orthogonal rooms, joists along x or y, no texts: the plainest that still vary.</summary>
-    public static RoomWishes Plain => new() { OnlyOrthogonal = true, Openings = false, ObliqueJoists = false, Texts = false };
+    public static RoomWishes Plain => new() { OnlyOrthogonal = true, Openings = false, ObliqueJoists = false, Texts = false, Batts = false, Fixtures = false };
 }

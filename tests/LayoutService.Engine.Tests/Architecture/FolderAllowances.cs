@@ -5,7 +5,8 @@ internal static class FolderAllowances
 {
     private static readonly string[] Everything =
     [
-        "Ceilings", "Checks", "Composition", "Cutting", "Geometry", "Measures", "Sheets", "Standards", "Steps", "Strapping", "Takeoff",
+        "Access", "Ceilings", "Checks", "Composition", "Cutting", "Fixtures", "Geometry", "Insulation", "Measures", "Sheets", "Standards", "Steps",
+        "Strapping", "Takeoff",
     ];
 
     public static readonly IReadOnlyDictionary<string, string[]> ByFolder = new SortedDictionary<string, string[]>(StringComparer.Ordinal)
@@ -26,11 +27,14 @@ internal static class FolderAllowances
         // stages: strangers to each other and to the cutter
         ["Strapping"] = ["Ceilings", "Geometry", "Measures"],
         ["Sheets"] = ["Ceilings", "Geometry", "Measures"],
+        ["Fixtures"] = ["Ceilings", "Geometry", "Measures"],
+        ["Insulation"] = ["Ceilings", "Geometry", "Measures"],
+        ["Access"] = ["Ceilings", "Measures"],
         ["Checks"] = ["Ceilings", "Measures", "Standards"],
 
-        // readers of finished plans: the plan records of strapping and sheets only, see StagesStayStrangersTests
-        ["Takeoff"] = ["Ceilings", "Measures", "Sheets", "Strapping"],
-        ["Steps"] = ["Ceilings", "Geometry", "Measures", "Sheets", "Strapping"],
+        // readers of finished plans: the plan records of the stages only, see StagesStayStrangersTests
+        ["Takeoff"] = ["Ceilings", "Fixtures", "Insulation", "Measures", "Sheets", "Strapping"],
+        ["Steps"] = ["Ceilings", "Fixtures", "Geometry", "Insulation", "Measures", "Sheets", "Strapping"],
 
         // where stages meet: the root tells the story, Composition does the joining
         ["Composition"] = Everything,
@@ -41,5 +45,5 @@ internal static class FolderAllowances
     public static readonly string[] Readers = ["Takeoff", "Steps"];
 
     /// <summary>The files whose types a reader may name.</summary>
-    public static readonly string[] PlanRecords = ["StrappingPlan.cs", "SheetPlan.cs"];
+    public static readonly string[] PlanRecords = ["StrappingPlan.cs", "SheetPlan.cs", "InsulationPlan.cs", "FixturePlan.cs"];
 }

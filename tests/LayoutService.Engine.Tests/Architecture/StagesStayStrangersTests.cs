@@ -41,16 +41,16 @@ public sealed class StagesStayStrangersTests
     }
 
     [Fact]
-    public void Takeoff_and_steps_read_the_plan_records_of_strapping_and_sheets_and_nothing_else_of_theirs()
+    public void Takeoff_and_steps_read_the_plan_records_of_the_stages_and_nothing_else_of_theirs()
     {
-        var stages = SourceTree.Engine.Where(file => SourceTree.EngineFolder(file) is "Strapping" or "Sheets").ToList();
+        var stages = SourceTree.Engine.Where(file => SourceTree.EngineFolder(file) is "Strapping" or "Sheets" or "Insulation" or "Fixtures").ToList();
         var records = stages.Where(file => FolderAllowances.PlanRecords.Contains(file.Name)).ToList();
         Assert.Equal(FolderAllowances.PlanRecords.Length, records.Count);
 
         var inner = stages.Except(records).SelectMany(file => Naming.TypesDeclared(file.Code)).Distinct().ToList();
         var readers = SourceTree.Engine.Where(file => FolderAllowances.Readers.Contains(SourceTree.EngineFolder(file)));
         var faults = readers.SelectMany(file =>
-            inner.Where(type => Regex.IsMatch(file.Code, $@"(?<![\w.]|\.\s*)((global::)?(LayoutService\.)?(Engine\.)?(Strapping|Sheets)\.)?{type}\b")).Select(type => $"{file.Path} names {type}"));
+            inner.Where(type => Regex.IsMatch(file.Code, $@"(?<![\w.]|\.\s*)((global::)?(LayoutService\.)?(Engine\.)?(Strapping|Sheets|Insulation|Fixtures)\.)?{type}\b")).Select(type => $"{file.Path} names {type}"));
         Assert.Empty(faults);
     }
 

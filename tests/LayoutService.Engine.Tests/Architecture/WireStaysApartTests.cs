@@ -10,6 +10,10 @@ public sealed class WireStaysApartTests
     [InlineData("src/LayoutService.Api/Plans/Answers")]
     [InlineData("src/LayoutService.Api/CutPlans/Requests")]
     [InlineData("src/LayoutService.Api/CutPlans/Answers")]
+    [InlineData("src/LayoutService.Api/Jobs/Requests")]
+    [InlineData("src/LayoutService.Api/Jobs/Answers")]
+    [InlineData("src/LayoutService.Api/Comparisons/Requests")]
+    [InlineData("src/LayoutService.Api/Comparisons/Answers")]
     public void Requests_and_answers_name_nothing_of_the_engine(string folder)
     {
         var files = SourceTree.Read(folder);

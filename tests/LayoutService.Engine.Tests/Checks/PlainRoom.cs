@@ -69,6 +69,14 @@ internal static class PlainRoom
             FireRating = "1 h",
             CablesInGap = ["C1"],
             Bulkheads = ["K1"],
+            Fixtures =
+            [
+                new FixtureFact
+                {
+                    Id = "L1", Light = true, Wired = true, Fan = false, Sprinkler = false, InsulationContact = false, Deep = true,
+                    Clear = In(0.5m), ToStrap = In(3), ToSeam = In(3), ToJoist = In(1), InConflict = true,
+                },
+            ],
             Headroom = facts.Headroom with { Obstructions = [new("B1", In(80))] },
             Floor = facts.Floor with { Joists = JoistKind.OpenWebTruss },
         };

@@ -131,7 +131,7 @@ public class TakeoffCounterTests
     [Fact]
     public void Lines_come_in_the_order_of_the_published_codes_and_have_no_other()
     {
-        var codes = TakeoffCounter.Count(SmallCeiling.Facts()).Lines.Select(line => line.Code).Distinct();
+        var codes = TakeoffCounter.Count(SmallBatts.Over(SmallCeiling.Facts()) with { Fixtures = SmallFixtures.Plan }).Lines.Select(line => line.Code).Distinct();
 
         Assert.Equal(TakeoffCodes.All, codes);
     }

@@ -54,6 +54,18 @@ public sealed record PlanAnswer
     /// <summary>The sheets.</summary>
     public SheetsAnswer? Sheets { get; init; }
 
+    /// <summary>The fixtures, in the order of the request; the lights of a grid follow.</summary>
+    public IReadOnlyList<FixtureAnswer>? Fixtures { get; init; }
+
+    /// <summary>How the light grid came out; absent when none was asked for. Comes with the block `fixtures`.</summary>
+    public LightGridAnswer? LightGrid { get; init; }
+
+    /// <summary>What hangs, and from what. Comes with the block `fixtures`.</summary>
+    public IReadOnlyList<MountAnswer>? Mounts { get; init; }
+
+    /// <summary>The batts; absent when none were asked for.</summary>
+    public InsulationAnswer? Insulation { get; init; }
+
     /// <summary>Which piece is cut from what.</summary>
     public CutPlanAnswer? CutPlan { get; init; }
 
@@ -105,6 +117,12 @@ public sealed record SummaryAnswer
 
     /// <summary>The same as text.</summary>
     public string? LowestUndersideText { get; init; }
+
+    /// <summary>Fixtures that were moved within their allowance.</summary>
+    public required int FixturesMoved { get; init; }
+
+    /// <summary>Fixtures with something in their way.</summary>
+    public required int FixturesInConflict { get; init; }
 
     /// <summary>Mass of everything that hangs, lb or kg.</summary>
     public required decimal Mass { get; init; }

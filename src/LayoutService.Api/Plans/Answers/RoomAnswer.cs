@@ -48,7 +48,9 @@ public sealed record JoistAnswer
 /// <param name="To">Where it ends, across the run.</param>
 /// <param name="Width">Its clear width.</param>
 /// <param name="WidthText">The same as text.</param>
-public sealed record BayAnswer(string Id, decimal From, decimal To, decimal Width, string WidthText);
+/// <param name="AlongFrom">Where along the joists it begins to be so, when the joists of the room differ along their run.</param>
+/// <param name="AlongTo">Where along the joists that ends.</param>
+public sealed record BayAnswer(string Id, decimal From, decimal To, decimal Width, string WidthText, decimal? AlongFrom = null, decimal? AlongTo = null);
 
 /// <summary>One step of the work.</summary>
 public sealed record StepAnswer

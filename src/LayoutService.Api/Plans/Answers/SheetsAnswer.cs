@@ -71,7 +71,7 @@ public sealed record BoardPieceAnswer
     /// <summary>Its butt ends.</summary>
     public required IReadOnlyList<ButtEndAnswer> Ends { get; init; }
 
-    /// <summary>Holes in it. None so far.</summary>
+    /// <summary>Holes in it. A piece with a hole keeps the way it lies.</summary>
     public required IReadOnlyList<CutoutAnswer> Cutouts { get; init; }
 
     /// <summary>True when it is measured in place before it is cut.</summary>
@@ -94,10 +94,17 @@ public sealed record ButtEndAnswer(decimal At, string AtText, decimal From, deci
 
 /// <summary>A hole in a piece.</summary>
 /// <param name="FixtureId">The fixture.</param>
-/// <param name="Corner">The corner measured from.</param>
-/// <param name="Centre">Its centre.</param>
-/// <param name="MarkText">As seen on the finished face.</param>
-public sealed record CutoutAnswer(string FixtureId, PointAnswer Corner, PointAnswer Centre, string MarkText);
+/// <param name="Corner">The piece's corner measured from, where it hangs.</param>
+/// <param name="Centre">Its centre, where it hangs.</param>
+/// <param name="Size">Its size.</param>
+/// <param name="MarkText">Where to mark it, as seen on the finished face: the plan is seen from above, the sheet is cut face up.</param>
+public sealed record CutoutAnswer(string FixtureId, PointAnswer Corner, PointAnswer Centre, HoleSizeAnswer Size, string MarkText);
+
+/// <summary>Size of a hole: `diameter`, or `width` along x and `height` along y.</summary>
+/// <param name="Diameter">Of a round hole.</param>
+/// <param name="Width">Along x.</param>
+/// <param name="Height">Along y.</param>
+public sealed record HoleSizeAnswer(decimal? Diameter, decimal? Width, decimal? Height);
 
 /// <summary>A seam between two pieces.</summary>
 /// <param name="Kind">`butt`, `tapered` or `cut-edge`.</param>

@@ -119,7 +119,17 @@ public sealed record PieceAnswer
 
     /// <summary>Ends that are cut along an oblique wall.</summary>
     public BevelsAnswer? Bevel { get; init; }
+
+    /// <summary>Where it stays loose until batts lie over it; absent for most pieces.</summary>
+    public IReadOnlyList<FastenAfterAnswer>? FastenAfter { get; init; }
 }
+
+/// <summary>A crossing that is fastened only when the batts that slide over the strap lie in their bay.</summary>
+/// <param name="SupportId">The joist.</param>
+/// <param name="Of">The fills that come first.</param>
+/// <param name="Code">Stable code of the reason.</param>
+/// <param name="Text">The reason.</param>
+public sealed record FastenAfterAnswer(string SupportId, IReadOnlyList<string> Of, string Code, string Text);
 
 /// <summary>The bevels of a piece.</summary>
 /// <param name="Start">At its start.</param>
@@ -139,7 +149,7 @@ public sealed record NailerAnswer
     /// <summary>Its id.</summary>
     public required string Id { get; init; }
 
-    /// <summary>`ledger`, `wall-nailer` or `block`.</summary>
+    /// <summary>`ledger`, `wall-nailer`, `block`, or `header` beside a hole that a row is trimmed round.</summary>
     public required string Role { get; init; }
 
     /// <summary>Start of its centre line.</summary>

@@ -58,4 +58,14 @@ public sealed record PackAnswer(string? Id, string? Sku, decimal PackSize, long 
 /// <param name="Amount">Sum of the amounts.</param>
 /// <param name="Mass">Sum of the masses, lb or kg.</param>
 /// <param name="Unpriced">Codes of the lines without a price.</param>
-public sealed record TakeoffTotalsAnswer(string? Currency, decimal? Amount, decimal Mass, IReadOnlyList<string> Unpriced);
+/// <param name="Taxes">The taxes; absent without any.</param>
+/// <param name="WithTax">Amount and taxes; absent without any.</param>
+public sealed record TakeoffTotalsAnswer(
+    string? Currency, decimal? Amount, decimal Mass, IReadOnlyList<string> Unpriced, IReadOnlyList<TaxAnswer>? Taxes, decimal? WithTax);
+
+/// <summary>One tax, rounded to the currency's minor unit.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Rate">Fraction of the base.</param>
+/// <param name="Base">Sum of the amounts that it is charged on.</param>
+/// <param name="Amount">The tax.</param>
+public sealed record TaxAnswer(string Name, decimal Rate, decimal Base, decimal Amount);

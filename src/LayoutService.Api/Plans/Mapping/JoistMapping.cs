@@ -9,6 +9,10 @@ internal static class JoistMapping
     public static IReadOnlyList<JoistField> Of(IReadOnlyList<JoistFieldRequest> fields, Assumptions assumed) =>
         [.. fields.Select((field, i) => Of(field, i, assumed))];
 
+    /// <summary>Id of a field: the caller's, or its number in the list.</summary>
+    public static string IdOf(JoistFieldRequest field, int index) =>
+        field.Id ?? string.Create(CultureInfo.InvariantCulture, $"field-{index + 1}");
+
     /// <summary>Direction of the joists, degrees anticlockwise from +x.</summary>
     public static decimal DegreesOf(JoistFieldRequest field) => field.Run switch
     {
@@ -23,7 +27,8 @@ internal static class JoistMapping
         var kind = assumed.Word($"{at}/kind", "The kind of joist", field.Kind, JoistWord.Sawn);
         return new JoistField
         {
-            Id = field.Id ?? string.Create(CultureInfo.InvariantCulture, $"field-{index + 1}"),
+            Id = IdOf(field, index),
+            Region = field.Region is { Count: > 0 } region ? RoomMapping.OpenRing(region, assumed.Imperial) : null,
             RunDegrees = DegreesOf(field),
             Kind = kind switch
             {

@@ -9,7 +9,7 @@ internal static class PricesMapping
     public static PriceList? Of(PricesRequest? prices)
     {
         var waste = WasteOf(prices?.Waste);
-        if (prices?.Currency is null && waste.Count == 0)
+        if (prices?.Currency is null && waste.Count == 0 && prices?.Culls is null)
         {
             return null;
         }
@@ -19,8 +19,16 @@ internal static class PricesMapping
             Currency = prices!.Currency ?? "",
             Items = [.. (prices.Items ?? []).Select(i => new PricedItem(i.Code!, i.Id, i.Sku, i.PackSize ?? 1, i.PackPrice!.Value))],
             Waste = waste,
+            OneByCulls = prices.Culls?.Boards,
+            TwoByCulls = prices.Culls?.Dimension,
+            Taxes = [.. (prices.Tax ?? []).Select(t => new TaxRate(t.Name!, t.Rate!.Value, t.OnLabour ?? true))],
+            Labour = LabourOf(prices.Labour),
         };
     }
+
+    private static LabourRates? LabourOf(LabourRequest? labour) => labour is null
+        ? null
+        : new(labour.HourPrice!.Value, labour.PerStrapPiece, labour.PerBoardPiece, labour.PerJointLength);
 
     private static Dictionary<string, decimal> WasteOf(WasteRequest? waste)
     {

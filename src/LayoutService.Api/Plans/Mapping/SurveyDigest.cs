@@ -34,7 +34,10 @@ internal static class SurveyDigest
         AddStrapping(survey.Strapping, Add);
         AddSheets(survey.Sheets, Add);
         AddServices(survey.Services, Add);
+        FixtureDigest.Add(survey, Add);
+        AddInsulation(survey.Insulation, Add);
         AddPrices(survey.Prices, Add);
+        AccessDigest.Add(survey.WayIn, survey.Crew, Add);
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())));
 
         void Add(string name, object? value)
@@ -91,6 +94,7 @@ internal static class SurveyDigest
         foreach (var field in fields)
         {
             add("field", field.Id);
+            AddRing(field.Region ?? [], add);
             add("degrees", Figures.Plain(field.RunDegrees, 12));
             add("kind", field.Kind);
             add("depth", field.Depth);
@@ -168,6 +172,28 @@ internal static class SurveyDigest
         add("quantity", quantity);
     }
 
+    private static void AddInsulation(InsulationWish? wish, Action<string, object?> add)
+    {
+        add("insulation", wish?.Purpose);
+        if (wish is null)
+        {
+            return;
+        }
+
+        add("joistDepth", wish.JoistDepth);
+        AddRing(wish.Region ?? [], add);
+        foreach (var batt in wish.Batts)
+        {
+            add("batt", batt.Id);
+            add("thickness", batt.Thickness);
+            add("width", batt.Width);
+            add("length", batt.Length);
+            add("rsi", Figures.Plain(batt.Rsi, 12));
+            add("splittable", batt.Splittable);
+            AddBuying(null, batt.PackSize, batt.PackPrice, null, add);
+        }
+    }
+
     private static void AddPrices(PriceList? prices, Action<string, object?> add)
     {
         add("currency", prices?.Currency);
@@ -184,5 +210,7 @@ internal static class SurveyDigest
             add("waste", name);
             add("fraction", Figures.Plain(fraction, 12));
         }
+
+        PriceDigest.Add(prices, add);
     }
 }

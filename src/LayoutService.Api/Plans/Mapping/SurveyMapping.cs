@@ -26,7 +26,13 @@ internal static class SurveyMapping
             Strapping = StrappingMapping.Of(request.Strapping ?? new(), assumed),
             Sheets = SheetsMapping.Of(request.Sheets ?? new(), assumed),
             Services = ServiceMapping.Of(request, assumed),
+            Fixtures = FixtureMapping.Of(request.Fixtures, assumed),
+            LightGrid = FixtureMapping.Of(request.LightGrid, assumed),
+            Mounts = FixtureMapping.Of(request.Mounts, assumed),
+            Insulation = InsulationMapping.Of(request, assumed),
             Prices = PricesMapping.Of(request.Prices),
+            WayIn = AccessMapping.Of(request.Access, assumed.Imperial),
+            Crew = AccessMapping.Of(request.Crew, assumed),
             RuleOverrides = (request.Rules ?? []).ToDictionary(r => r.Id!, r => r.Value!.Value),
         };
         return new(survey, assumed.Made, request.Reference);

@@ -11,7 +11,10 @@ public sealed record JoistFieldRequest
     /// <summary>The caller's id for it.</summary>
     public string? Id { get; init; }
 
-    /// <summary>The part of the room that it covers; left out when there is one field.</summary>
+    /// <summary>
+    /// The part of the room that it covers, corners in order; may be left out when there is one field. Regions may overlap,
+    /// as joists do that lap side by side over a beam. A joist runs from the lowest to the highest place of its region.
+    /// </summary>
     public IReadOnlyList<WirePoint>? Region { get; init; }
 
     /// <summary>Direction of the joists.</summary>

@@ -27,7 +27,7 @@ public sealed record PlanRequest
     /// <summary>The room.</summary>
     public RoomRequest? Room { get; init; }
 
-    /// <summary>The joists as found. One field is planned so far.</summary>
+    /// <summary>The joists as found. Several fields run the same way so far.</summary>
     public IReadOnlyList<JoistFieldRequest>? JoistFields { get; init; }
 
     /// <summary>Wishes for the straps.</summary>
@@ -36,19 +36,19 @@ public sealed record PlanRequest
     /// <summary>Wishes for the sheets.</summary>
     public SheetsRequest? Sheets { get; init; }
 
-    /// <summary>How sheets and sticks get in. Not planned yet.</summary>
+    /// <summary>How sheets and sticks get in; stock that does not is not offered to the plan.</summary>
     public AccessRequest? Access { get; init; }
 
-    /// <summary>Who lifts. Not planned yet.</summary>
+    /// <summary>Who lifts; sheets and sticks too heavy for them are not offered to the plan.</summary>
     public CrewRequest? Crew { get; init; }
 
-    /// <summary>Lights and other things let into the ceiling. Not planned yet.</summary>
+    /// <summary>Lights and other things let into the ceiling.</summary>
     public IReadOnlyList<FixtureRequest>? Fixtures { get; init; }
 
-    /// <summary>A regular grid of lights to lay out. Not planned yet.</summary>
+    /// <summary>A regular grid of lights to lay out.</summary>
     public LightGridRequest? LightGrid { get; init; }
 
-    /// <summary>Heavy things that hang from the ceiling. Not planned yet.</summary>
+    /// <summary>Heavy things that hang from joists or blocking.</summary>
     public IReadOnlyList<MountRequest>? Mounts { get; init; }
 
     /// <summary>Ducts, pipes, beams and the like under or between the joists.</summary>
@@ -60,13 +60,13 @@ public sealed record PlanRequest
     /// <summary>Boxes below the ceiling along walls or round services. Not planned yet.</summary>
     public IReadOnlyList<BulkheadRequest>? Bulkheads { get; init; }
 
-    /// <summary>Batts between the joists. Only the purpose `none` is planned so far.</summary>
+    /// <summary>Batts between the joists; left out means none.</summary>
     public InsulationRequest? Insulation { get; init; }
 
     /// <summary>Prices, packs and waste.</summary>
     public PricesRequest? Prices { get; init; }
 
-    /// <summary>Head of a request for quotation. Not planned yet.</summary>
+    /// <summary>Head of a request for quotation or an order; needed for an answer in `application/xml`.</summary>
     public DocumentRequest? Document { get; init; }
 }
 

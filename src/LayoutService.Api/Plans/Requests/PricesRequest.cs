@@ -12,10 +12,13 @@ public sealed record PricesRequest
     /// <summary>Waste by class, as a fraction added to what is counted.</summary>
     public WasteRequest? Waste { get; init; }
 
-    /// <summary>Spare sticks. Not planned yet.</summary>
+    /// <summary>Taxes on the sum of the amounts; each is worked out once, on the sum, and none on another.</summary>
+    public IReadOnlyList<TaxRequest>? Tax { get; init; }
+
+    /// <summary>Spare sticks. They stand on a line of their own, never in the waste.</summary>
     public CullsRequest? Culls { get; init; }
 
-    /// <summary>Price of labour. Not planned yet.</summary>
+    /// <summary>Hours and price of labour; without it no hours are counted.</summary>
     public LabourRequest? Labour { get; init; }
 }
 
@@ -25,7 +28,10 @@ public sealed record PricedItemRequest
     /// <summary>Code of a takeoff line.</summary>
     public string? Code { get; init; }
 
-    /// <summary>The caller's id for this pack.</summary>
+    /// <summary>
+    /// Of straps, nailers, sheets and batts, the id of the stock that it prices; of screws, their length (`2in`, `1-1/8in`), when it
+    /// prices that length alone. Any other id is the caller's name for the pack, which then serves every line of its code.
+    /// </summary>
     public string? Id { get; init; }
 
     /// <summary>The yard's number for it.</summary>
@@ -57,21 +63,45 @@ public sealed record WasteRequest
 /// <summary>Spare sticks for those too bowed or split to hang, as a fraction.</summary>
 public sealed record CullsRequest
 {
-    /// <summary>Of 1x wood.</summary>
+    /// <summary>Of 1x wood. Default 0.1; 0 leaves the line out.</summary>
     public decimal? Boards { get; init; }
 
-    /// <summary>Of 2x wood.</summary>
+    /// <summary>Of 2x wood. Default 0.05; 0 leaves the line out.</summary>
     public decimal? Dimension { get; init; }
 }
 
-/// <summary>Price of labour.</summary>
+/// <summary>One tax.</summary>
+public sealed record TaxRequest
+{
+    /// <summary>Its name, as the order shows it.</summary>
+    public string? Name { get; init; }
+
+    /// <summary>Fraction of the amounts that it is charged on: 0.13 is 13 %.</summary>
+    public decimal? Rate { get; init; }
+
+    /// <summary>True when it is charged on labour too. Default true.</summary>
+    public bool? OnLabour { get; init; }
+}
+
+/// <summary>
+/// Price of an hour, and hours by the crew's own records. Work without hours has no line: none are assumed.
+/// </summary>
 public sealed record LabourRequest
 {
     /// <summary>Price of an hour.</summary>
     public decimal? HourPrice { get; init; }
+
+    /// <summary>Hours for one strap piece put up.</summary>
+    public decimal? PerStrapPiece { get; init; }
+
+    /// <summary>Hours for one board piece hung.</summary>
+    public decimal? PerBoardPiece { get; init; }
+
+    /// <summary>Hours for one foot (imperial) or metre (metric) of joint finished.</summary>
+    public decimal? PerJointLength { get; init; }
 }
 
-/// <summary>Head of a request for quotation.</summary>
+/// <summary>Head of a request for quotation or an order. It decides nothing of the plan.</summary>
 public sealed record DocumentRequest
 {
     /// <summary>Id of the document.</summary>
@@ -80,9 +110,9 @@ public sealed record DocumentRequest
     /// <summary>Date of issue.</summary>
     public DateOnly? IssueDate { get; init; }
 
-    /// <summary>Who asks.</summary>
+    /// <summary>Name of who asks.</summary>
     public string? Buyer { get; init; }
 
-    /// <summary>Who is asked.</summary>
+    /// <summary>Name of who is asked.</summary>
     public string? Seller { get; init; }
 }

@@ -13,7 +13,8 @@ internal sealed class JoistFieldRequestValidator : AbstractValidator<JoistFieldR
     public JoistFieldRequestValidator()
     {
         RuleFor(x => x.Id).Id();
-        RuleFor(x => x.Region).NotPlannedYet();
+        RuleFor(x => x.Region).Count(0, ServiceLimits.MaxOpeningCorners + 1);
+        RuleForEach(x => x.Region).InRange();
         RuleFor(x => x.RunDegrees).InclusiveBetween(0, 179.999999m).WithErrorCode("out_of_range")
             .WithMessage("This must be from 0 to below 180; it is {PropertyValue}.");
         RuleFor(x => x.Depth).Within(new Reach(2, 48, 50, 1200));

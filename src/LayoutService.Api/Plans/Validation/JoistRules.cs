@@ -7,32 +7,65 @@ using LayoutService.Engine.Measures;
 
 namespace LayoutService.Api.Plans.Validation;
 
-/// <summary>Rules of a joist field: one direction, one way of saying where the joists are, all of them over the room.</summary>
+/// <summary>Rules of the joist fields: one direction, one way of saying where the joists are, all of them over the room.</summary>
 internal static class JoistRules
 {
     public static void Check(PlanRequest request, bool imperial, FaultList faults)
     {
         var fields = request.JoistFields ?? [];
-        for (var i = 1; i < fields.Count; i++)
+        IdRules.CheckUnique(fields.Select(JoistMapping.IdOf), "#/joistFields", faults);
+        for (var i = 0; i < fields.Count; i++)
         {
-            faults.Add(At(i), "not_planned_yet", "One joist field is planned so far; leave out this one.");
+            var at = At(i);
+            CheckChoices(fields[i], at, faults);
+            CheckRegion(request, fields[i], at, imperial, faults);
+            if (i > 0 && faults.Sound(At(0)) && faults.Sound(at) && JoistMapping.DegreesOf(fields[i]) != JoistMapping.DegreesOf(fields[0]))
+            {
+                faults.Add(fields[i].Run is null ? $"{at}/runDegrees" : $"{at}/run", "not_planned_yet",
+                    "Fields of one room run the same way so far; plan the part whose joists run another way as a room of its own.");
+            }
         }
 
-        if (fields.Count == 0)
+        for (var i = 0; i < fields.Count; i++)
+        {
+            if (faults.Sound(At(i)))
+            {
+                CheckPlaces(request, fields[i], i, imperial, faults);
+            }
+        }
+    }
+
+    private static void CheckRegion(PlanRequest request, JoistFieldRequest field, string at, bool imperial, FaultList faults)
+    {
+        if (field.Region is not { Count: > 0 } region)
+        {
+            if (request.JoistFields!.Count > 1)
+            {
+                faults.Add($"{at}/region", "required", "Where there are several joist fields, each says what part of the room it covers.");
+            }
+
+            return;
+        }
+
+        if (!faults.Sound($"{at}/region"))
         {
             return;
         }
 
-        var field = fields[0];
-        var at = At(0);
-        CheckChoices(field, at, faults);
+        var ring = RoomMapping.OpenRing(region, imperial);
+        RingRules.Check(ring, $"{at}/region", 3, ServiceLimits.MaxOpeningCorners, faults);
+        if (faults.Sound($"{at}/region") && request.Room?.Outline is { } outline && faults.Sound("#/room/outline")
+            && !RingFaults.Overlap(ring, RoomMapping.OpenRing(outline, imperial)))
+        {
+            faults.Add($"{at}/region", "region_outside_room", "This region does not lie over the room.");
+        }
+    }
+
+    private static void CheckPlaces(PlanRequest request, JoistFieldRequest field, int index, bool imperial, FaultList faults)
+    {
+        var at = At(index);
         var assumed = new Assumptions(imperial);
         var face = assumed.Length("", "", field.Face, 1.5m, 38);
-        if (!faults.Sound(at))
-        {
-            return;
-        }
-
         var extent = request.Room?.Outline is { } outline && faults.Sound("#/room/outline")
             ? new Length(PlanFrame.Of(RoomMapping.OpenRing(outline, imperial), JoistMapping.DegreesOf(field)).SizeV)
             : (Length?)null;
@@ -93,8 +126,8 @@ internal static class JoistRules
             {
                 var (later, earlier) = (Math.Max(order[k], order[k - 1]), Math.Min(order[k], order[k - 1]));
                 faults.Add($"{at}/positions/{Number(later)}", "joists_overlap",
-                    $"This joist lies more than half over the joist at #/joistFields/0/positions/{Number(earlier)}; its face is {assumed.Tape(face)}.",
-                    ("other", $"#/joistFields/0/positions/{Number(earlier)}"), ("face", assumed.Tape(face)));
+                    $"This joist lies more than half over the joist at {at}/positions/{Number(earlier)}; its face is {assumed.Tape(face)}.",
+                    ("other", $"{at}/positions/{Number(earlier)}"), ("face", assumed.Tape(face)));
             }
         }
     }

@@ -23,22 +23,20 @@ internal sealed class PlanRequestValidator : AbstractValidator<PlanRequest>
         RuleForEach(x => x.JoistFields).SetValidator(new JoistFieldRequestValidator());
         RuleFor(x => x.Strapping!).SetValidator(new StrappingRequestValidator()).When(x => x.Strapping is not null);
         RuleFor(x => x.Sheets!).SetValidator(new SheetsRequestValidator()).When(x => x.Sheets is not null);
-        RuleFor(x => x.Access).NotPlannedYet();
-        RuleFor(x => x.Crew).NotPlannedYet();
-        RuleFor(x => x.Fixtures).NotPlannedYet();
-        RuleFor(x => x.LightGrid).NotPlannedYet();
-        RuleFor(x => x.Mounts).NotPlannedYet();
+        RuleFor(x => x.Access!).SetValidator(new AccessRequestValidator()).When(x => x.Access is not null);
+        RuleFor(x => x.Crew!).SetValidator(new CrewRequestValidator()).When(x => x.Crew is not null);
+        RuleFor(x => x.Fixtures).Count(0, ServiceLimits.MaxFixtures);
+        RuleForEach(x => x.Fixtures).SetValidator(new FixtureRequestValidator());
+        RuleFor(x => x.LightGrid!).SetValidator(new LightGridRequestValidator()).When(x => x.LightGrid is not null);
+        RuleFor(x => x.Mounts).Count(0, ServiceLimits.MaxFixtures);
+        RuleForEach(x => x.Mounts).SetValidator(new MountRequestValidator());
         RuleFor(x => x.Services).Count(0, ServiceLimits.MaxServices);
         RuleForEach(x => x.Services).SetValidator(new ServiceRequestValidator());
         RuleFor(x => x.Partitions).NotPlannedYet();
         RuleFor(x => x.Bulkheads).NotPlannedYet();
-        RuleFor(x => x.Insulation!.Purpose).NotPlannedYet()
-            .When(x => x.Insulation is { Purpose: not (null or InsulationWord.None) });
-        RuleFor(x => x.Insulation!.Batts).NotPlannedYet().When(x => x.Insulation is not null);
-        RuleFor(x => x.Insulation!.Bays).NotPlannedYet().When(x => x.Insulation is not null);
-        RuleFor(x => x.Insulation!.Region).NotPlannedYet().When(x => x.Insulation is not null);
+        RuleFor(x => x.Insulation!).SetValidator(new InsulationRequestValidator()).When(x => x.Insulation is not null);
         RuleFor(x => x.Prices!).SetValidator(new PricesRequestValidator()).When(x => x.Prices is not null);
-        RuleFor(x => x.Document).NotPlannedYet();
+        RuleFor(x => x.Document!).SetValidator(new DocumentRequestValidator()).When(x => x.Document is not null);
     }
 }
 

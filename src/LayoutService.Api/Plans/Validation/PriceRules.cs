@@ -9,7 +9,7 @@ internal static class PriceRules
 {
     private static readonly string[] Codes =
     [
-        TakeoffCodes.Strap, TakeoffCodes.StrapCulls, TakeoffCodes.Nailer, TakeoffCodes.NailerCulls, TakeoffCodes.Sheet,
+        TakeoffCodes.Strap, TakeoffCodes.StrapCulls, TakeoffCodes.Nailer, TakeoffCodes.NailerCulls, TakeoffCodes.Sheet, TakeoffCodes.Batt,
         TakeoffCodes.StrapScrew, TakeoffCodes.ScabScrew, TakeoffCodes.ScabAdhesive, TakeoffCodes.NailerFastener,
         TakeoffCodes.BoardScrew, TakeoffCodes.JointTape, TakeoffCodes.JointCompound,
     ];
@@ -34,7 +34,10 @@ internal static class PriceRules
 
     private static bool HasPrice(PlanRequest request) =>
         request.Prices?.Items is { Count: > 0 }
+        || request.Prices?.Labour is not null
+        || request.Prices?.Tax is { Count: > 0 }
         || request.Strapping?.Stock?.Any(s => s.PackPrice is not null) == true
         || request.Sheets?.Stock?.Any(s => s.PackPrice is not null) == true
+        || request.Insulation?.Batts?.Any(b => b.PackPrice is not null) == true
         || request.Sheets?.JointCost is { Butt: not null } or { Tapered: not null };
 }

@@ -13,8 +13,10 @@ internal sealed class PricesRequestValidator : AbstractValidator<PricesRequest>
         RuleFor(x => x.Items).Count(0, ServiceLimits.MaxPricedItems);
         RuleForEach(x => x.Items).SetValidator(new PricedItemRequestValidator());
         RuleFor(x => x.Waste!).SetValidator(new WasteRequestValidator()).When(x => x.Waste is not null);
-        RuleFor(x => x.Culls).NotPlannedYet();
-        RuleFor(x => x.Labour).NotPlannedYet();
+        RuleFor(x => x.Tax).Count(0, ServiceLimits.MaxTaxes);
+        RuleForEach(x => x.Tax).SetValidator(new TaxRequestValidator());
+        RuleFor(x => x.Culls!).SetValidator(new CullsRequestValidator()).When(x => x.Culls is not null);
+        RuleFor(x => x.Labour!).SetValidator(new LabourRequestValidator()).When(x => x.Labour is not null);
     }
 }
 
@@ -38,5 +40,44 @@ internal sealed class WasteRequestValidator : AbstractValidator<WasteRequest>
         RuleFor(x => x.Tape).Within(0, 1);
         RuleFor(x => x.Compound).Within(0, 1);
         RuleFor(x => x.Adhesive).Within(0, 1);
+    }
+}
+
+internal sealed class TaxRequestValidator : AbstractValidator<TaxRequest>
+{
+    public TaxRequestValidator()
+    {
+        RuleFor(x => x.Name).Needed().Text(ServiceLimits.MaxIdLength);
+        RuleFor(x => x.Rate).Needed().Within(0, 1);
+    }
+}
+
+internal sealed class CullsRequestValidator : AbstractValidator<CullsRequest>
+{
+    public CullsRequestValidator()
+    {
+        RuleFor(x => x.Boards).Within(0, 1);
+        RuleFor(x => x.Dimension).Within(0, 1);
+    }
+}
+
+internal sealed class LabourRequestValidator : AbstractValidator<LabourRequest>
+{
+    public LabourRequestValidator()
+    {
+        RuleFor(x => x.HourPrice).Needed().Within(0, 100_000);
+        RuleFor(x => x.PerStrapPiece).Within(0, 1000);
+        RuleFor(x => x.PerBoardPiece).Within(0, 1000);
+        RuleFor(x => x.PerJointLength).Within(0, 1000);
+    }
+}
+
+internal sealed class DocumentRequestValidator : AbstractValidator<DocumentRequest>
+{
+    public DocumentRequestValidator()
+    {
+        RuleFor(x => x.Id).Text(ServiceLimits.MaxIdLength);
+        RuleFor(x => x.Buyer).Text();
+        RuleFor(x => x.Seller).Text();
     }
 }

@@ -40,8 +40,10 @@ internal sealed class RequestRules(IValidator<PlanRequest> bounds)
 
         JoistRules.Check(request, imperial, faults);
         ServiceRules.Check(request, imperial, faults);
+        InsulationRules.Check(request, imperial, faults);
         StockRules.CheckStraps(request.Strapping ?? new(), imperial, faults);
         StockRules.CheckSheets(request.Sheets ?? new(), imperial, faults);
+        FixtureRequestRules.Check(request, imperial, faults);
     }
 
     private static void CheckLanguage(string? language, FaultList faults)

@@ -15,7 +15,9 @@ internal enum Block
     Takeoff = 1 << 7,
     Steps = 1 << 8,
     Alternatives = 1 << 9,
-    All = (1 << 10) - 1,
+    Insulation = 1 << 10,
+    Fixtures = 1 << 11,
+    All = (1 << 12) - 1,
 }
 
 /// <summary>The blocks that <c>include</c> asks for. Head and summary always come.</summary>
@@ -25,7 +27,7 @@ internal readonly record struct Blocks(Block Asked)
     public static readonly IReadOnlyList<(string Word, Block Block)> Words =
     [
         ("all", Block.All), ("summary", Block.None), ("checks", Block.Checks), ("cautions", Block.Cautions), ("walls", Block.Walls),
-        ("joists", Block.Joists), ("strapping", Block.Strapping), ("sheets", Block.Sheets), ("cutPlan", Block.CutPlan),
+        ("joists", Block.Joists), ("strapping", Block.Strapping), ("sheets", Block.Sheets), ("fixtures", Block.Fixtures), ("insulation", Block.Insulation), ("cutPlan", Block.CutPlan),
         ("takeoff", Block.Takeoff), ("steps", Block.Steps), ("alternatives", Block.Alternatives),
     ];
 

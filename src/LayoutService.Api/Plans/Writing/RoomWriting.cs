@@ -21,7 +21,8 @@ internal static class RoomWriting
             To = ink.Place(j.To),
             Support = j.Support,
         })],
-        [.. joists.Bays.Select(b => new BayAnswer(b.Id, ink.Number(b.From), ink.Number(b.To), ink.Number(b.Width), ink.Mark(b.Width)))]);
+        [.. joists.Bays.Select(b => new BayAnswer(
+            b.Id, ink.Number(b.From), ink.Number(b.To), ink.Number(b.Width), ink.Mark(b.Width), ink.Number(b.Along?.From), ink.Number(b.Along?.To)))]);
 
     public static IReadOnlyList<StepAnswer> Steps(IReadOnlyList<WorkStep> steps) =>
         [.. steps.Select(s => new StepAnswer

@@ -33,7 +33,9 @@ internal static class SheetsWriting
         Area = Figures.Area(piece.AreaSquareMetres, ink.Imperial),
         StockId = piece.StockId,
         Ends = [.. piece.Ends.Select(e => new ButtEndAnswer(ink.Number(e.At), ink.Mark(e.At), ink.Number(e.From), ink.Number(e.To), e.Backing))],
-        Cutouts = [],
+        Cutouts = [.. piece.Cutouts.Select(c => new CutoutAnswer(
+            c.FixtureId, ink.Place(c.Corner), ink.Place(c.Centre),
+            c.Size.Round ? new(ink.Number(c.Size.Width), null, null) : new(null, ink.Number(c.Size.Width), ink.Number(c.Size.Height)), c.Mark.Text))],
         MeasureInPlace = piece.MeasureInPlace ? true : null,
         Notes = [.. piece.Notes.Select(AnswerInk.Say)],
         Screws = piece.Screws,

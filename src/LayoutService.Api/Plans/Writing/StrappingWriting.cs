@@ -56,6 +56,9 @@ internal static class StrappingWriting
         Bevel = piece.StartBevel is null && piece.EndBevel is null
             ? null
             : new BevelsAnswer(BevelOf(piece.StartBevel, ink), BevelOf(piece.EndBevel, ink)),
+        FastenAfter = piece.FastenAfter.Count == 0
+            ? null
+            : [.. piece.FastenAfter.Select(f => new FastenAfterAnswer(f.SupportId, f.Fills, f.Why.Code, f.Why.Text))],
     };
 
     private static BevelAnswer? BevelOf(Bevel? bevel, AnswerInk ink) => bevel is null

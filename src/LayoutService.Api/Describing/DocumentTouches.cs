@@ -1,0 +1,43 @@
+using System.Text.Json.Nodes;
+using LayoutService.Api.Documents;
+using LayoutService.Api.Jobs;
+using Microsoft.OpenApi;
+
+namespace LayoutService.Api.Describing;
+
+/// <summary>Adds the forms other than JSON, and the query <c>view</c>, to the operations that have them.</summary>
+internal static class DocumentTouches
+{
+    private const int MostBytes = 100_000_000;
+
+    public static void Apply(OpenApiOperation operation)
+    {
+        if (operation.OperationId == "createPlan")
+        {
+            Add(operation, PlanForms.Table);
+        }
+        else if (operation.OperationId == JobEndpoints.Operation)
+        {
+            Add(operation, JobForms.Table);
+        }
+    }
+
+    private static void Add<T>(OpenApiOperation operation, AnswerForms<T> forms)
+    {
+        if (operation.Responses!["200"] is OpenApiResponse { Content: { } content })
+        {
+            foreach (var form in forms.MediaTypes.Where(form => !content.ContainsKey(form)))
+            {
+                content[form] = new OpenApiMediaType { Schema = new OpenApiSchema { Type = JsonSchemaType.String, Format = "binary", MaxLength = MostBytes } };
+            }
+        }
+
+        (operation.Parameters ??= []).Add(new OpenApiParameter
+        {
+            Name = "view",
+            In = ParameterLocation.Query,
+            Description = "Which document of a form that has several: takeoff (default), cut-list, rows, checks of text/csv; request-for-quotation (default), order of application/xml. A job has no rows and checks.",
+            Schema = new OpenApiSchema { Type = JsonSchemaType.String, Enum = [.. forms.Views.Select(view => JsonValue.Create(view))] },
+        });
+    }
+}

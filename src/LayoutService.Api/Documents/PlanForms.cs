@@ -1,0 +1,29 @@
+using LayoutService.Api.Hosting;
+using LayoutService.Api.Plans.Answers;
+using LayoutService.Api.Plans.Mapping;
+using LayoutService.Api.Plans.Requests;
+using LayoutService.Api.Plans.Writing;
+using LayoutService.Engine;
+
+namespace LayoutService.Api.Documents;
+
+/// <summary>A finished plan as it is handed to a form: the plan itself and the answer of the contract, written when it is asked for.</summary>
+internal sealed record FinishedPlan(CeilingPlan Plan, MappedPlan Asked, PlanRequest Request, string RequestDigest, Blocks Blocks)
+{
+    /// <summary>The answer with the blocks that the query asks for.</summary>
+    public PlanAnswer Answer => PlanWriting.Of(Plan, Asked, RequestDigest, Blocks);
+
+    /// <summary>What documents are written from.</summary>
+    public OrderSheet Sheet => OrderSheet.Of(
+        PlanWriting.Of(Plan, Asked, RequestDigest, new(Block.Takeoff | Block.CutPlan | Block.Strapping | Block.Checks)), Request.Document);
+}
+
+/// <summary>The forms of the answer to <c>POST /v1/plans</c>.</summary>
+internal static class PlanForms
+{
+    public static readonly AnswerForms<FinishedPlan> Table = new(
+        new("application/json", [], (plan, _) => JsonAnswer.Of(plan.Answer)),
+        OrderForms.Csv<FinishedPlan>(OrderForms.OfRooms, plan => plan.Sheet),
+        OrderForms.Ubl<FinishedPlan>("#/document", plan => plan.Sheet),
+        OrderForms.Xlsx<FinishedPlan>(OrderForms.OfRooms, plan => plan.Sheet));
+}

@@ -1,0 +1,104 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Fixtures;
+using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Standards;
+using LayoutService.Engine.Strapping;
+
+namespace LayoutService.Engine.Composition;
+
+/// <summary>The rows and sheets that were chosen, the room with its holes, and the fixtures where they will be.</summary>
+public sealed record CeilingWithFixtures(FramedRoom Room, ChosenCeiling Chosen, IReadOnlyList<PlacedFixture> Fixtures);
+
+/// <summary>
+/// Fixtures, rows and sheets as one choice, in rounds. First the fixtures keep off what stands: joists, services, walls,
+/// wall rows and each other. Then rows and sheets are searched; those that may not move are firm holes, the others soft.
+/// A soft one that then lies on a row or a seam moves clear of it within its allowance; one that cannot becomes firm, and
+/// rows and sheets are searched again. Each round makes at least one hole firm, and there are at most
+/// <see cref="MostRounds"/>. A room without fixtures is searched once, as if this were not here.
+/// </summary>
+public static class FixtureRounds
+{
+    private const int MostRounds = 3;
+
+    public static (CeilingWithFixtures? Made, Finding? Obstacle) Best(FramedRoom room, bool buttsAnywhere = true)
+    {
+        var wishes = room.Survey.Fixtures;
+        if (wishes.Count == 0)
+        {
+            var (chosen, obstacle) = new CeilingSearch(room, buttsAnywhere).Best();
+            return (chosen is null ? null : new CeilingWithFixtures(room, chosen, []), obstacle);
+        }
+
+        var planner = new FixturePlanner(room, Rules(room.Survey), wishes);
+        var rules = RowRules.Of(room.Survey.Strapping);
+        var wallStraps = WallStraps(room, rules);
+        var standing = planner.Place(wallStraps, []);
+        var firm = standing.Select(p => p.Wish.MaxShift.Units == 0 && p.Clashes.Count == 0).ToArray();
+        for (var round = 1; ; round++)
+        {
+            var held = room.With(new KeepOuts(Holes(standing, i => firm[i]), Holes(standing, i => !firm[i] && standing[i].Clashes.Count == 0)));
+            var (chosen, obstacle) = new CeilingSearch(held, buttsAnywhere).Best();
+            if (chosen is null)
+            {
+                return (null, obstacle);
+            }
+
+            var placed = planner.Place([.. Straps(chosen)], [.. Seams(room, chosen)]);
+            var stuck = Enumerable.Range(0, placed.Length)
+                .Where(i => !firm[i] && standing[i].Clashes.Count == 0 && placed[i].Clashes.Any(c => c.Kind is ClashKind.Strap or ClashKind.Seam))
+                .ToList();
+            if (stuck.Count == 0 || round == MostRounds)
+            {
+                return (new CeilingWithFixtures(held, chosen, placed), null);
+            }
+
+            stuck.ForEach(i => firm[i] = true);
+        }
+    }
+
+    /// <summary>Rows and sheets as if there were no hole; the fixtures then keep off them as far as they can.</summary>
+    public static (CeilingWithFixtures? Made, Finding? Obstacle) Regardless(FramedRoom room)
+    {
+        var (chosen, obstacle) = new CeilingSearch(room, buttsAnywhere: false).Best();
+        return chosen is null
+            ? (null, obstacle)
+            : (new CeilingWithFixtures(room, chosen, new FixturePlanner(room, Rules(room.Survey), room.Survey.Fixtures).Place([.. Straps(chosen)], [.. Seams(room, chosen)])), null);
+    }
+
+    private static FixtureRules Rules(Survey survey)
+    {
+        var book = new RuleBook(PublishedTables.Current, survey.Ruleset, survey.RuleOverrides);
+        return FixtureRules.Of(survey, book.Limit("light-clearance", survey.Units == UnitSystem.Imperial).Value.Length);
+    }
+
+    private static List<Hole> Holes(IReadOnlyList<PlacedFixture> placed, Func<int, bool> taken) =>
+        [.. placed.Where((_, i) => taken(i)).Select(p => p.Hole).OrderBy(h => h.At.U).ThenBy(h => h.At.V)];
+
+    // rows tight to walls are where they are, whatever else is chosen
+    private static List<Footprint> WallStraps(FramedRoom room, RowRules rules) =>
+        [.. WallRows.Find(room, rules).SelectMany(row => row.Across.Select(across => new Footprint(Face(row.At, rules), across, -1)))];
+
+    private static IEnumerable<Footprint> Straps(ChosenCeiling chosen) => chosen.Lines.SelectMany((line, i) =>
+        line.Stretches.Select(s => new Footprint(Face(line.At, chosen.Rules), s.Across, i)));
+
+    // butts over the strip of their run; course lines as far as the board goes
+    private static IEnumerable<Footprint> Seams(FramedRoom room, ChosenCeiling chosen)
+    {
+        var layout = chosen.Layout;
+        for (var r = 0; r < layout.Runs.Count; r++)
+        {
+            foreach (var butt in layout.Butts[r])
+            {
+                yield return new Footprint(new Span(layout.Lines[butt].At, layout.Lines[butt].At), layout.Runs[r].Across, -1);
+            }
+        }
+
+        for (var c = 1; c < layout.Division.Courses; c++)
+        {
+            var line = layout.Division.Lines[c];
+            yield return new Footprint(new Span(room.Board.LowU, room.Board.HighU), new Span(line, line), -1);
+        }
+    }
+
+    private static Span Face(long at, RowRules rules) => new(at - rules.Half, at + rules.Half);
+}

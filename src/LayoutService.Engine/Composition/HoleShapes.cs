@@ -1,0 +1,55 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Sheets;
+
+namespace LayoutService.Engine.Composition;
+
+/// <summary>Where holes lie to straight edges and to parts of the board.</summary>
+public static class HoleShapes
+{
+    /// <summary>Clear distance from the edge of a hole to a straight edge outside it, in units.</summary>
+    public static double Distance(Hole hole, Uv from, Uv to) => hole.Round
+        ? Rings.Distance(hole.At, from, to) - hole.HalfU
+        : Math.Min(
+            Corners(hole).Min(c => Rings.Distance(c, from, to)),
+            Math.Min(OffBox(hole, from), OffBox(hole, to)));
+
+    /// <summary>True when some of the hole lies in the part.</summary>
+    public static bool Meets(BoardPart part, Hole hole)
+    {
+        if (!part.Along.Overlaps(hole.Along) || !part.Across.Overlaps(hole.Across))
+        {
+            return false;
+        }
+
+        if (part.Rectangle)
+        {
+            return !hole.Round || new Footprint(part.Along, part.Across, 0).DistanceTo(hole) == 0;
+        }
+
+        return Holds(part.Ring, hole.At)
+            || part.Ring.Where((corner, i) => Distance(hole, corner, part.Ring[(i + 1) % part.Ring.Length]) < 0).Any()
+            || (!hole.Round && (Corners(hole).Any(c => Holds(part.Ring, c)) || part.Ring.Any(c => OffBox(hole, c) == 0)));
+    }
+
+    private static IEnumerable<Uv> Corners(Hole hole) =>
+        [new(hole.Along.Lo, hole.Across.Lo), new(hole.Along.Hi, hole.Across.Lo), new(hole.Along.Hi, hole.Across.Hi), new(hole.Along.Lo, hole.Across.Hi)];
+
+    private static double OffBox(Hole hole, Uv place) =>
+        new Footprint(hole.Along, hole.Across, 0).DistanceTo(new Hole(hole.FixtureId, place, 0, 0, true, 0));
+
+    private static bool Holds(IReadOnlyList<Uv> ring, Uv place)
+    {
+        var inside = false;
+        for (var i = 0; i < ring.Count; i++)
+        {
+            var (a, b) = (ring[i], ring[(i + 1) % ring.Count]);
+            if (a.V > place.V != b.V > place.V && place.U < a.U + ((double)(b.U - a.U) * (place.V - a.V) / (b.V - a.V)))
+            {
+                inside = !inside;
+            }
+        }
+
+        return inside;
+    }
+}

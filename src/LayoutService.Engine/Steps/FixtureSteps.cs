@@ -1,0 +1,53 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Fixtures;
+using LayoutService.Engine.Sheets;
+
+namespace LayoutService.Engine.Steps;
+
+/// <summary>Fixtures in the order of work: marked and roughed in before the board, holes cut as each piece is hung.</summary>
+internal static class FixtureSteps
+{
+    public static void RoughIn(StepList list, FixturePlan plan, TradeText trade)
+    {
+        if (plan.Fixtures.Count > 0)
+        {
+            var wrong = plan.Fixtures.Where(f => f.Status == FixtureStatus.Conflict).Select(f => f.Id).ToList();
+            list.Hold(
+                Sentence.Of(
+                    "rough-in-fixtures",
+                    $"Mark the centres of {StepList.Names(plan.Fixtures.Select(f => f.Id))} on the floor by the plan, plumb them up, and have their boxes, cables "
+                    + "and ducts roughed in by the trades whose work they are; hold each body and driver up into its bay before the board closes it."
+                    + (wrong.Count > 0 ? $" First settle what is in the way of {StepList.Names(wrong)}." : string.Empty),
+                    ("fixtures", StepList.Names(plan.Fixtures.Select(f => f.Id))),
+                    ("inConflict", StepList.Names(wrong))),
+                plan.Fixtures.Select(f => new Touch(TouchKinds.Fixture, f.Id)));
+        }
+
+        foreach (var mount in plan.Mounts)
+        {
+            list.Add(
+                Sentence.Of(
+                    "mark-mount",
+                    $"Mark where {mount.Wish.Id} hangs and note its place off two walls: the board will hide it. {mount.Said.Text}",
+                    ("mount", mount.Wish.Id)),
+                [new Touch(TouchKinds.Mount, mount.Wish.Id)]);
+        }
+    }
+
+    /// <summary>Before a course is hung: its holes, each on its piece.</summary>
+    public static void CutHoles(StepList list, Course course, IReadOnlyList<BoardPiece> pieces)
+    {
+        foreach (var piece in pieces.Where(p => p.Cutouts.Count > 0))
+        {
+            var said = string.Join(" ", piece.Cutouts.Select(c => $"{c.FixtureId}: {c.Mark.Text}"));
+            list.Add(
+                Sentence.Of(
+                    "cut-holes",
+                    $"Course {course.Id}: mark and cut the holes in {piece.Id} before it is hung, and check each against what is there. {said}",
+                    ("course", course.Id),
+                    ("piece", piece.Id),
+                    ("holes", said)),
+                piece.Cutouts.Select(c => new Touch(TouchKinds.Fixture, c.FixtureId)).Prepend(new Touch(TouchKinds.BoardPiece, piece.Id)));
+        }
+    }
+}

@@ -1,0 +1,40 @@
+using System.Text.Json.Nodes;
+
+namespace LayoutService.Auditor.Likeness;
+
+/// <summary>Moves what is let into a ceiling, hangs from it or runs over it with its room.</summary>
+internal static class FixtureMoves
+{
+    public static void Move(JsonNode request, Motion motion, Func<JsonNode, JsonNode> point)
+    {
+        foreach (var owner in Listed(request, "fixtures").Concat(Listed(request, "mounts")))
+        {
+            owner["at"] = point(owner["at"]!);
+        }
+
+        foreach (var service in Listed(request, "services"))
+        {
+            foreach (var name in new[] { "path", "outline" }.Where(n => service[n] is JsonArray))
+            {
+                service[name] = new JsonArray([.. service[name]!.AsArray().Select(p => point(p!))]);
+            }
+        }
+
+        // a quarter turn lays what lay along x along y
+        if (motion.Xx == 0)
+        {
+            foreach (var cutout in Listed(request, "fixtures").Append(request["lightGrid"]?["fixture"] as JsonObject).Select(f => f?["cutout"]).OfType<JsonObject>().Where(c => c.ContainsKey("width")))
+            {
+                var (width, height) = (cutout["width"]!.DeepClone(), cutout["height"]!.DeepClone());
+                (cutout["width"], cutout["height"]) = (height, width);
+            }
+        }
+    }
+
+    /// <summary>The places and paths that make a room unlike its mirror image.</summary>
+    public static IEnumerable<IEnumerable<JsonNode>> Shapes(JsonNode request) =>
+        Listed(request, "fixtures").Concat(Listed(request, "mounts")).Select(o => (IEnumerable<JsonNode>)[o["at"]!])
+            .Concat(Listed(request, "services").Select(s => (s["path"] ?? s["outline"])!.AsArray().Select(p => p!)));
+
+    private static IEnumerable<JsonObject> Listed(JsonNode request, string name) => (request[name] as JsonArray ?? []).OfType<JsonObject>();
+}

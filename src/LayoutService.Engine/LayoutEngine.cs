@@ -33,14 +33,8 @@ public static class LayoutEngine
             return new PlanOutcome.NotPossible([unfit]);
         }
 
-        // where straps behind butts cannot be fastened or cut from the stock, the butts stay on the rows;
         // where no plan keeps off every hole there may be one that does not: the conflicts are told
         var outcome = Plan(FixtureRounds.Best(room), grid);
-        if (outcome is PlanOutcome.NotPossible)
-        {
-            outcome = Plan(FixtureRounds.Best(room, buttsAnywhere: false), grid);
-        }
-
         return outcome is PlanOutcome.NotPossible && room.Survey.Fixtures.Count > 0
             ? Plan(FixtureRounds.Regardless(room), grid)
             : outcome;

@@ -20,7 +20,7 @@ public static class FixtureRounds
 {
     private const int MostRounds = 3;
 
-    public static (CeilingWithFixtures? Made, Finding? Obstacle) Best(FramedRoom room, bool buttsAnywhere = true)
+    public static (CeilingWithFixtures? Made, Finding? Obstacle) Best(FramedRoom room, bool buttsAnywhere = false)
     {
         var wishes = room.Survey.Fixtures;
         if (wishes.Count == 0)

@@ -1,3 +1,4 @@
+using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Checks;
 using LayoutService.Engine.Composition;
@@ -64,13 +65,14 @@ public static class LayoutEngine
         }
 
         var (lumber, noLumber) = new LumberCut(room).Of(chosen.Lines, runs, chosen.Rules, room.Say);
-        var (board, noBoard) = BoardCut.Of(room, chosen.Layout, parts);
-        if (lumber is null || board is null)
+        var (bulkheads, noBulkheads) = BulkheadCut.Of(room, chosen);
+        var (board, noBoard) = BoardCut.Of(room, chosen.Layout, parts, bulkheads ?? CutBulkheads.None);
+        if (lumber is null || board is null || bulkheads is null)
         {
-            return new PlanOutcome.NotPossible([.. new[] { noLumber, noBoard }.OfType<Finding>()]);
+            return new PlanOutcome.NotPossible([.. new[] { noLumber, noBoard, noBulkheads }.OfType<Finding>()]);
         }
 
-        return new PlanOutcome.Made(PlanWriter.Write(room, chosen, parts, seams, lumber, board, ceiling.Fixtures, grid));
+        return new PlanOutcome.Made(PlanWriter.Write(room, chosen, parts, seams, lumber, board, bulkheads, ceiling.Fixtures, grid));
     }
 }
 
@@ -95,6 +97,9 @@ public sealed record CeilingPlan
 
     public required IReadOnlyList<Caution> Cautions { get; init; }
 
+    /// <summary>What the floor tables say of these joists with and without this ceiling; null where the ruleset has none.</summary>
+    public FloorStiffness? Floor { get; init; }
+
     public required IReadOnlyList<WallLine> Walls { get; init; }
 
     public required JoistPlan Joists { get; init; }
@@ -104,6 +109,8 @@ public sealed record CeilingPlan
     public required SheetPlan Sheets { get; init; }
 
     public required FixturePlan Fixtures { get; init; }
+
+    public BulkheadPlan Bulkheads { get; init; } = BulkheadPlan.None;
 
     /// <summary>The batts; null when none were asked for.</summary>
     public InsulationPlan? Insulation { get; init; }

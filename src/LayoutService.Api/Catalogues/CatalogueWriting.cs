@@ -1,6 +1,7 @@
 using LayoutService.Api.Plans.Answers;
 using LayoutService.Api.Plans.Mapping;
 using LayoutService.Api.Plans.Writing;
+using LayoutService.Engine.Checks;
 using LayoutService.Engine.Standards;
 
 namespace LayoutService.Api.Catalogues;
@@ -13,7 +14,8 @@ internal static class CatalogueWriting
     public static RulesAnswer Rules() => new(Version, [.. RuleCatalogue.Current.Rules.Select(Of)]);
 
     public static RuleAnswer Of(Rule rule) => new(
-        rule.Id, rule.Title, rule.Comparison, rule.Default,
+        rule.Id, rule.Title, rule.Comparison, rule.Default, Words.Text(RuleUses.Of(rule.Id)), RuleUses.WhyFixed(rule.Id) is null, RuleUses.WhyFixed(rule.Id),
+        RuleUses.Bounds(rule.Id)?.UsedIn, RuleUses.Bounds(rule.Id)?.Least, RuleUses.Bounds(rule.Id)?.Most,
         [.. rule.Values.Select(v => new RuleValueAnswer(v.Rulesets, v.When, Of(v.Value), Of(v.Imperial), v.Unit, CheckWriting.Of(v.Source)))]);
 
     public static RulesetsAnswer Rulesets() => new(

@@ -12,8 +12,16 @@ public sealed record RulesAnswer(string RulesVersion, IReadOnlyList<RuleAnswer> 
 /// <param name="Title">What it is about.</param>
 /// <param name="Comparison">`at-most`, `at-least` or `equal`.</param>
 /// <param name="Default">True for what is planned when the caller does not say, false for a limit that is checked.</param>
+/// <param name="Use">What reads it: `check`, `default` (planned or counted by when the request does not say), `plan` (laid out by it, at this value only) or `reference`.</param>
+/// <param name="Settable">True when a request may set it in `rules`.</param>
+/// <param name="WhyFixed">Why it cannot be set; absent when it can.</param>
+/// <param name="UsedIn">The members or blocks that it shapes, for a `default`.</param>
+/// <param name="Least">The least that it may be set to, in its own unit, for a `default`.</param>
+/// <param name="Most">The most that it may be set to, in its own unit, for a `default`.</param>
 /// <param name="Values">Its values.</param>
-public sealed record RuleAnswer(string Id, string Title, string Comparison, bool Default, IReadOnlyList<RuleValueAnswer> Values);
+public sealed record RuleAnswer(
+    string Id, string Title, string Comparison, bool Default, string Use, bool Settable, string? WhyFixed, string? UsedIn, decimal? Least, decimal? Most,
+    IReadOnlyList<RuleValueAnswer> Values);
 
 /// <summary>A value of a rule.</summary>
 /// <param name="Rulesets">The rulesets that have it.</param>

@@ -27,6 +27,9 @@ public static class ServiceLimits
     /// <summary>Corners of the centre line of one service.</summary>
     public const int MaxPathCorners = 50;
 
+    /// <summary>Bulkheads.</summary>
+    public const int MaxBulkheads = 20;
+
     /// <summary>Height readings.</summary>
     public const int MaxHeights = 200;
 

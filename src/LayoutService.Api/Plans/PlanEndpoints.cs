@@ -54,6 +54,12 @@ public static class PlanEndpoints
             .WithDescription("The same request as for a plan; the answer is the block `fixtures` of that plan: a list.")
             .Produces<IReadOnlyList<FixtureAnswer>>()
             .PlansProblems();
+        plans.MapPost("/bulkheads", Bulkheads)
+            .WithName("createBulkheads")
+            .WithSummary("Plan the bulkheads alone")
+            .WithDescription("The same request as for a plan; the answer is the blocks `bulkheads` and `accessPanels` of that plan.")
+            .Produces<BulkheadsAnswer>()
+            .PlansProblems();
         plans.MapPost("/insulation", Insulation)
             .WithName("createInsulation")
             .WithSummary("Plan the batts alone")
@@ -87,6 +93,9 @@ public static class PlanEndpoints
 
     private static Task<IResult> Strapping(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
         Answer(body, desk, new(Block.Strapping), answer => JsonAnswer.Of(answer.Strapping), stop);
+
+    private static Task<IResult> Bulkheads(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
+        Answer(body, desk, new(Block.Bulkheads), answer => JsonAnswer.Of(new BulkheadsAnswer { Bulkheads = answer.Bulkheads!, AccessPanels = answer.AccessPanels! }), stop);
 
     private static Task<IResult> Sheets(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>
         Answer(body, desk, new(Block.Sheets), answer => JsonAnswer.Of(answer.Sheets), stop);

@@ -17,8 +17,10 @@ public sealed class FramedRoom
         Outline = [.. survey.Room.Outline.Select(frame.In)];
         var openings = survey.Room.Openings.Select(o => ((IReadOnlyList<Uv>)[.. o.Outline.Select(frame.In)], o.Clearance.Units)).ToArray();
         OpeningRings = [.. openings.Select(o => o.Item1)];
-        Board = Region.Of(Outline, [.. openings.Select(o => (o.Item1, 0L))]);
-        Straps = openings.All(o => o.Units == 0) ? Board : Region.Of(Outline, openings);
+        Solids = BulkheadSolids.Of(survey, frame);
+        IReadOnlyList<Footprint> taken = [.. Solids.Select(s => s.Wish.BoardedAbove ? Footprint.Of([]) : s.Footprint)];
+        Board = Region.Of(Outline, [.. openings.Select(o => (o.Item1, 0L))], taken);
+        Straps = openings.All(o => o.Units == 0) ? Board : Region.Of(Outline, openings, taken);
         InsideCorners = [.. FindInsideCorners(Outline)];
         Tips = [.. FindTips(Outline)];
         Joists = FloorJoists.Of(survey, frame);
@@ -38,7 +40,10 @@ public sealed class FramedRoom
 
     public IReadOnlyList<IReadOnlyList<Uv>> OpeningRings { get; }
 
-    /// <summary>What the board covers: the outline less the openings.</summary>
+    /// <summary>The bulkheads as sized and joined, in the order of the survey.</summary>
+    public IReadOnlyList<BulkheadSolid> Solids { get; }
+
+    /// <summary>What the board covers: the outline less the openings and the bulkheads that are not boarded above.</summary>
     public Region Board { get; }
 
     /// <summary>Where straps may lie: the outline less the openings with their clearances.</summary>
@@ -89,6 +94,10 @@ public sealed class FramedRoom
     public string Say(long units) => Survey.Units == UnitSystem.Imperial
         ? TapeText.Imperial(new Length(units), TapeRounding.Nearest)
         : TapeText.Metric(new Length(units), TapeRounding.Nearest);
+
+    /// <summary>The bulkhead whose edge this is (see <see cref="WallEdge.Source"/>), or null when it is a wall's or an opening's.</summary>
+    public BulkheadSolid? BulkheadAt(int source) =>
+        source < -OpeningRings.Count ? Solids[-source - 1 - OpeningRings.Count] : null;
 
     public static FramedRoom Of(Survey survey)
     {
@@ -172,6 +181,11 @@ public sealed class FramedRoom
         services.Sort(Compare);
         services.ForEach(key.AddRange);
         key.AddRange(survey.Mounts.Select(m => frame.In(m.At)).Select(m => (m.U, m.V)).Order().SelectMany(m => new[] { m.U, m.V }));
+        foreach (var ring in BulkheadSolids.Of(survey, frame).SelectMany(s => s.Footprint.Patches).SelectMany(p => p.Loops))
+        {
+            key.AddRange(RingKey([.. ring]));
+        }
+
         return key;
     }
 

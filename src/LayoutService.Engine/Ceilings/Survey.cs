@@ -38,6 +38,9 @@ public sealed record Survey
     /// <summary>Ducts, pipes, beams and the like; null when the caller said nothing of them.</summary>
     public IReadOnlyList<Service>? Services { get; init; }
 
+    /// <summary>Bulkheads that are wanted.</summary>
+    public IReadOnlyList<BulkheadWish> Bulkheads { get; init; } = [];
+
     /// <summary>Batts between the joists; null for none.</summary>
     public InsulationWish? Insulation { get; init; }
 
@@ -80,6 +83,12 @@ public sealed record RoomSurvey
 
     /// <summary>What the room is used for, as a height-table word (<c>habitable</c>, <c>bathroom</c>, ...); null when not said.</summary>
     public string? Use { get; init; }
+
+    /// <summary>True when the room is new in a building that stands already: some codes then ask for less height.</summary>
+    public bool ExistingBuilding { get; init; }
+
+    /// <summary>True when the room belongs to a secondary suite.</summary>
+    public bool SecondarySuite { get; init; }
 }
 
 public enum OpeningKind
@@ -129,6 +138,18 @@ public sealed record JoistField
     public Length? Spacing { get; init; }
 
     public Length? First { get; init; }
+
+    /// <summary>Species group as the floor tables name it (<c>S-P-F</c>, ...); null when not said.</summary>
+    public string? Species { get; init; }
+
+    /// <summary>Grade as the floor tables name it (<c>No.1 and No.2</c>, ...); null when not said.</summary>
+    public string? Grade { get; init; }
+
+    /// <summary>From face to face of what carries the joists; null when not said.</summary>
+    public Length? ClearSpan { get; init; }
+
+    /// <summary>True when the floor has bridging, false when it has none; null when not said.</summary>
+    public bool? Bridging { get; init; }
 }
 
 /// <summary>How the joints of a row may be made.</summary>
@@ -179,6 +200,12 @@ public sealed record SheetWish
 
     public int Layers { get; init; } = 1;
 
+    /// <summary>True when a water-based texture is to be sprayed on.</summary>
+    public bool Textured { get; init; }
+
+    /// <summary>Fire rating wanted, as the fastener table names it (<c>45 min</c>, <c>1 h</c>, <c>1.5 h</c>); null for none.</summary>
+    public string? FireRating { get; init; }
+
     public required IReadOnlyList<SheetStock> Stock { get; init; }
 
     /// <summary>How much shorter than the drawn space a piece is cut at each wall, so that it goes in without force.</summary>
@@ -186,6 +213,9 @@ public sealed record SheetWish
 
     /// <summary>Least distance along the joists between butts of neighbouring courses; null means two row spaces.</summary>
     public Length? MinStagger { get; init; }
+
+    /// <summary>Least row spaces between butts of neighbouring courses, where no distance is given.</summary>
+    public int StaggerRows { get; init; } = 2;
 
     /// <summary>Money that finishing one metre of butt joint is worth; zero means material only.</summary>
     public decimal ButtCostPerMetre { get; init; }

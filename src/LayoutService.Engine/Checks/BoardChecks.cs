@@ -87,7 +87,7 @@ internal static class BoardChecks
     }
 
     // A plain strap is 19 mm thick: no rated ceiling's 30 to 60 mm of wood can be had in it.
-    private static Check Rated(CheckBench bench, string rating, Length wood)
+    private static Check Rated(CheckBench bench, string rating, Length inWood)
     {
         var rule = GridRules.RatedPenetration;
         var table = bench.Book.Tables.BoardPenetration;
@@ -98,9 +98,12 @@ internal static class BoardChecks
             return bench.NotChecked(rule.Id, CheckComparison.AtLeast, GridRules.ListedAssembly, null, [], asListed);
         }
 
-        var held = bench.Facts.Straps is { } straps ? Length.Min(wood, straps.Thickness) : wood;
+        var held = bench.Facts.Straps is { } straps ? Length.Min(inWood, straps.Thickness) : inWood;
         var limit = bench.Own(rule, new(row?.Screws.Length ?? Length.Zero, bench.Book.Cite(row?.Source, table.Source)));
-        return bench.Lengths(rule.Id, CheckComparison.AtLeast, held, limit, [], asListed);
+        var shallow = bench.Facts.Straps is { } wood && wood.Thickness < limit.Value
+            ? Sentence.Of("strap_too_thin_for_rating", $"No screw can have more wood than the strap's {bench.Text(wood.Thickness)}.", ("thickness", bench.Text(wood.Thickness)))
+            : null;
+        return bench.Lengths(rule.Id, CheckComparison.AtLeast, held, limit, [], asListed, note: shallow);
     }
 
     private static Check Load(CheckBench bench, BoardFacts board, decimal mass)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Measures;
 using LayoutService.Engine.Standards;
 
 namespace LayoutService.Engine.Checks;
@@ -71,10 +72,38 @@ public static class CeilingCautions
                 }, []));
         }
 
+        all.Add(JoistCutting(bench));
         all.Add(new(Sentence.Of("structure", "This plan does not judge the floor. Cutting, notching, boring, removing or loading joists and beams is for an engineer or the building department."), Practice, []));
         all.Add(new(Sentence.Of("permits", "Ask the building department whether a permit and an inspection before closing are needed; wiring, gas and plumbing are licensed trades' work."), Practice, []));
         return all;
     }
+
+    // Figures for sawn joists of the depth given; engineered joists are cut by their maker's rules alone.
+    private static Caution JoistCutting(CheckBench bench)
+    {
+        var hole = bench.Book.Limit("joist-hole");
+        var notch = bench.Book.Limit("joist-notch-depth");
+        var edge = bench.Limit("joist-hole-edge");
+        if (bench.Facts.Floor.Joists != JoistKind.Sawn)
+        {
+            return new(Sentence.Of("engineered_joist_cutting", "Do not cut, notch or bore engineered joists or trusses but as their maker says in writing."), hole.Source, []);
+        }
+
+        if (bench.Facts.Floor.JoistDepth is not { } depth)
+        {
+            return new(Sentence.Of("joist_cutting", "Do not notch or bore a joist before the electrician or plumber has the code's limits for its depth: straps let cables cross without boring."), hole.Source, []);
+        }
+
+        var (most, deep) = (Share(depth, hole.Value), Share(depth, notch.Value));
+        return new(
+            Sentence.Of(
+                "joist_cutting_limits",
+                $"In these joists the code lets nobody bore a hole over {bench.Text(most)}, nearer than {bench.Text(edge.Value)} to an edge, or notch deeper than {bench.Text(deep)}, and never in the bottom at mid span: straps let cables cross without boring.",
+                ("hole", bench.Text(most)), ("edge", bench.Text(edge.Value)), ("notch", bench.Text(deep))),
+            hole.Source, []);
+    }
+
+    private static Length Share(Length depth, Figure share) => Length.FromMillimetres(Math.Min(depth.Millimetres * share.Value, 1_000_000m));
 
     private static Caution Lifting(CheckBench bench)
     {

@@ -33,6 +33,12 @@ public sealed record CheckFacts
     /// <summary>Ids of cables that lie in the gap between joists and board.</summary>
     public IReadOnlyList<string> CablesInGap { get; init; } = [];
 
+    /// <summary>Least distance of those cables from a strap's edge, seen from above; zero where one crosses a strap. Null without cables there.</summary>
+    public Length? CableToStrap { get; init; }
+
+    /// <summary>Ids of boxes, valves, dampers and cleanouts that the board would cover.</summary>
+    public IReadOnlyList<string> Unreached { get; init; } = [];
+
     /// <summary>Ids of services that carry gas.</summary>
     public IReadOnlyList<string> GasServices { get; init; } = [];
 
@@ -48,6 +54,9 @@ public sealed record CheckFacts
 
     /// <summary>Ids of what hangs.</summary>
     public IReadOnlyList<string> Mounts { get; init; } = [];
+
+    /// <summary>Services that hang below the straps, and how far each sticks out.</summary>
+    public IReadOnlyList<ServiceCover> Covers { get; init; } = [];
 
     /// <summary>The fire rating wanted of the ceiling (<c>45 min</c>, <c>1 h</c>, <c>1.5 h</c>); null when none.</summary>
     public string? FireRating { get; init; }
@@ -76,6 +85,12 @@ public sealed record StrapFacts
     public required Length FastenerLength { get; init; }
 
     public required int FastenersPerCrossing { get; init; }
+
+    /// <summary>
+    /// The shortest neighbouring span over which every piece in the widest bay runs on; null when some piece ends on both
+    /// sides of that bay, so that it carries it alone.
+    /// </summary>
+    public Length? NextSpan { get; init; }
 }
 
 public enum StrapFastener
@@ -139,6 +154,12 @@ public sealed record HeadroomFacts
     public IReadOnlyList<Obstruction> Obstructions { get; init; } = [];
 }
 
+/// <summary>
+/// A service below the straps: how far it comes below them outside of every bulkhead, or below the clear space of one
+/// (<see cref="Bare"/> tells which); zero when it is covered.
+/// </summary>
+public sealed record ServiceCover(string ServiceId, Length SticksOut, IReadOnlyList<string> Bulkheads, bool Bare);
+
 public sealed record Obstruction(string Id, Length? Underside);
 
 /// <summary>The floor overhead.</summary>
@@ -146,11 +167,35 @@ public sealed record FloorFacts
 {
     public required JoistKind Joists { get; init; }
 
+    /// <summary>Species group of the joists, as the span tables name it; null when not said.</summary>
+    public string? Species { get; init; }
+
+    /// <summary>Grade of the joists, as the span tables name it; null when not said.</summary>
+    public string? Grade { get; init; }
+
+    /// <summary>Clear span of the joists, face to face of what carries them; null when not said.</summary>
+    public Length? ClearSpan { get; init; }
+
+    /// <summary>Widest distance between neighbouring joists, on centre; null with fewer than two.</summary>
+    public Length? JoistSpacing { get; init; }
+
+    /// <summary>Thickness of the joists, which is the nailing face of sawn ones.</summary>
+    public Length? JoistThickness { get; init; }
+
+    /// <summary>True when the floor has bridging; null when not said.</summary>
+    public bool? Bridging { get; init; }
+
     /// <summary>Shallowest joist; null when not given.</summary>
     public Length? JoistDepth { get; init; }
 
     /// <summary>Area of the space that the ceiling closes, m².</summary>
     public required decimal ConcealedArea { get; init; }
+
+    /// <summary>Longest side of that space.</summary>
+    public Length? ConcealedLength { get; init; }
+
+    /// <summary>Greatest height from the floor to the joists; null when no height was given.</summary>
+    public Length? WallHeight { get; init; }
 
     /// <summary>Greatest step between neighbouring joists' undersides; null when the undersides were not given.</summary>
     public Length? GreatestStep { get; init; }

@@ -15,6 +15,22 @@ internal static class FireChecks
         }
 
         yield return Draftstop(bench);
+        if (bench.Book.Has("draftstop-length") && bench.Facts.Floor.ConcealedLength is { } length)
+        {
+            var most = bench.Limit("draftstop-length");
+            var check = bench.Lengths("draftstop-length", CheckComparison.AtMost, length, most, [], Divide);
+            yield return check.Status == CheckStatus.Pass || bench.Facts.Floor.Joists == JoistKind.OpenWebTruss
+                ? check
+                : check with { Status = CheckStatus.NotChecked, Note = OneSpace, Remedy = null };
+        }
+
+        if (bench.Book.Has("fireblock-vertical"))
+        {
+            var tall = bench.Limit("fireblock-vertical");
+            yield return bench.Facts.Floor.WallHeight is { } height
+                ? bench.Lengths("fireblock-vertical", CheckComparison.AtMost, height, tall, [], Sentence.Of("fireblock_midway", "Put fireblocking midway up furred and framed walls this tall."))
+                : bench.NotChecked("fireblock-vertical", CheckComparison.AtMost, tall.Source, tall.Value, ["#/room/heights"]);
+        }
 
         var block = bench.Limit("fireblock-horizontal");
         yield return bench.NotChecked(
@@ -25,6 +41,11 @@ internal static class FireChecks
             Where = bench.Facts.Bulkheads,
         };
     }
+
+    private static Sentence Divide => Sentence.Of("divide_concealed_space", "Divide the space above the ceiling with draftstops.");
+
+    private static Sentence OneSpace => Sentence.Of(
+        "straps_join_bays", "Straps join the bays of a solid floor: ask the inspector whether this counts as one concealed space.");
 
     // Dimension lumber of nominal 10 in depth and more needs no membrane.
     private static Check Membrane(CheckBench bench)
@@ -70,10 +91,10 @@ internal static class FireChecks
             Limit = limit,
             Unit = unit,
             Note = status == CheckStatus.NotChecked
-                ? Sentence.Of("straps_join_bays", "Straps join the bays of a solid floor: ask the inspector whether this counts as one concealed space.")
+                ? OneSpace
                 : null,
             Remedy = status == CheckStatus.Fail
-                ? Sentence.Of("divide_concealed_space", "Divide the space above the ceiling with draftstops.")
+                ? Divide
                 : null,
         };
     }

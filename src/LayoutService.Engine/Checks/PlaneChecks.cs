@@ -22,17 +22,18 @@ internal static class PlaneChecks
             yield break;
         }
 
-        // In the gap a cable lies on the board or against the joist: its distance from the strap's face is not known here.
         var setback = bench.Limit("cable-setback");
-        if (!bench.Facts.ServicesGiven || bench.Facts.CablesInGap.Count > 0)
+        var byElectrician = Sentence.Of(
+            "cable_setback_by_electrician", "The gap is shallower than the distance that a cable needs from a screw: an electrician says where plates go.");
+        if (!bench.Facts.ServicesGiven)
         {
-            yield return bench.NotChecked(
-                "cable-setback", CheckComparison.AtLeast, setback.Source, setback.Value,
-                bench.Facts.ServicesGiven ? [] : ["#/services"],
-                Sentence.Of("cable_setback_by_electrician", "The gap is shallower than the distance that a cable needs from a screw: an electrician says where plates go.")) with
-            {
-                Where = bench.Facts.CablesInGap,
-            };
+            yield return bench.NotChecked("cable-setback", CheckComparison.AtLeast, setback.Source, setback.Value, ["#/services"], byElectrician);
+        }
+        else if (bench.Facts.CableToStrap is { } distance)
+        {
+            yield return bench.Lengths(
+                "cable-setback", CheckComparison.AtLeast, distance, setback, bench.Facts.CablesInGap,
+                Sentence.Of("plate_or_move_cable", "Have an electrician move this cable off the straps, or protect it with steel plates."), note: byElectrician);
         }
     }
 }

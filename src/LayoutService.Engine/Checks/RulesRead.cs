@@ -1,11 +1,6 @@
-using LayoutService.Engine.Standards;
-
 namespace LayoutService.Engine.Checks;
 
-/// <summary>
-/// The rules whose value changes what the checks or cautions say: a caller's own value for any other rule would be ignored,
-/// so it is to be refused at the door.
-/// </summary>
+/// <summary>The rules whose value changes what the checks or cautions say.</summary>
 public static class RulesRead
 {
     private static readonly HashSet<string> Ids = new(StringComparer.Ordinal)
@@ -14,10 +9,14 @@ public static class RulesRead
         "fasteners-per-crossing", "strap-joint-face", "row-spacing", "board-screw-spacing", "board-screw-edge",
         "board-screw-penetration", "screw-tip", "rated-ceiling-penetration", "board-under-insulation", "insulation-on-board",
         "headroom", "headroom-over-area", "headroom-obstruction", "plane", "cable-setback", "floor-membrane",
-        "floor-membrane-joist-depth", "draftstop-area", "fireblock-horizontal", "lift-people", "lift-mass-most",
+        "floor-membrane-joist-depth", "draftstop-area", "draftstop-length", "fireblock-horizontal", "fireblock-vertical", "lift-people", "lift-mass-most",
         "light-clearance", "light-insulation-clearance", "fixture-conflicts",
+        "strap-deflection", "creep", "strap-modulus", "strap-bending", "strap-bending-value", "bending-load-duration",
+        "bending-resistance-factor", "dead-load-factor", "strap-withdrawal", "board-screw-withdrawal", "withdrawal-screw", "withdrawal-nail",
+        "withdrawal-load-duration", "strap-screw-diameter", "strap-nail-diameter", "board-screw-diameter", "joist-gravity", "strap-gravity",
+        "floor-span", "furred-ceiling-board", "furred-ceiling-one-by-three", "furred-ceiling-one-by-four", "restraint-strap-thickness",
+        "restraint-strap-face", "restraint-strap-distance", "i-joist-bracing", "covered-access", "joist-hole", "joist-hole-edge", "joist-notch-depth",
     };
 
-    /// <summary>True when this ruleset has the rule and a plan's checks or cautions read its value.</summary>
-    public static bool MaySet(string ruleset, string rule) => Ids.Contains(rule) && RuleCatalogue.Current.Has(ruleset, rule);
+    public static bool Reads(string rule) => Ids.Contains(rule);
 }

@@ -41,8 +41,15 @@ public sealed class CeilingSearch
     /// <summary>The best pair found; where the quick budget leaves butts unstaggered or no layout at all, the thorough one is spent.</summary>
     public (ChosenCeiling? Chosen, Finding? Obstacle) Best()
     {
-        var wallRows = WallRows.Find(_room, _rules);
+        var walls = WallRows.Find(_room, _rules);
+        var wallRows = BulkheadLines.With(_room, _rules, walls);
         var skeletons = Skeletons(wallRows);
+        if (skeletons.Count == 0 && wallRows.Count > walls.Count)
+        {
+            // without straps of their own those sides get blocks
+            (wallRows, skeletons) = (walls, Skeletons(walls));
+        }
+
         if (skeletons.Count == 0)
         {
             return (null, Findings.RowsDoNotFit());

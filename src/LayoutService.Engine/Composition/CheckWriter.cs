@@ -1,3 +1,4 @@
+using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Checks;
 using LayoutService.Engine.Fixtures;
@@ -13,24 +14,28 @@ namespace LayoutService.Engine.Composition;
 /// <summary>Gathers what the checks and cautions need from the plan, and holds it against the rules of the survey's ruleset.</summary>
 public static class CheckWriter
 {
-    public static (IReadOnlyList<Check> Checks, IReadOnlyList<Caution> Cautions) Write(
-        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary,
+    public static (IReadOnlyList<Check> Checks, IReadOnlyList<Caution> Cautions, FloorStiffness? Floor) Write(
+        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, BulkheadPlan boxes, CutPlan cutPlan, JoistPlan joists, PlanSummary summary,
         FixturePlan fixtures, InsulationPlan? insulation = null)
     {
         var survey = room.Survey;
         var book = new RuleBook(PublishedTables.Current, survey.Ruleset, survey.RuleOverrides);
-        var facts = FixtureFactsWriter.With(Facts(room, strapping, sheets, cutPlan, joists, summary, insulation), survey, fixtures);
+        var facts = FixtureFactsWriter.With(Facts(book, room, strapping, sheets, boxes, cutPlan, joists, summary, insulation), survey, fixtures);
         return (
             [.. CeilingChecks.Of(book, facts), .. SiteChecks.Checks(survey, summary, facts.Board.HeaviestSheets)],
-            [.. CeilingCautions.Of(book, facts), .. SiteChecks.Cautions(survey)]);
+            [.. CeilingCautions.Of(book, facts), .. SiteChecks.Cautions(survey)],
+            FloorSpans.Of(book, facts));
     }
 
     private static CheckFacts Facts(
-        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, JoistPlan joists, PlanSummary summary,
+        RuleBook book, FramedRoom room, StrappingPlan strapping, SheetPlan sheets, BulkheadPlan boxes, CutPlan cutPlan, JoistPlan joists, PlanSummary summary,
         InsulationPlan? insulation = null)
     {
         var survey = room.Survey;
-        var (widest, where) = WidestSupport(room, joists);
+        var bay = WidestBay.Of(room);
+        var widest = bay?.Width ?? new Length(room.Frame.SizeV);
+        IReadOnlyList<string> where = bay is { } found ? found.Joists(room) : [.. joists.Members.Select(m => m.Id)];
+        var services = ServiceFacts.Of(room, strapping);
         return new CheckFacts
         {
             Units = survey.Units,
@@ -43,14 +48,16 @@ public static class CheckWriter
                 SupportSpacing = widest,
                 Supports = where,
                 Fastener = StrapFastener.Screw,
-                FastenerLength = ScrewLengths.ForStrap(survey.Strapping.Thickness, Allowances.Usual.StrapScrewGrip).Length,
+                FastenerLength = ScrewLengths.ForStrap(survey.Strapping.Thickness, RuleAllowances.Of(survey).StrapScrewGrip).Length,
                 FastenersPerCrossing = 2,
+                NextSpan = bay?.NextSpan(room, strapping),
             },
             Board = new BoardFacts
             {
                 Type = survey.Sheets.Type,
                 Thickness = survey.Sheets.Thickness,
                 Layers = survey.Sheets.Layers,
+                Textured = survey.Sheets.Textured,
                 SupportSpacing = strapping.WidestSpacing,
                 Supports = strapping.WidestSpacingRows,
                 ScrewLength = ScrewLengths.ForBoard(survey.Sheets.Thickness * survey.Sheets.Layers, survey.Ruleset).Length,
@@ -65,39 +72,43 @@ public static class CheckWriter
                 HeightsGiven = survey.Room.Heights.Count > 0,
                 FloorBuildUpGiven = survey.Room.FloorBuildUp is not null,
                 Use = survey.Room.Use,
+                ExistingBuilding = survey.Room.ExistingBuilding,
+                SecondarySuite = survey.Room.SecondarySuite,
+                Obstructions = ServiceFindings.Obstructions(room, boxes, summary.FinishedHeight),
             },
             Floor = new FloorFacts
             {
                 Joists = room.Field.Kind,
                 JoistDepth = room.Field.Depth,
+                Species = Shared(room, field => field.Species),
+                Grade = Shared(room, field => field.Grade),
+                ClearSpan = Shared(room, field => field.ClearSpan),
+                Bridging = Shared(room, field => field.Bridging),
+                JoistThickness = room.Field.Face,
+                JoistSpacing = bay?.Width,
+                ConcealedLength = new Length(Math.Max(room.Frame.SizeU, room.Frame.SizeV)),
+                WallHeight = survey.Room.Heights.Count > 0 ? new Length(survey.Room.Heights.Max(h => h.FloorToJoist.Units)) : null,
                 ConcealedArea = decimal.Round((decimal)sheets.Pieces.Sum(p => p.AreaSquareMetres), 3),
             },
             InsulationMassPerArea = insulation?.HeaviestKilogramsPerSquareMetre,
             ThermalInsulation = insulation?.Purpose == InsulationPurpose.Thermal,
-            SurveyTolerance = Length.FromMillimetres(6),
+            SurveyTolerance = book.Limit("survey-tolerance").Value.Length,
+            FireRating = survey.Sheets.FireRating,
+            ServicesGiven = survey.Services is not null,
+            CablesInGap = services.CablesInGap,
+            CableToStrap = services.CableToStrap,
+            Bulkheads = [.. boxes.Bulkheads.Select(b => b.Id)],
+            Covers = ServiceFindings.Covers(room),
+            GasServices = services.Gas,
+            HotServices = services.Hot,
+            Unreached = [.. services.NeedReach.Except(boxes.AccessPanels.Select(p => p.ServiceId))],
         };
     }
 
-    // on centre between neighbouring supports, as the furring tables count it; within the room only
-    private static (Length Widest, IReadOnlyList<string> Where) WidestSupport(FramedRoom room, JoistPlan joists)
+    // A stamp speaks for the floor when every field has the same one.
+    private static T? Shared<T>(FramedRoom room, Func<JoistField, T?> stamp)
     {
-        long widest = 0;
-        (int From, int To)? at = null;
-        foreach (var zone in room.Joists.Zones)
-        {
-            for (var i = zone.FirstSupport; i + 1 < zone.FirstSupport + zone.SupportCount; i++)
-            {
-                var (one, next) = (room.Joists.Supports[i], room.Joists.Supports[i + 1]);
-                if (next.Middle - one.Middle > widest)
-                {
-                    (widest, at) = (next.Middle - one.Middle, (one.FirstMember, next.FirstMember));
-                }
-            }
-        }
-
-        var names = JoistWriter.Names(room);
-        return at is { } found
-            ? (new Length(widest), new[] { names[found.From], names[found.To] })
-            : (new Length(room.Frame.SizeV), [.. joists.Members.Select(m => m.Id)]);
+        var fields = room.Survey.JoistFields;
+        return fields.All(field => Equals(stamp(field), stamp(fields[0]))) ? stamp(fields[0]) : default;
     }
 }

@@ -13,7 +13,7 @@ public sealed record CutBoard(IReadOnlyList<(SheetStock Stock, SheetUse Use)> Sh
 /// <summary>Cuts the board parts from sheets.</summary>
 public static class BoardCut
 {
-    public static (CutBoard? Cut, Finding? Obstacle) Of(FramedRoom room, SheetLayout layout, IReadOnlyList<BoardPart> parts)
+    public static (CutBoard? Cut, Finding? Obstacle) Of(FramedRoom room, SheetLayout layout, IReadOnlyList<BoardPart> parts, CutBulkheads bulkheads)
     {
         var prices = new StockPrices(room.Survey.Sheets);
         var pricing = new SheetPricing(room.Survey.Sheets, prices);
@@ -21,7 +21,11 @@ public static class BoardCut
         var plan = SheetCutter.Solve(
             new SheetProblem
             {
-                Wanted = [.. parts.Select(p => new SheetWanted(p.CutWidth, p.CutLength, (FactoryEdges)p.FactoryEdges))],
+                Wanted =
+                [
+                    .. parts.Select(p => new SheetWanted(p.CutWidth, p.CutLength, (FactoryEdges)p.FactoryEdges)),
+                    .. bulkheads.Boards.Select(b => new SheetWanted(b.Width, b.Length, FactoryEdges.None, true)),
+                ],
                 Stock = pricing.Kinds(),
             },
             room.Survey.Effort == Effort.Quick ? SheetCutter.QuickSteps : SheetCutter.ThoroughSteps);
@@ -41,7 +45,7 @@ public static class BoardCut
 
         var imperial = room.Survey.Units == UnitSystem.Imperial;
         var perUnit = prices.PerUnit(room.Survey.Units);
-        var bound = Math.Min(plan.Cost, SheetBound.Of(room, prices));
+        var bound = Math.Min(plan.Cost, SheetBound.Of(room, prices, bulkheads.Boards.Sum(b => b.Area)));
         var result = new CutResult(
             "sheets",
             prices.Priced ? "cost" : "area",
@@ -57,7 +61,7 @@ public static class BoardCut
 /// <summary>Writes the cut plan with the ids of the pieces.</summary>
 public static class CutPlanWriter
 {
-    public static CutPlan Write(FramedRoom room, CutLumber lumber, StrappingWriter straps, CutBoard board, SheetWriter sheets)
+    public static CutPlan Write(FramedRoom room, CutLumber lumber, StrappingWriter straps, CutBoard board, SheetWriter sheets, CutBulkheads bulkheads, BulkheadWriter boxes)
     {
         var wish = room.Survey.Strapping;
         var sticks = lumber.StrapSticks.Concat(lumber.LedgerSticks).Select((s, i) => new Ceilings.Stick(
@@ -66,16 +70,22 @@ public static class CutPlanWriter
             s.Stock.Length,
             s.Stock.Id,
             [.. s.Cuts.Select(c => new StickCut(Name(c.Run, c.Piece), new Length(c.Length)))],
-            new Length(s.Offcut)));
+            new Length(s.Offcut))).ToList();
+        sticks.AddRange(boxes.Sticks(sticks.Count));
         var results = new List<CutResult> { lumber.StrapResult };
         if (lumber.LedgerResult is not null)
         {
             results.Add(lumber.LedgerResult);
         }
 
+        if (bulkheads.Result is not null)
+        {
+            results.Add(bulkheads.Result);
+        }
+
         results.Add(board.Result);
         return new CutPlan(
-            [.. sticks],
+            sticks,
             [.. board.Sheets.Select((s, i) => Sheet(s.Stock, s.Use, i))],
             wish.Kerf,
             wish.EndTrim,
@@ -94,7 +104,8 @@ public static class CutPlanWriter
             stock.Length,
             stock.Id,
             [.. use.Cuts.Select(c => new Ceilings.SheetCut(
-                sheets.PieceIds[c.Piece], new Length(c.X), new Length(c.Y), new Length(c.Width), new Length(c.Length), c.Turned, sheets.FactoryEdges(c.Piece)))],
+                c.Piece < sheets.PieceIds.Length ? sheets.PieceIds[c.Piece] : boxes.BoardIds[c.Piece - sheets.PieceIds.Length], new Length(c.X), new Length(c.Y), new Length(c.Width), new Length(c.Length), c.Turned,
+                c.Piece < sheets.PieceIds.Length ? sheets.FactoryEdges(c.Piece) : 0))],
             [.. use.Offcuts.Select(o => new SheetOffcut(new Length(o.X), new Length(o.Y), new Length(o.Width), new Length(o.Length)))]);
     }
 }

@@ -26,6 +26,19 @@ public static class Findings
         ["room"],
         [Sentence.Of("check_outline", "Check the outline's measures and units.")]);
 
+    public static Finding NothingLeftToBoard(IReadOnlyList<string> bulkheads) => new(
+        Sentence.Of("bulkheads_fill_room", "The bulkheads leave nothing of the ceiling: they cover the room from wall to wall."),
+        bulkheads,
+        [
+            Sentence.Of("narrower_bulkhead", "Make the bulkheads narrower."),
+            Sentence.Of("lower_whole_ceiling", "Lower the whole ceiling instead."),
+        ]);
+
+    public static Finding FrameTooLong(IReadOnlyList<string> bulkheads, string longest) => new(
+        Sentence.Of("bulkhead_frame_too_long", $"A tie of a bulkhead is longer than the longest length in its frame's stock, {longest}.", ("longest", longest)),
+        bulkheads,
+        [Sentence.Of("longer_frame_stock", "Offer a longer length for the frame.")]);
+
     public static Finding NoJoists(IReadOnlyList<string> rows, string from, string to) => new(
         Sentence.Of(
             "no_joists_in_arm",

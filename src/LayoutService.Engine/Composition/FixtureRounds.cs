@@ -75,28 +75,28 @@ public static class FixtureRounds
         [.. placed.Where((_, i) => taken(i)).Select(p => p.Hole).OrderBy(h => h.At.U).ThenBy(h => h.At.V)];
 
     // rows tight to walls are where they are, whatever else is chosen
-    private static List<Footprint> WallStraps(FramedRoom room, RowRules rules) =>
-        [.. WallRows.Find(room, rules).SelectMany(row => row.Across.Select(across => new Footprint(Face(row.At, rules), across, -1)))];
+    private static List<PlanBox> WallStraps(FramedRoom room, RowRules rules) =>
+        [.. WallRows.Find(room, rules).SelectMany(row => row.Across.Select(across => new PlanBox(Face(row.At, rules), across, -1)))];
 
-    private static IEnumerable<Footprint> Straps(ChosenCeiling chosen) => chosen.Lines.SelectMany((line, i) =>
-        line.Stretches.Select(s => new Footprint(Face(line.At, chosen.Rules), s.Across, i)));
+    private static IEnumerable<PlanBox> Straps(ChosenCeiling chosen) => chosen.Lines.SelectMany((line, i) =>
+        line.Stretches.Select(s => new PlanBox(Face(line.At, chosen.Rules), s.Across, i)));
 
     // butts over the strip of their run; course lines as far as the board goes
-    private static IEnumerable<Footprint> Seams(FramedRoom room, ChosenCeiling chosen)
+    private static IEnumerable<PlanBox> Seams(FramedRoom room, ChosenCeiling chosen)
     {
         var layout = chosen.Layout;
         for (var r = 0; r < layout.Runs.Count; r++)
         {
             foreach (var butt in layout.Butts[r])
             {
-                yield return new Footprint(new Span(layout.Lines[butt].At, layout.Lines[butt].At), layout.Runs[r].Across, -1);
+                yield return new PlanBox(new Span(layout.Lines[butt].At, layout.Lines[butt].At), layout.Runs[r].Across, -1);
             }
         }
 
         for (var c = 1; c < layout.Division.Courses; c++)
         {
             var line = layout.Division.Lines[c];
-            yield return new Footprint(new Span(room.Board.LowU, room.Board.HighU), new Span(line, line), -1);
+            yield return new PlanBox(new Span(room.Board.LowU, room.Board.HighU), new Span(line, line), -1);
         }
     }
 

@@ -10,12 +10,12 @@ namespace LayoutService.Engine.Composition;
 /// <summary>Writes the fixtures in the caller's coordinates, in the caller's order, with clearances measured to what was planned.</summary>
 public sealed class FixtureWriter(FramedRoom room, ChosenCeiling chosen, IReadOnlyList<PlacedFixture> placed)
 {
-    private readonly List<Footprint> _straps = [.. chosen.Lines.SelectMany((line, i) => line.Stretches.Select(s =>
-        new Footprint(new Span(line.At - chosen.Rules.Half, line.At + chosen.Rules.Half), s.Across, i)))];
+    private readonly List<PlanBox> _straps = [.. chosen.Lines.SelectMany((line, i) => line.Stretches.Select(s =>
+        new PlanBox(new Span(line.At - chosen.Rules.Half, line.At + chosen.Rules.Half), s.Across, i)))];
 
     private readonly string[] _joistNames = placed.Count == 0 ? [] : JoistWriter.Names(room);
 
-    private readonly List<Footprint> _services = placed.Count == 0 ? [] : ServiceBoxes.Of(room);
+    private readonly List<PlanBox> _services = placed.Count == 0 ? [] : ServiceBoxes.Of(room);
 
     public IReadOnlyList<PlannedFixture> Write(string[] rowIds, IReadOnlyList<BoardSeam> seams, StrappingPlan strapping)
     {
@@ -24,7 +24,7 @@ public sealed class FixtureWriter(FramedRoom room, ChosenCeiling chosen, IReadOn
             return [];
         }
 
-        var lines = seams.Select((s, i) => new Footprint(
+        var lines = seams.Select((s, i) => new PlanBox(
             new Span(Math.Min(s.From.U, s.To.U), Math.Max(s.From.U, s.To.U)), new Span(Math.Min(s.From.V, s.To.V), Math.Max(s.From.V, s.To.V)), i)).ToList();
         var trims = strapping.Rows
             .SelectMany(row => row.Reasons.Where(r => r.Code == "trimmed_at_hole").SelectMany(r => r.Of.Select(fixture => (fixture, row.Id))))
@@ -32,7 +32,7 @@ public sealed class FixtureWriter(FramedRoom room, ChosenCeiling chosen, IReadOn
         return [.. placed.Select(p => Write(p, rowIds, lines, [.. trims[p.Wish.Id]]))];
     }
 
-    private PlannedFixture Write(PlacedFixture fixture, string[] rowIds, List<Footprint> seams, IReadOnlyList<string> trimmed)
+    private PlannedFixture Write(PlacedFixture fixture, string[] rowIds, List<PlanBox> seams, IReadOnlyList<string> trimmed)
     {
         var reasons = new List<Reason>();
         if (fixture.Moved)
@@ -87,20 +87,20 @@ public sealed class FixtureWriter(FramedRoom room, ChosenCeiling chosen, IReadOn
         _ => null,
     };
 
-    private HoleClearances Clearances(PlacedFixture fixture, List<Footprint> seams)
+    private HoleClearances Clearances(PlacedFixture fixture, List<PlanBox> seams)
     {
         var hole = fixture.Hole;
         var finish = (room.Survey.Sheets.Thickness * room.Survey.Sheets.Layers).Units + room.Survey.Strapping.Thickness.Units;
         return new HoleClearances(
             Nearest(_straps, hole),
             Nearest(room.Joists.Zones.SelectMany(z => Enumerable.Range(z.FirstSupport, z.SupportCount)
-                .Select(i => new Footprint(z.Along, new Span(room.Joists.Supports[i].Lo, room.Joists.Supports[i].Hi), i))), hole),
+                .Select(i => new PlanBox(z.Along, new Span(room.Joists.Supports[i].Lo, room.Joists.Supports[i].Hi), i))), hole),
             Nearest(_services.Where(b => ServiceBoxes.Reaches(room.Survey.Services![b.Index], finish, fixture.Wish.BodyDepth.Units)), hole),
             Nearest(seams, hole),
             new Length((long)Math.Floor(Math.Max(0, room.Board.Edges.Min(e => HoleShapes.Distance(hole, e.From, e.To))))));
     }
 
-    private static Length? Nearest(IEnumerable<Footprint> footprints, Hole hole)
+    private static Length? Nearest(IEnumerable<PlanBox> footprints, Hole hole)
     {
         var nearest = footprints.Select(f => f.DistanceTo(hole)).DefaultIfEmpty(-1).Min();
         return nearest < 0 ? null : new Length((long)Math.Floor(nearest));

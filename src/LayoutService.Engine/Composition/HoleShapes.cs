@@ -24,7 +24,7 @@ public static class HoleShapes
 
         if (part.Rectangle)
         {
-            return !hole.Round || new Footprint(part.Along, part.Across, 0).DistanceTo(hole) == 0;
+            return !hole.Round || new PlanBox(part.Along, part.Across, 0).DistanceTo(hole) == 0;
         }
 
         return Holds(part.Ring, hole.At)
@@ -36,7 +36,7 @@ public static class HoleShapes
         [new(hole.Along.Lo, hole.Across.Lo), new(hole.Along.Hi, hole.Across.Lo), new(hole.Along.Hi, hole.Across.Hi), new(hole.Along.Lo, hole.Across.Hi)];
 
     private static double OffBox(Hole hole, Uv place) =>
-        new Footprint(hole.Along, hole.Across, 0).DistanceTo(new Hole(hole.FixtureId, place, 0, 0, true, 0));
+        new PlanBox(hole.Along, hole.Across, 0).DistanceTo(new Hole(hole.FixtureId, place, 0, 0, true, 0));
 
     private static bool Holds(IReadOnlyList<Uv> ring, Uv place)
     {

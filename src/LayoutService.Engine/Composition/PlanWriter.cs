@@ -1,3 +1,4 @@
+using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Checks;
 using LayoutService.Engine.Fixtures;
@@ -14,18 +15,21 @@ public static class PlanWriter
 {
     public static CeilingPlan Write(
         FramedRoom room, ChosenCeiling chosen, IReadOnlyList<BoardPart> parts, IReadOnlyList<BoardSeam> seams, CutLumber lumber, CutBoard board,
-        IReadOnlyList<PlacedFixture> placed, LaidGrid? grid)
+        CutBulkheads bulkheads, IReadOnlyList<PlacedFixture> placed, LaidGrid? grid)
     {
         var survey = room.Survey;
         var strapWriter = new StrappingWriter(room, chosen, lumber);
         var sheetWriter = new SheetWriter(room, chosen, parts);
+        var boxWriter = new BulkheadWriter(room, bulkheads);
         var joists = JoistWriter.Joists(room);
         var (insulation, strapping) = InsulationJoin.Of(
-            room, chosen, lumber, strapWriter, strapWriter.Write(sheetWriter.ButtsOnLine(), StockOfPieces(lumber)), joists);
+            room, chosen, lumber, strapWriter, strapWriter.Write(sheetWriter.ButtsOnLine(), StockOfPieces(lumber)), joists, placed);
         var sheets = sheetWriter.Write(strapWriter.RowIds, seams, board.StockOf, new CutoutMarks(room, placed));
+        var finished = FinishedHeight(survey);
         var holes = new FixtureWriter(room, chosen, placed).Write(strapWriter.RowIds, seams, strapping);
-        var fixtures = new FixturePlan(holes, GridRoom.Write(room, grid, placed, holes, FinishedHeight(survey)), MountWriter.Write(room, strapping));
-        var cutPlan = CutPlanWriter.Write(room, lumber, strapWriter, board, sheetWriter);
+        var fixtures = new FixturePlan(holes, GridRoom.Write(room, grid, placed, holes, finished), MountWriter.Write(room, strapping));
+        var cutPlan = CutPlanWriter.Write(room, lumber, strapWriter, board, sheetWriter, bulkheads, boxWriter);
+        var boxes = boxWriter.Write(strapWriter.RowIds, board.StockOf, parts.Count, finished);
         var walls = JoistWriter.Walls(room);
         Func<Length, string> say = l => room.Say(l.Units);
         var facts = new TakeoffFacts
@@ -34,6 +38,7 @@ public static class PlanWriter
             Sheets = sheets,
             CutPlan = cutPlan,
             Fixtures = fixtures,
+            Bulkheads = boxes,
             StrappingWish = survey.Strapping,
             SheetWish = survey.Sheets,
             Insulation = insulation,
@@ -42,11 +47,12 @@ public static class PlanWriter
             Ruleset = survey.Ruleset,
             Units = survey.Units,
             TapeText = say,
-            Allowances = Allowances.For(survey.Prices),
+            Allowances = RuleAllowances.Of(survey),
+            Masses = RuleAllowances.Masses(survey),
         };
         var takeoff = TakeoffCounter.Count(facts);
-        var summary = Summary(room, strapping, sheets, cutPlan, takeoff, facts.Masses);
-        var (checks, cautions) = CheckWriter.Write(room, strapping, sheets, cutPlan, joists, summary, fixtures, insulation);
+        var summary = Summary(room, strapping, sheets, boxes, cutPlan, takeoff, facts.Masses, finished);
+        var (checks, cautions, floor) = CheckWriter.Write(room, strapping, sheets, boxes, cutPlan, joists, summary, fixtures, insulation);
         return new CeilingPlan
         {
             Summary = summary with
@@ -57,15 +63,17 @@ public static class PlanWriter
             },
             Checks = checks,
             Cautions = cautions,
+            Floor = floor,
             Walls = walls,
             Joists = joists,
             Strapping = strapping,
             Sheets = sheets,
             Fixtures = fixtures,
             Insulation = insulation,
+            Bulkheads = boxes,
             CutPlan = cutPlan,
             Takeoff = takeoff,
-            Steps = WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, insulation, fixtures),
+            Steps = WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, insulation, fixtures, boxes),
             Alternatives = PlanAlternatives.Of(room, chosen, board, sheets),
         };
     }
@@ -87,15 +95,15 @@ public static class PlanWriter
         return found;
     }
 
+    // from the lowest height taken
     private static Length? FinishedHeight(Survey survey) => survey.Room.FloorBuildUp is { } buildUp && survey.Room.Heights.Count > 0
         ? new Length(survey.Room.Heights.Min(h => h.FloorToJoist.Units)) - buildUp - survey.Strapping.Thickness - (survey.Sheets.Thickness * survey.Sheets.Layers)
         : null;
 
     private static PlanSummary Summary(
-        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, CutPlan cutPlan, TakeoffPlan takeoff, MassTable masses)
+        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, BulkheadPlan boxes, CutPlan cutPlan, TakeoffPlan takeoff, MassTable masses, Length? finished)
     {
         var survey = room.Survey;
-        var finished = FinishedHeight(survey);
         return new PlanSummary
         {
             Rows = strapping.Rows.Count,
@@ -104,7 +112,7 @@ public static class PlanWriter
             SheetsToBuy = cutPlan.Sheets.Count,
             ButtJointLength = sheets.ButtJointLength,
             FinishedHeight = finished,
-            LowestUnderside = finished,
+            LowestUnderside = ServiceFindings.Lowest(room, boxes, finished),
             MassKilograms = takeoff.Totals.MassKilograms,
             HeaviestLiftKilograms = cutPlan.Sheets
                 .DistinctBy(s => (s.Width, s.Length))

@@ -206,9 +206,21 @@ public sealed class StrappingWriter
             reasons.Add(new Reason("wall", [.. walls.Where(s => s >= 0).Select(s => $"W{s + 1}")], "tight_to_wall", "Tight to the wall."));
         }
 
-        if (walls.Any(s => s < 0))
+        var faces = walls.Select(_room.BulkheadAt).OfType<BulkheadSolid>().Where(b => !b.Wish.BoardedAbove).Select(b => b.Id).Distinct().ToList();
+        if (faces.Count > 0)
         {
-            reasons.Add(new Reason("opening", [.. walls.Where(s => s < 0).Select(s => _room.Survey.Room.Openings[-s - 1].Id)], "tight_to_opening", "Carries the board's edge at the opening."));
+            reasons.Add(new Reason("bulkhead", faces, "tight_to_bulkhead", "Carries the board's edge along the bulkhead's face."));
+        }
+
+        faces = [.. _room.Solids.Where(b => BulkheadLines.Under(b, _chosen.Lines[line], _half)).Select(b => b.Id)];
+        if (faces.Count > 0)
+        {
+            reasons.Add(new Reason("bulkhead", faces, "carries_bulkhead", "The bulkhead below the board is screwed to it."));
+        }
+
+        if (walls.Any(IsOpening))
+        {
+            reasons.Add(new Reason("opening", [.. walls.Where(IsOpening).Select(s => _room.Survey.Room.Openings[-s - 1].Id)], "tight_to_opening", "Carries the board's edge at the opening."));
         }
 
         var met = _chosen.Lines[line].Stretches
@@ -289,10 +301,9 @@ public sealed class StrappingWriter
             _ when nailer.For is not null => new Reason("mount", nailer.For, "carries_mount", "Carries what hangs between the joists."),
             _ => new Reason("row-ends", serves, "no_support_at_end", "Carries these rows' ends where no joist is near."),
         };
-        var where = nailer.For is { } cause
-            ? new Reason(nailer.Role == NailerRole.Header ? "fixture" : "mount", cause)
-            : nailer.Source >= 0
-            ? new Reason("wall", [$"W{nailer.Source + 1}"])
+        var where = nailer.For is { } cause ? new Reason(nailer.Role == NailerRole.Header ? "fixture" : "mount", cause)
+            : _room.BulkheadAt(nailer.Source) is { } bulkhead ? new Reason("bulkhead", [bulkhead.Id])
+            : nailer.Source >= 0 ? new Reason("wall", [$"W{nailer.Source + 1}"])
             : new Reason("opening", [_room.Survey.Room.Openings[-nailer.Source - 1].Id]);
         return new Nailer(
             NailerIds[index],
@@ -304,6 +315,8 @@ public sealed class StrappingWriter
             new Length(stick.Cuts.First(c => c.Run == -1 && c.Piece == index).Length),
             [reason, where]);
     }
+
+    private bool IsOpening(int source) => source < 0 && _room.BulkheadAt(source) is null;
 
     private List<Spacer> Spacers()
     {

@@ -12,6 +12,11 @@ public static class SurveyObstacles
 
     public static Finding? Find(FramedRoom room)
     {
+        if (room.Board.Area == 0 && room.Solids.Count > 0)
+        {
+            return Findings.NothingLeftToBoard([.. room.Solids.Select(s => s.Id)]);
+        }
+
         var face = room.Survey.Strapping.Face.Units;
         return room.Straps.HighU - room.Straps.LowU < face || room.Straps.HighV - room.Straps.LowV < face
             ? Findings.RoomTooSmall(room.Say(face))

@@ -10,7 +10,7 @@ namespace LayoutService.Engine.Fixtures;
 /// </summary>
 internal sealed class FixtureObstacles(FramedRoom room, FixtureRules rules)
 {
-    private readonly List<Footprint> _services = ServiceBoxes.Of(room);
+    private readonly List<PlanBox> _services = ServiceBoxes.Of(room);
 
     private static readonly Span Everywhere = new(long.MinValue / 4, long.MaxValue / 4);
 
@@ -43,7 +43,7 @@ internal sealed class FixtureObstacles(FramedRoom room, FixtureRules rules)
     }
 
     /// <summary>Straps or seams.</summary>
-    public static IEnumerable<Obstacle> Of(IReadOnlyList<Footprint> footprints, Hole hole, ClashKind kind)
+    public static IEnumerable<Obstacle> Of(IReadOnlyList<PlanBox> footprints, Hole hole, ClashKind kind)
     {
         foreach (var footprint in footprints)
         {

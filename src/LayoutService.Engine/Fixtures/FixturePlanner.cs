@@ -31,7 +31,7 @@ public sealed class FixturePlanner
     /// <summary>Places every fixture among what is known so far.</summary>
     /// <param name="straps">Straps that the holes keep off.</param>
     /// <param name="seams">Seams that the holes keep off.</param>
-    public PlacedFixture[] Place(IReadOnlyList<Footprint> straps, IReadOnlyList<Footprint> seams)
+    public PlacedFixture[] Place(IReadOnlyList<PlanBox> straps, IReadOnlyList<PlanBox> seams)
     {
         var holes = _wishes.Select((w, i) => FixtureHoles.Of(_room, w, _asked[i])).ToArray();
         var placed = new PlacedFixture[_wishes.Length];

@@ -13,9 +13,9 @@ public static class ServiceBoxes
     private const long Slice = 100 * Length.PerMillimetre;
 
     /// <summary>Boxes of every service; the index is its number in the survey.</summary>
-    public static List<Footprint> Of(FramedRoom room)
+    public static List<PlanBox> Of(FramedRoom room)
     {
-        var found = new List<Footprint>();
+        var found = new List<PlanBox>();
         var services = room.Survey.Services ?? [];
         for (var s = 0; s < services.Count; s++)
         {
@@ -32,7 +32,7 @@ public static class ServiceBoxes
     public static bool Reaches(Service service, long finishToJoist, long bodyDepth) =>
         service.Bottom.Units + service.Clearance.Units > finishToJoist - bodyDepth && service.Top.Units - service.Clearance.Units < finishToJoist;
 
-    private static void Add(List<Footprint> found, Uv[] ring, int service)
+    private static void Add(List<PlanBox> found, Uv[] ring, int service)
     {
         var (low, high) = (ring.Min(c => c.U), ring.Max(c => c.U));
         var square = ring.Select((c, i) => (c, Next: ring[(i + 1) % ring.Length])).All(e => e.c.U == e.Next.U || e.c.V == e.Next.V) && ring.Length == 4;
@@ -54,7 +54,7 @@ public static class ServiceBoxes
 
             if (from <= to)
             {
-                found.Add(new Footprint(along, new Span(from, to), service));
+                found.Add(new PlanBox(along, new Span(from, to), service));
             }
 
             void Note(long v) => (from, to) = (Math.Min(from, v), Math.Max(to, v));

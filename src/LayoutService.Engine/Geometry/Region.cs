@@ -23,16 +23,6 @@ public readonly record struct WallEdge(Uv From, Uv To, int Source, bool InsideUp
 }
 
 /// <summary>
-/// One trapezoid of a region between two levels of v: left and right sides given by their u at both levels.
-/// </summary>
-public readonly record struct Cell(long V0, long V1, long L0, long L1, long R0, long R1)
-{
-    public long LowU => Math.Min(L0, L1);
-
-    public long HighU => Math.Max(R0, R1);
-}
-
-/// <summary>
 /// A polygon with holes (or several) in the working frame, cut into trapezoids at every corner's level, which makes
 /// every question about straps and courses a walk over intervals. Cost of building: O(corners²), of a question: O(cells).
 /// </summary>
@@ -77,7 +67,12 @@ public sealed class Region
     public double Area { get; }
 
     /// <summary>The outline less the openings, each widened by its clearance with square corners.</summary>
-    public static Region Of(IReadOnlyList<Uv> outline, IReadOnlyList<(IReadOnlyList<Uv> Ring, long Clearance)> openings)
+    public static Region Of(IReadOnlyList<Uv> outline, IReadOnlyList<(IReadOnlyList<Uv> Ring, long Clearance)> openings) =>
+        Of(outline, openings, []);
+
+    /// <summary>The same, less footprints as well; the source of a footprint's edge counts on after the openings.</summary>
+    public static Region Of(
+        IReadOnlyList<Uv> outline, IReadOnlyList<(IReadOnlyList<Uv> Ring, long Clearance)> openings, IReadOnlyList<Footprint> footprints)
     {
         Shapes shape = Polygon(outline);
         foreach (var (ring, clearance) in openings)
@@ -92,7 +87,12 @@ public sealed class Region
             shape = OverlayNG.Overlay(shape, hole, SpatialFunction.Difference, Factory.PrecisionModel);
         }
 
-        return new Region(shape, CutCells(shape), WallEdges.Find(shape, outline, openings));
+        foreach (var footprint in footprints.Where(f => !f.Empty))
+        {
+            shape = OverlayNG.Overlay(shape, footprint.Shape, SpatialFunction.Difference, Factory.PrecisionModel);
+        }
+
+        return new Region(shape, CutCells(shape), WallEdges.Find(shape, outline, openings, footprints));
     }
 
     public static Polygon Polygon(IReadOnlyList<Uv> ring)

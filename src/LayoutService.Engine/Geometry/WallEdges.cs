@@ -7,7 +7,7 @@ namespace LayoutService.Engine.Geometry;
 internal static class WallEdges
 {
     public static WallEdge[] Find(
-        Shapes shape, IReadOnlyList<Uv> outline, IReadOnlyList<(IReadOnlyList<Uv> Ring, long Clearance)> openings)
+        Shapes shape, IReadOnlyList<Uv> outline, IReadOnlyList<(IReadOnlyList<Uv> Ring, long Clearance)> openings, IReadOnlyList<Footprint> footprints)
     {
         var edges = new List<WallEdge>();
         for (var g = 0; g < shape.NumGeometries; g++)
@@ -17,12 +17,12 @@ internal static class WallEdges
                 continue;
             }
 
-            AddRing(edges, Region.Ring(polygon.ExteriorRing.Coordinates), outline, openings);
+            AddRing(edges, Region.Ring(polygon.ExteriorRing.Coordinates), outline, openings, footprints);
             foreach (var hole in polygon.InteriorRings)
             {
                 var ring = Region.Ring(hole.Coordinates);
                 Array.Reverse(ring);
-                AddRing(edges, ring, outline, openings);
+                AddRing(edges, ring, outline, openings, footprints);
             }
         }
 
@@ -33,18 +33,18 @@ internal static class WallEdges
 
     // the ring is walked with the region on its left
     private static void AddRing(
-        List<WallEdge> edges, Uv[] ring, IReadOnlyList<Uv> outline, IReadOnlyList<(IReadOnlyList<Uv> Ring, long Clearance)> openings)
+        List<WallEdge> edges, Uv[] ring, IReadOnlyList<Uv> outline, IReadOnlyList<(IReadOnlyList<Uv> Ring, long Clearance)> openings, IReadOnlyList<Footprint> footprints)
     {
         for (var i = 0; i < ring.Length; i++)
         {
             var from = ring[i];
             var to = ring[(i + 1) % ring.Length];
-            edges.Add(new WallEdge(from, to, SourceOf(from, to, outline, openings), to.V < from.V));
+            edges.Add(new WallEdge(from, to, SourceOf(from, to, outline, openings, footprints), to.V < from.V));
         }
     }
 
     private static int SourceOf(
-        Uv from, Uv to, IReadOnlyList<Uv> outline, IReadOnlyList<(IReadOnlyList<Uv> Ring, long Clearance)> openings)
+        Uv from, Uv to, IReadOnlyList<Uv> outline, IReadOnlyList<(IReadOnlyList<Uv> Ring, long Clearance)> openings, IReadOnlyList<Footprint> footprints)
     {
         var middle = new Uv((from.U + to.U) / 2, (from.V + to.V) / 2);
         var best = double.MaxValue;
@@ -60,6 +60,18 @@ internal static class WallEdges
             for (var i = 0; i < ring.Count; i++)
             {
                 Consider(Math.Abs(Rings.Distance(middle, ring[i], ring[(i + 1) % ring.Count]) - clearance), -(k + 1));
+            }
+        }
+
+        // the wall that a bulkhead runs along is nearer to the outline; its own faces are not
+        for (var k = 0; k < footprints.Count; k++)
+        {
+            foreach (var ring in footprints[k].Patches.SelectMany(p => p.Loops))
+            {
+                for (var i = 0; i < ring.Count; i++)
+                {
+                    Consider(Rings.Distance(middle, ring[i], ring[(i + 1) % ring.Count]), -(openings.Count + k + 1));
+                }
             }
         }
 

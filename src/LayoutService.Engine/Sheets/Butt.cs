@@ -12,11 +12,11 @@ public readonly record struct Butt(long At, int Row, bool Through)
     /// <summary>What two butts nearer than the stagger weigh; anything less is a matter of preference.</summary>
     public const long NearRow = 10_000;
 
-    /// <summary>What two butts of neighbouring courses weigh; <paramref name="least"/> is the stagger asked for, null for two row spaces.</summary>
-    public static long Penalty(Butt a, Butt b, long? least)
+    /// <summary>What two butts of neighbouring courses weigh; <paramref name="least"/> is the stagger asked for, null for <paramref name="rows"/> row spaces.</summary>
+    public static long Penalty(Butt a, Butt b, long? least, int rows)
     {
         var apart = Math.Abs(a.At - b.At);
-        return apart == 0 ? OneRow : (least is { } asked ? apart < asked : RowsApart(a, b) < 2) ? NearRow : 0;
+        return apart == 0 ? OneRow : (least is { } asked ? apart < asked : RowsApart(a, b) < rows) ? NearRow : 0;
     }
 
     /// <summary>A butt on each of these lines, which rise.</summary>

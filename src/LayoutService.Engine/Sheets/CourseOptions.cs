@@ -163,6 +163,9 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, JointWeig
             }
         }
 
-        return 2;
+        // at a bulkhead's slanting face a strap is cut back like at a slanting wall
+        return room.Solids.Count > 0 && room.Straps.Edges.Any(e => room.BulkheadAt(e.Source) is not null && !e.Square && !e.Parallel && Rings.Distance(new Uv(along, across), e.From, e.To) < 10)
+            ? Math.Max(_tolerance, room.Survey.Strapping.Face.Units / 2)
+            : 2;
     }
 }

@@ -111,7 +111,7 @@ public sealed class LayoutCosting
                     {
                         foreach (var y in butts[b])
                         {
-                            penalty += Butt.Penalty(places[x], places[y], _room.Survey.Sheets.MinStagger?.Units);
+                            penalty += Butt.Penalty(places[x], places[y], _room.Survey.Sheets.MinStagger?.Units, _room.Survey.Sheets.StaggerRows);
                         }
                     }
                 }

@@ -22,6 +22,7 @@ public sealed class OffcutBeam
     private readonly BoardSizes _sizes;
     private readonly (long Width, int Edges)[] _size;
     private readonly long? _stagger;
+    private readonly int _staggerRows;
     private readonly int _width;
 
     /// <param name="room">The framed room.</param>
@@ -38,6 +39,7 @@ public sealed class OffcutBeam
     {
         (_runs, _stands, _width) = (runs, stands, beam);
         _stagger = room.Survey.Sheets.MinStagger?.Units;
+        _staggerRows = room.Survey.Sheets.StaggerRows;
         _sizes = new BoardSizes(room, division);
         _size = [.. runs.Select(r => (_sizes.Width(r, r.Across), SheetSearch.FactoryEdges(room, division, r, r.Across)))];
         _store = new OffcutStore(prices, division.SheetWidth, _size);
@@ -185,7 +187,7 @@ public sealed class OffcutBeam
             {
                 foreach (var b in pattern.Butts)
                 {
-                    penalty += Butt.Penalty(a, b, _stagger);
+                    penalty += Butt.Penalty(a, b, _stagger, _staggerRows);
                 }
             }
         }

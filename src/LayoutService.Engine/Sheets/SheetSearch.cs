@@ -198,7 +198,7 @@ public sealed class SheetSearch
         {
             foreach (var b in here)
             {
-                penalty += Butt.Penalty(_places[a], _places[b], _room.Survey.Sheets.MinStagger?.Units);
+                penalty += Butt.Penalty(_places[a], _places[b], _room.Survey.Sheets.MinStagger?.Units, _room.Survey.Sheets.StaggerRows);
             }
         }
 

@@ -18,6 +18,7 @@ public enum Dimension
     ThermalResistance,
     Temperature,
     MassPerLength,
+    Light,
 }
 
 /// <summary>
@@ -46,6 +47,12 @@ public sealed record FigureUnit(string Symbol, Dimension Dimension, decimal Fact
         new("kN/m3", Dimension.WeightPerVolume, 1m),
         new("N/m2/mm", Dimension.WeightPerVolume, 1m),
         new("kPa", Dimension.Pressure, 1m),
+        new("MPa", Dimension.Pressure, 1000m),
+
+        // One pound-force (0.45359237 kg at 9.80665 m/s²) on one square inch, in kPa.
+        new("psi", Dimension.Pressure, Pound * 9.80665m / (25.4m * 25.4m) * 1000m),
+        new("N", Dimension.Force, 1m),
+        new("lbf", Dimension.Force, Pound * 9.80665m),
         new("kg", Dimension.Mass, 1m),
         new("lb", Dimension.Mass, Pound),
         new("kg/m", Dimension.MassPerLength, 1m),
@@ -53,9 +60,15 @@ public sealed record FigureUnit(string Symbol, Dimension Dimension, decimal Fact
         new("count", Dimension.Count, 1m),
         new("%", Dimension.Share, 0.01m),
         new("of depth", Dimension.Share, 1m),
+        new("of span", Dimension.Share, 1m),
+        new("factor", Dimension.Share, 1m),
         new("per lb", Dimension.CountPerMass, 1m / Pound),
         new("RSI", Dimension.ThermalResistance, 1m),
         new("R", Dimension.ThermalResistance, RsiPerR),
+        new("lux", Dimension.Light, 1m),
+
+        // One lumen on a square foot.
+        new("fc", Dimension.Light, 1_000_000m / (Foot * Foot)),
         new("degC", Dimension.Temperature, 1m),
     ];
 

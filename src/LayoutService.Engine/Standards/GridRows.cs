@@ -46,6 +46,11 @@ internal static class GridRows
             yield return Say(GridRules.InsulationLoad, $"{row.Thickness} {row.Board}, supports to {row.SupportSpacing}", row.MostMass, book.Cite(row.Source, book.Tables.BoardInsulation.Source));
         }
 
+        foreach (var table in book.Tables.JoistSpans.Where(table => table.SpeaksFor(book.Ruleset)))
+        {
+            yield return Say(GridRules.FloorSpan, $"{table.Title}: {table.Rows.Count} spans, listed one by one among the materials", null, book.Cite(null, table.Source));
+        }
+
         var penetration = book.Tables.BoardPenetration;
         if (!penetration.SpeaksFor(book.Ruleset))
         {

@@ -30,6 +30,8 @@ public static class GridRules
 
     public static readonly GridRule RatedPenetration = new("rated-ceiling-penetration", "Board fastener into wood, fire-rated ceiling", "at-least", "mm", "in");
 
+    public static readonly GridRule FloorSpan = new("floor-span", "Clear span of a floor joist, by species, grade, size, spacing and what braces it", "at-most", "m", "ft");
+
     /// <summary>Source of a fire rating where the code gives no figure: the assembly that was tested.</summary>
     public static Citation ListedAssembly { get; } = new()
     {
@@ -39,7 +41,7 @@ public static class GridRules
 
     public static IReadOnlyList<GridRule> All { get; } =
     [
-        StrapThickness, StrapFace, StrapSupports, RowSpacing, Headroom, HeadroomOverArea, HeadroomUnder, InsulationLoad, RatedPenetration,
+        StrapThickness, StrapFace, StrapSupports, RowSpacing, Headroom, HeadroomOverArea, HeadroomUnder, InsulationLoad, RatedPenetration, FloorSpan,
     ];
 
     public static IReadOnlySet<string> Ids { get; } = All.Select(rule => rule.Id).ToHashSet(StringComparer.Ordinal);

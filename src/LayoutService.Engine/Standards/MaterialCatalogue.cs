@@ -28,6 +28,16 @@ public static class MaterialCatalogue
             Add(tables.LumberWeights, "wood", row.Source, row.Species, ("moisture", row.Moisture), ("weight", row.Weight));
         }
 
+        foreach (var row in tables.WoodValues.Rows)
+        {
+            Add(tables.WoodValues, "wood-grade", row.Source, $"{row.Species} {row.Grade}", ("modulus", row.Modulus), ("bending", row.Bending));
+        }
+
+        foreach (var row in tables.WoodGravities.Rows)
+        {
+            Add(tables.WoodGravities, "wood-gravity", row.Source, row.Species, ("gravity", row.Gravity));
+        }
+
         foreach (var row in tables.Boards.Rows)
         {
             Add(tables.Boards, "board", row.Source, $"{row.Kind} {row.Thickness}", ("thickness", row.Thickness),
@@ -49,6 +59,39 @@ public static class MaterialCatalogue
         {
             Add(tables.Batts, "batt", row.Source, $"{row.Material} {row.Resistance} {row.Thickness}",
                 [("resistance", row.Resistance), ("thickness", row.Thickness), .. row.Widths.Select(width => ("width", (Figure?)width))]);
+        }
+
+        foreach (var row in tables.FinishLevels.Rows)
+        {
+            Add(tables.FinishLevels, "finish-level", row.Source, $"level {row.Level}: {row.Surface}, {row.Use}", ("jointCoats", row.JointCoats), ("fastenerCoats", row.FastenerCoats));
+        }
+
+        foreach (var row in tables.LightLevels.Rows)
+        {
+            Add(tables.LightLevels, "light-level", row.Source, row.Space, ("level", row.Level));
+        }
+
+        foreach (var row in tables.CompressedBatts.Rows)
+        {
+            Add(tables.CompressedBatts, "compressed-batt", row.Source, $"{row.Nominal} {row.Thickness} in {row.Depth}", ("nominal", row.Nominal),
+                ("thickness", row.Thickness), ("depth", row.Depth), ("resistance", row.Resistance));
+        }
+
+        foreach (var table in new[] { tables.DeadLoads, tables.InsulationWeights })
+        {
+            foreach (var row in table.Rows)
+            {
+                Add(table, "design-load", row.Source, row.Part, ("load", row.Load));
+            }
+        }
+
+        foreach (var table in tables.JoistSpans)
+        {
+            foreach (var joist in table.Rows.GroupBy(row => (row.Species, row.Grade, row.Depth)))
+            {
+                Add(table, "joist-span", joist.First().Source, $"{joist.Key.Species} {joist.Key.Grade}, 38x{joist.Key.Depth.Value:0}",
+                    [.. joist.Select(row => ($"{row.Bracing} at {row.Spacing}", (Figure?)row.Span))]);
+            }
         }
 
         foreach (var row in tables.Coverage.Rows)

@@ -42,6 +42,12 @@ public sealed class PublishedTables
         Batts = Take("batts", shapes.Batts);
         CompressedBatts = Take("compressed-batts", shapes.CompressedBatts);
         JoistSpans = [Take("nbc-joist-spans-general", shapes.JoistSpans), Take("nbc-joist-spans-furred", shapes.JoistSpans)];
+        FinishLevels = Take("finish-levels", shapes.FinishLevels);
+        LightLevels = Take("light-levels", shapes.LightLevels);
+        SupersededFurring = Take("on-2012-furring", shapes.Furring);
+        SupersededHeights = Take("irc-2015-heights", shapes.Heights);
+        WoodValues = Take("wood-values", shapes.WoodValues);
+        WoodGravities = Take("wood-gravity", shapes.WoodGravities);
         Practice = Take("practice", shapes.Rules);
         Coverage = Take("coverage", shapes.Rules);
         Rules =
@@ -49,7 +55,9 @@ public sealed class PublishedTables
             Take("nbc-board-fastening", shapes.Rules), Take("irc-board-fastening", shapes.Rules),
             Take("strap-fastening", shapes.Rules), Take("fire-separation", shapes.Rules), Take("cables", shapes.Rules),
             Take("plane", shapes.Rules), Take("joist-restraint", shapes.Rules), Take("joist-cutting", shapes.Rules), Take("insulation", shapes.Rules),
-            Take("fixtures", shapes.Rules), Practice, Coverage,
+            Take("strap-strength", shapes.Rules), Take("access", shapes.Rules),
+            Take("fire-materials", shapes.Rules), Take("electrical-clearances", shapes.Rules), Take("wood-tolerances", shapes.Rules),
+            Take("sound", shapes.Rules), Take("services", shapes.Rules), Take("fixtures", shapes.Rules), Practice, Coverage,
         ];
 
         var unread = TableReader.Ids().FirstOrDefault(id => !read.Contains(id));
@@ -104,6 +112,21 @@ public sealed class PublishedTables
 
     /// <summary>Clear spans of floor joists by what braces them: in general, and with a ceiling on wood furring.</summary>
     public IReadOnlyList<TableFile<JoistSpanRow>> JoistSpans { get; }
+
+    public TableFile<FinishLevelRow> FinishLevels { get; }
+
+    public TableFile<LightLevelRow> LightLevels { get; }
+
+    /// <summary>Figures of an edition that no ruleset stands for any more; no plan reads them.</summary>
+    public TableFile<FurringRow> SupersededFurring { get; }
+
+    public TableFile<HeightRow> SupersededHeights { get; }
+
+    /// <summary>Stiffness and bending strength of dimension lumber.</summary>
+    public TableFile<WoodValueRow> WoodValues { get; }
+
+    /// <summary>Specific gravity of wood, for what a fastener holds.</summary>
+    public TableFile<WoodGravityRow> WoodGravities { get; }
 
     /// <summary>House practice and defaults, as rules.</summary>
     public TableFile<RuleRow> Practice { get; }

@@ -70,6 +70,15 @@ internal static class TableChecks
             Once(table.Id, table.Rows.Select(row => $"{row.Species} {row.Grade} {row.Depth} {row.Bracing} {row.Spacing}"));
         }
 
+        Are("finish-levels", Dimension.Count, tables.FinishLevels.Rows.SelectMany(row => new[] { row.JointCoats, row.FastenerCoats }));
+        Words("finish-levels", ["none", "marks-accepted", "smooth", "skimmed"], tables.FinishLevels.Rows.Select(row => row.Surface));
+        Are("light-levels", Dimension.Light, tables.LightLevels.Rows.Select(row => row.Level));
+        Once("light-levels", tables.LightLevels.Rows.Select(row => row.Space));
+        Are("wood-values", Dimension.Pressure, tables.WoodValues.Rows.SelectMany(row => new[] { row.Modulus, row.Bending }));
+        Once("wood-values", tables.WoodValues.Rows.Select(row => $"{row.Species} {row.Grade}"));
+        Are("wood-gravity", Dimension.Share, tables.WoodGravities.Rows.Select(row => row.Gravity));
+        Once("wood-gravity", tables.WoodGravities.Rows.Select(row => row.Species));
+
         foreach (var table in tables.Rules)
         {
             Known(table.Id, table.Rulesets);

@@ -85,6 +85,10 @@ public static class TableReader
 [JsonSerializable(typeof(TableFile<BattRow>), TypeInfoPropertyName = "Batts")]
 [JsonSerializable(typeof(TableFile<CompressedBattRow>), TypeInfoPropertyName = "CompressedBatts")]
 [JsonSerializable(typeof(TableFile<JoistSpanRow>), TypeInfoPropertyName = "JoistSpans")]
+[JsonSerializable(typeof(TableFile<WoodValueRow>), TypeInfoPropertyName = "WoodValues")]
+[JsonSerializable(typeof(TableFile<WoodGravityRow>), TypeInfoPropertyName = "WoodGravities")]
+[JsonSerializable(typeof(TableFile<FinishLevelRow>), TypeInfoPropertyName = "FinishLevels")]
+[JsonSerializable(typeof(TableFile<LightLevelRow>), TypeInfoPropertyName = "LightLevels")]
 [JsonSerializable(typeof(TableFile<RuleRow>), TypeInfoPropertyName = "Rules")]
 [JsonSerializable(typeof(TableFile<RulesetRow>), TypeInfoPropertyName = "Rulesets")]
 internal sealed partial class TableShapes : JsonSerializerContext;

@@ -70,3 +70,15 @@ public sealed record RuleRow(string Rule, string Title, string Comparison, Figur
 
 /// <summary>A code profile: which document a ruleset id stands for.</summary>
 public sealed record RulesetRow(string Id, string Title, string Country, RowSource? Source = null);
+
+/// <summary>Stiffness and bending strength of lumber by species group and grade.</summary>
+public sealed record WoodValueRow(string Species, string Grade, Figure Modulus, Figure Bending, RowSource? Source = null);
+
+/// <summary>Specific gravity of a species group.</summary>
+public sealed record WoodGravityRow(string Species, Figure Gravity, RowSource? Source = null);
+
+/// <summary>A level of finish: coats over joints and over fasteners, what the surface is like, and what it suits.</summary>
+public sealed record FinishLevelRow(int Level, Figure JointCoats, Figure FastenerCoats, string Surface, string Use, RowSource? Source = null);
+
+/// <summary>Light on the plane of work that a space is laid out for.</summary>
+public sealed record LightLevelRow(string Space, Figure Level, RowSource? Source = null);

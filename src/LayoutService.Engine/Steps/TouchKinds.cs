@@ -13,6 +13,11 @@ public static class TouchKinds
     /// <summary>One length of strap in a row.</summary>
     public const string Piece = "piece";
 
+    public const string Bulkhead = "bulkhead";
+
+    /// <summary>One length of a bulkhead's frame.</summary>
+    public const string Member = "member";
+
     public const string Nailer = "nailer";
 
     public const string Scab = "scab";

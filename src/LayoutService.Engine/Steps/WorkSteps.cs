@@ -1,3 +1,4 @@
+using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Fixtures;
 using LayoutService.Engine.Insulation;
@@ -27,16 +28,20 @@ public static class WorkSteps
         Func<Length, string> text,
         IReadOnlyList<WallLine>? walls = null,
         InsulationPlan? insulation = null,
-        FixturePlan? fixtures = null)
+        FixturePlan? fixtures = null,
+        BulkheadPlan? bulkheads = null)
     {
         var trade = new TradeText(units, text);
         var list = new StepList();
         FirstSteps.Write(list, joists, trade);
         StrapSteps.Write(list, strapping, cut, trade);
+        BoxSteps.Frame(list, bulkheads ?? BulkheadPlan.None, below: false);
         FixtureSteps.RoughIn(list, fixtures ?? FixturePlan.None, trade);
         BattSteps.Write(list, strapping, insulation, trade);
         ClosingHold.Write(list, strapping, sheets, trade);
         BoardSteps.Write(list, sheets, cut, HangingOrder.Of(sheets, joists, walls ?? []), trade);
+        BoxSteps.Frame(list, bulkheads ?? BulkheadPlan.None, below: true);
+        BoxSteps.Board(list, bulkheads ?? BulkheadPlan.None);
         return list.Steps;
     }
 }

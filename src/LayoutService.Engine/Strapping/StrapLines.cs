@@ -9,6 +9,7 @@ public enum StretchEnd
 {
     Wall,
     Opening,
+    Bulkhead,
 
     /// <summary>On a joist, in the open: a short strap past its last support.</summary>
     Joist,
@@ -201,8 +202,8 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
             var (hi, highSource, highBevel, highUp) = EndAt(region, at, whole.Hi, span.Hi);
             found.Add(new Stretch(
                 new Span(lo, hi),
-                lowSource < 0 ? StretchEnd.Opening : StretchEnd.Wall,
-                highSource < 0 ? StretchEnd.Opening : StretchEnd.Wall,
+                EndKind(lowSource),
+                EndKind(highSource),
                 lowSource,
                 highSource,
                 lowBevel,
@@ -213,6 +214,9 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
 
         return room.KeepOuts.Firm.Count == 0 ? found : HoleTrims.Of(room, rules, _wallRows ??= WallRows.Find(room, rules), at, found);
     }
+
+    private StretchEnd EndKind(int source) =>
+        room.BulkheadAt(source) is not null ? StretchEnd.Bulkhead : source < 0 ? StretchEnd.Opening : StretchEnd.Wall;
 
     // where the strap ends: on the wall with a bevel where one oblique wall cuts the whole face cleanly, else square
     private (long At, int Source, double Bevel, bool LongUp) EndAt(Region region, long u, long centreEnd, long strictEnd)

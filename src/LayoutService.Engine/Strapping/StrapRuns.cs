@@ -206,6 +206,7 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
     private static JointKind End(StretchEnd end) => end switch
     {
         StretchEnd.Opening => JointKind.Opening,
+        StretchEnd.Bulkhead => JointKind.Bulkhead,
         StretchEnd.Joist => JointKind.Joist,
         StretchEnd.Fixture => JointKind.Fixture,
         _ => JointKind.Wall,

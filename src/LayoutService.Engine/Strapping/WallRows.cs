@@ -75,6 +75,11 @@ public static class WallRows
             return true;
         }
 
+        if (room.BulkheadAt(edge.Source) is not null)
+        {
+            return true;
+        }
+
         var opening = -edge.Source - 1;
         var ring = room.OpeningRings[opening];
         var width = ring.Max(c => c.V) - ring.Min(c => c.V);

@@ -79,9 +79,9 @@ internal static class FastenerLines
                 Description = $"Board screw for wood, coarse, {facts.TapeText(group.Key.Length)}",
                 Id = group.Key.Name,
                 Measure = Measure.Fastener,
-                Counted = group.Sum(piece => piece.Screws),
+                Counted = group.Sum(piece => piece.Screws) + (group.First().Layer == 1 ? facts.Bulkheads.Bulkheads.SelectMany(b => b.Boards).Sum(b => b.Screws) : 0),
                 KilogramsEach = facts.Masses.BoardScrewGramsPerInch * group.Key.Length.Inches / 1000m,
-                CountedFrom = $"the screws of {Number(group.Count())} board pieces",
+                CountedFrom = $"the screws of {Number(group.Count() + (group.First().Layer == 1 ? facts.Bulkheads.Bulkheads.Sum(b => b.Boards.Count) : 0))} board pieces",
             });
 
     private static Need Screws(

@@ -42,7 +42,8 @@ internal static class FinishLines
     private static Need Tape(TakeoffFacts facts, PriceBook prices)
     {
         var imperial = facts.Units == UnitSystem.Imperial;
-        var length = FaceJoints(facts) + facts.Sheets.PerimeterLength;
+        var length = FaceJoints(facts) + facts.Sheets.PerimeterLength
+            + facts.Bulkheads.Bulkheads.SelectMany(b => b.InsideCorners).Aggregate(Length.Zero, (sum, t) => sum + t.Length);
         return new Need
         {
             Code = TakeoffCodes.JointTape,
@@ -77,7 +78,7 @@ internal static class FinishLines
         var imperial = facts.Units == UnitSystem.Imperial;
         var layer = FaceLayer(facts);
         var face = facts.Sheets.Pieces.Where(piece => piece.Layer == layer);
-        var area = decimal.Round((decimal)face.Sum(piece => piece.AreaSquareMetres), 6);
+        var area = decimal.Round((decimal)(face.Sum(piece => piece.AreaSquareMetres) + facts.Bulkheads.Bulkheads.SelectMany(b => b.Boards).Sum(b => b.AreaSquareMetres)), 6);
         var pounds = area / SquareFoot * facts.Allowances.CompoundPoundsPerSquareFoot;
         return new Need
         {

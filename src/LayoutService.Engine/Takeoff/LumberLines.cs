@@ -16,7 +16,9 @@ internal static class LumberLines
     public static IEnumerable<TakeoffLine> Count(TakeoffFacts facts, PriceBook prices)
     {
         var pieces = facts.Strapping.Rows.SelectMany(row => row.Pieces).Select(piece => piece.Id).ToHashSet();
+        var members = facts.Bulkheads.Bulkheads.SelectMany(b => b.Members).Select(m => m.Id).ToHashSet();
         var sizes = facts.CutPlan.Sticks
+            .Where(stick => members.Count == 0 || !stick.Cuts.Any(cut => members.Contains(cut.PieceId)))
             .GroupBy(stick => stick.Size)
             .Select(size => (Sticks: size.ToList(), Strap: size.Any(stick => stick.Cuts.Any(cut => pieces.Contains(cut.PieceId)))))
             .OrderByDescending(size => size.Strap);

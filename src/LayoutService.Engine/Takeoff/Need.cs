@@ -38,6 +38,8 @@ internal sealed record Measure(string Unit, string UnitCode, bool Whole)
 
     public static readonly Measure Fastener = new("fastener", "C62", true);
 
+    public static readonly Measure Panel = new("panel", "C62", true);
+
     public static readonly Measure Foot = new("ft", "FOT", false);
 
     public static readonly Measure Metre = new("m", "MTR", false);

@@ -18,6 +18,24 @@ public static class TakeoffCodes
     /// <summary>Spare lengths of nailer stock (C62), one line for each size. Priced as the nailer stock.</summary>
     public const string NailerCulls = "nailer-culls";
 
+    /// <summary>Bought lengths for the frames of bulkheads, one line for each stock id (C62). No waste.</summary>
+    public const string BulkheadFrame = "bulkhead-frame";
+
+    /// <summary>Spare lengths for the frames of bulkheads (C62). Priced as the frame's stock.</summary>
+    public const string BulkheadFrameCulls = "bulkhead-frame-culls";
+
+    /// <summary>Screws of the frames of bulkheads: two at each end of every member (C62).</summary>
+    public const string BulkheadScrew = "bulkhead-screw";
+
+    /// <summary>Corner bead along the outside corners of bulkheads (FOT or MTR).</summary>
+    public const string CornerBead = "corner-bead";
+
+    /// <summary>Solid wood or mineral wool to close a bulkhead against wall and joist cavities (FOT or MTR).</summary>
+    public const string Fireblocking = "fireblocking";
+
+    /// <summary>Doors to what must be reached later (C62).</summary>
+    public const string AccessPanel = "access-panel";
+
     /// <summary>Gypsum sheets, one line for each stock id (C62). Counted from the cut plan; no waste.</summary>
     public const string Sheet = "sheet";
 
@@ -67,7 +85,7 @@ public static class TakeoffCodes
     /// <summary>Every code that packs are sold for, in the order of the lines. A price list may name any of them but the culls, which are priced as their stock.</summary>
     public static readonly IReadOnlyList<string> All =
     [
-        Strap, StrapCulls, Nailer, NailerCulls, Sheet, Batt, StrapScrew, ScabScrew, NailerFastener, BoardScrew, ScabAdhesive, JointTape,
-        JointCompound, FixtureBox, FanBox, AccessDoor,
+        Strap, StrapCulls, Nailer, NailerCulls, BulkheadFrame, BulkheadFrameCulls, Sheet, Batt, StrapScrew, ScabScrew, NailerFastener, BulkheadScrew,
+        BoardScrew, ScabAdhesive, JointTape, JointCompound, CornerBead, Fireblocking, AccessPanel, FixtureBox, FanBox, AccessDoor,
     ];
 }

@@ -16,10 +16,12 @@ public static class TakeoffCounter
         List<TakeoffLine> lines =
         [
             .. LumberLines.Count(facts, prices),
+            .. BoxLines.Lumber(facts, prices),
             .. SheetLines.Count(facts, prices),
             .. BattLines.Count(facts, prices),
             .. FastenerLines.Count(facts, prices),
             .. FinishLines.Count(facts, prices),
+            .. BoxLines.Finish(facts, prices),
             .. FixtureLines.Count(facts, prices),
             .. LabourLines.Count(facts),
         ];

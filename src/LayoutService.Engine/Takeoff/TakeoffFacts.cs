@@ -1,3 +1,4 @@
+using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Fixtures;
 using LayoutService.Engine.Insulation;
@@ -17,6 +18,8 @@ public sealed record TakeoffFacts
     public required CutPlan CutPlan { get; init; }
 
     public FixturePlan Fixtures { get; init; } = FixturePlan.None;
+
+    public BulkheadPlan Bulkheads { get; init; } = BulkheadPlan.None;
 
     public required StrappingWish StrappingWish { get; init; }
 

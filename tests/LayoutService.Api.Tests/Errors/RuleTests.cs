@@ -48,7 +48,10 @@ public class RuleTests(Service service) : IClassFixture<Service>
     [InlineData("prices", "{\"currency\":\"USD\",\"items\":[{\"code\":\"gold\",\"packPrice\":1}]}", "#/prices/items/0/code code_unknown: No takeoff line has the code \"gold\"; the codes are strap, strap-culls, nailer, nailer-culls, sheet, batt, strap-screw, scab-screw, scab-adhesive, nailer-fastener, board-screw, joint-tape, joint-compound.")]
     [InlineData("rules", "[{\"id\":\"gravity\",\"value\":9.81}]", "#/rules/0/id rule_unknown: The ruleset ca-nbc-2020 has no rule \"gravity\"; GET /v1/rules lists them.")]
     [InlineData("rules", "[{\"id\":\"strap-face\",\"value\":64},{\"id\":\"strap-face\",\"value\":38}]", "#/rules/1/id rule_repeated: The rule \"strap-face\" is set already.")]
-    [InlineData("rules", "[{\"id\":\"kerf\",\"value\":3}]", "#/rules/0/id not_planned_yet: The rule \"kerf\" is something that is planned by, not a limit that is checked; such rules cannot be set yet.")]
+    [InlineData("rules", "[{\"id\":\"kerf\",\"value\":13}]", "#/rules/0/value out_of_range: The rule \"kerf\" may be set from 0 to 12 mm.")]
+    [InlineData("rules", "[{\"id\":\"rip-least\",\"value\":100}]", "#/rules/0/id rule_fixed: The rule \"rip-least\" cannot be set. The search for rows and sheets is built on this distance and proved with it; it cannot be set.")]
+    [InlineData("rules", "[{\"id\":\"cable-plate\",\"value\":2}]", "#/rules/0/id rule_fixed: The rule \"cable-plate\" cannot be set. No part of a plan reads this rule; setting it would change nothing.")]
+    [InlineData("joistFields.0.clearSpan", "16000", "#/joistFields/0/clearSpan out_of_range: This must be from 300 to 15000 mm; it is 16000 mm.")]
     [InlineData("rules", "[{\"id\":\"strap-face\",\"value\":1000001}]", "#/rules/0/value out_of_range: This must be from 0 to 1000000; it is 1000001.")]
     [InlineData("language", "\"fr-CA\"", "#/language not_planned_yet: Texts are in English only so far; leave out language, or send en.")]
     [InlineData("language", "\"??\"", "#/language text_pattern: This is no language tag; write for example en or en-CA.")]
@@ -113,7 +116,6 @@ public class RuleTests(Service service) : IClassFixture<Service>
     [InlineData("strapping.method", "\"direct\"", "#/strapping/method")]
     [InlineData("sheets.layers", "2", "#/sheets/layers")]
     [InlineData("partitions", "[{\"id\":\"p\",\"top\":\"straps\"}]", "#/partitions")]
-    [InlineData("bulkheads", "[{\"id\":\"b\",\"edges\":[0],\"drop\":200}]", "#/bulkheads")]
     public async Task A_member_that_is_not_planned_yet_is_refused_and_never_ignored(string path, string json, string pointer)
     {
         var reply = await service.PostAsync("/v1/plans", SmallRoom.With(path, json));

@@ -5,8 +5,8 @@ internal static class FolderAllowances
 {
     private static readonly string[] Everything =
     [
-        "Access", "Ceilings", "Checks", "Composition", "Cutting", "Fixtures", "Geometry", "Insulation", "Measures", "Sheets", "Standards", "Steps",
-        "Strapping", "Takeoff",
+        "Access", "Bulkheads", "Ceilings", "Checks", "Composition", "Cutting", "Fixtures", "Geometry", "Insulation", "Measures", "Sheets", "Standards",
+        "Steps", "Strapping", "Takeoff",
     ];
 
     public static readonly IReadOnlyDictionary<string, string[]> ByFolder = new SortedDictionary<string, string[]>(StringComparer.Ordinal)
@@ -28,13 +28,14 @@ internal static class FolderAllowances
         ["Strapping"] = ["Ceilings", "Geometry", "Measures"],
         ["Sheets"] = ["Ceilings", "Geometry", "Measures"],
         ["Fixtures"] = ["Ceilings", "Geometry", "Measures"],
+        ["Bulkheads"] = ["Ceilings", "Geometry", "Measures"],
         ["Insulation"] = ["Ceilings", "Geometry", "Measures"],
         ["Access"] = ["Ceilings", "Measures"],
         ["Checks"] = ["Ceilings", "Measures", "Standards"],
 
         // readers of finished plans: the plan records of the stages only, see StagesStayStrangersTests
-        ["Takeoff"] = ["Ceilings", "Fixtures", "Insulation", "Measures", "Sheets", "Strapping"],
-        ["Steps"] = ["Ceilings", "Fixtures", "Geometry", "Insulation", "Measures", "Sheets", "Strapping"],
+        ["Takeoff"] = ["Bulkheads", "Ceilings", "Fixtures", "Insulation", "Measures", "Sheets", "Strapping"],
+        ["Steps"] = ["Bulkheads", "Ceilings", "Fixtures", "Geometry", "Insulation", "Measures", "Sheets", "Strapping"],
 
         // where stages meet: the root tells the story, Composition does the joining
         ["Composition"] = Everything,

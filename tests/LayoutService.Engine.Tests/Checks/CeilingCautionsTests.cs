@@ -10,7 +10,7 @@ public class CeilingCautionsTests
     {
         var codes = CeilingCautions.Of(Book("us-irc-2021"), Facts()).Select(caution => caution.Sentence.Code).ToList();
         Assert.Equal(
-            ["hidden_lines", "cables_in_strap_gap", "overhead_weight", "dust", "fireblocking", "stricter_strap_section", "screw_not_nail_board", "straps_no_sound_isolation", "structure", "permits"],
+            ["hidden_lines", "cables_in_strap_gap", "overhead_weight", "dust", "fireblocking", "stricter_strap_section", "screw_not_nail_board", "straps_no_sound_isolation", "joist_cutting_limits", "structure", "permits"],
             codes);
     }
 

@@ -68,6 +68,8 @@ internal static class PlainRoom
             InsulationMassPerArea = 3m,
             FireRating = "1 h",
             CablesInGap = ["C1"],
+            CableToStrap = In(1),
+            Unreached = ["B2"],
             Bulkheads = ["K1"],
             Fixtures =
             [
@@ -78,7 +80,20 @@ internal static class PlainRoom
                 },
             ],
             Headroom = facts.Headroom with { Obstructions = [new("B1", In(80))] },
-            Floor = facts.Floor with { Joists = JoistKind.OpenWebTruss },
+            Floor = facts.Floor with { Joists = JoistKind.OpenWebTruss, ConcealedLength = Mm(9000), WallHeight = In(98) },
+        };
+    }
+
+    /// <summary>The plain room under sawn joists whose stamp and span are known: 38 × 235 S-P-F No.2 at 400 mm, 4.2 m clear.</summary>
+    public static CheckFacts Stamped()
+    {
+        var facts = Metric();
+        return facts with
+        {
+            Floor = facts.Floor with
+            {
+                JoistDepth = Mm(235), JoistThickness = Mm(38), JoistSpacing = Mm(400), Species = "S-P-F", Grade = "No.1 and No.2", ClearSpan = Mm(4200), Bridging = false,
+            },
         };
     }
 

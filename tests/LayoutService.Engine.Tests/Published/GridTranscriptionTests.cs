@@ -60,7 +60,10 @@ public class GridTranscriptionTests
         cells,
         Csv.Read(file).SelectMany(row => row["species"].Split(" and ").Select(species =>
             $"{species} 38x{row["joist_mm"].Split('x')[1]} {Bracing(row["bracing"])} {row["spacing_mm"]} {row["value"]}")),
-        Tables.JoistSpans[table].Rows.Select(row => $"{row.Species} 38x{row.Depth.Value:0} {row.Bracing} {row.Spacing.Value:0} {row.Span.Value:0.00}"));
+        // What the second transcription was made from: one grade, and in the furred table the depths that it lists.
+        Tables.JoistSpans[table].Rows
+            .Where(row => row.Grade == "No.1 and No.2" && (table == 0 || row.Depth.Value >= 184 || (row.Species == "S-P-F" && row.Depth.Value == 140)))
+            .Select(row => $"{row.Species} 38x{row.Depth.Value:0} {row.Bracing} {row.Spacing.Value:0} {row.Span.Value:0.00}"));
 
     [Fact]
     public void Compressed_batt_chart_has_the_same_cells_in_both_transcriptions() => Same(
@@ -83,6 +86,26 @@ public class GridTranscriptionTests
                 && (row["item"] == "width" || (row["item"] == "thickness" && row["case"] is "" or "high density" or "R-30C" or "R-38C")))
             .Select(row => $"{Material(row["material"])} {row["batt"]} {row["item"]} {row["value"]}"),
         Tables.Batts.Rows.SelectMany(row => row.Widths.Select(width => $"{row.Material} R-{row.Resistance.Value:0} width {Bare(width)}").Append($"{row.Material} R-{row.Resistance.Value:0} thickness {Bare(row.Thickness)}")));
+
+    [Fact]
+    public void Design_loads_are_the_same_figures_in_both_transcriptions()
+    {
+        var second = Csv.Read("loads").Where(row => row["document"] != "derived" && row["unit"] is "psf" or "kPa" && row["item"] != "S-P-F lumber" && row["confidence"] != "derived")
+            .Select(row => $"{row["value"]} {(row["unit"] == "psf" ? "lb/ft2" : "kPa")}").ToHashSet(StringComparer.Ordinal);
+        Assert.All(Tables.DeadLoads.Rows.Where(row => row.Load.Unit.Symbol != "N/m2/mm"), row => Assert.Contains(row.Load.Printed, second));
+        Assert.All(second, figure => Assert.Contains(Tables.DeadLoads.Rows, row => row.Load.Printed == figure));
+        var perMillimetre = Csv.Read("loads").Where(row => row["unit"] == "N/m2").Select(row => row["value"] + " N/m2/mm");
+        Assert.Equal(
+            perMillimetre.Order(StringComparer.Ordinal),
+            Tables.DeadLoads.Rows.Concat(Tables.InsulationWeights.Rows).Where(row => row.Load.Unit.Symbol == "N/m2/mm").Select(row => row.Load.Printed).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Light_levels_are_the_same_figures_in_both_transcriptions()
+    {
+        var second = Csv.Read("lighting").Where(row => row["unit"] is "fc" or "lux").Select(row => $"{row["value"]} {row["unit"]}").ToHashSet(StringComparer.Ordinal);
+        Assert.All(Tables.LightLevels.Rows, row => Assert.Contains(row.Level.Printed, second));
+    }
 
     private static void Same(int cells, IEnumerable<string> second, IEnumerable<string> first)
     {

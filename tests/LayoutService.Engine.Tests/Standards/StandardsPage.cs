@@ -1,4 +1,5 @@
 using System.Text;
+using LayoutService.Engine.Checks;
 using LayoutService.Engine.Standards;
 
 namespace LayoutService.Engine.Tests.Standards;
@@ -6,7 +7,7 @@ namespace LayoutService.Engine.Tests.Standards;
 /// <summary>Writes docs/standards.md from the tables: every rule and row with its value, source, confidence and use.</summary>
 internal static class StandardsPage
 {
-    public static string Write(IReadOnlySet<string> checkedRules)
+    public static string Write()
     {
         var tables = PublishedTables.Current;
         var page = new StringBuilder();
@@ -26,8 +27,10 @@ internal static class StandardsPage
 
             **Basis.** *published*, *secondary* (quoted by another text), *from-memory*, *common-practice* (no standard governs it), *derived*.
 
-            **Use.** *check*: a plan is held against it. *default*: planned by when the caller does not say. *catalogue*: served for
-            reference by `GET /v1/rules`; nothing else reads it yet.
+            **Use.** *check*: a plan is held against it, or a check or caution is worked out with it. *default*: planned or counted by when the
+            caller does not say; the member or block that it shapes stands beside it, and the bounds of a caller's own value. *plan*: the plan is
+            laid out by it and it cannot be set. *reference*: served by `GET /v1/rules`; nothing in a plan reads it. *check* and *default* rules
+            are set one by one in `rules`; the others are refused with `rule_fixed` and the reason.
 
             **Modules.** Canadian codes print 300, 400 and 600 mm for the 12, 16 and 24 in that floors are framed at. Both are read as
             one module; a check that leans on this says so in its note.
@@ -43,13 +46,14 @@ internal static class StandardsPage
             Line(page, $"`{ruleset.Id}`", ruleset.Document, ruleset.Edition ?? "", ruleset.Publisher ?? "");
         }
 
-        page.Append("\n## Rules\n\nA caller may set any of them by id in `rules`, in the unit shown.\n\n| rule | says | value | for | basis, confidence | source | use |\n|---|---|---|---|---|---|---|\n");
+        page.Append("\n## Rules\n\nA caller sets those of use *check* and *default* by id in `rules`, in the unit shown.\n\n| rule | says | value | for | basis, confidence | source | use |\n|---|---|---|---|---|---|---|\n");
         foreach (var rule in RuleCatalogue.Current.Rules)
         {
             foreach (var value in rule.Values)
             {
                 var figure = (value.Value?.Printed ?? "none") + (value.Imperial is null ? "" : $" ({value.Imperial})");
-                var use = checkedRules.Contains(rule.Id) ? "check" : rule.Default ? "default" : "catalogue";
+                var use = RuleUses.Of(rule.Id).ToString().ToLowerInvariant()
+                    + (RuleUses.Bounds(rule.Id) is { } bounds ? $": {bounds.UsedIn}, {bounds.Least:0.####} to {bounds.Most:0.####}" : "");
                 Line(
                     page, $"`{rule.Id}`", rule.Title + (value.When is null ? "" : $": {value.When}"), $"{rule.Comparison} {figure}",
                     value.Rulesets.Count == RuleCatalogue.Current.Rulesets.Count ? "all" : string.Join(", ", value.Rulesets),
@@ -58,7 +62,7 @@ internal static class StandardsPage
         }
 
         page.Append("\n## Materials\n\n| kind | name | figures | basis, confidence | source |\n|---|---|---|---|---|\n");
-        foreach (var material in MaterialCatalogue.Of(tables).Where(material => material.Kind != "finishing"))
+        foreach (var material in MaterialCatalogue.Of(tables).Where(material => material.Kind is not ("finishing" or "joist-span" or "design-load" or "compressed-batt")))
         {
             Line(page, material.Kind, material.Name, string.Join("; ", material.Figures.Select(figure => $"{figure.Name} {figure.Value}")), Mark(material.Source), Cite(material.Source));
         }
@@ -82,11 +86,28 @@ internal static class StandardsPage
 
         foreach (var table in tables.JoistSpans)
         {
-            page.Append($"\n## {table.Title}\n\n{Mark(table.Source)}. {Cite(table.Source)}\n\n| species, grade | depth | braced by | spacing | clear span |\n|---|---|---|---|---|\n");
-            foreach (var row in table.Rows)
+            page.Append($"\n## {table.Title}\n\n{Mark(table.Source)}. {Cite(table.Source)}\n\n| species, grade | depth | braced by | clear span at 300, 400, 600 mm |\n|---|---|---|---|\n");
+            foreach (var joist in table.Rows.GroupBy(row => (row.Species, row.Grade, row.Depth, row.Bracing)))
             {
-                Line(page, $"{row.Species}, {row.Grade}", row.Depth.Printed, row.Bracing, row.Spacing.Printed, row.Span.Printed);
+                Line(page, $"{joist.Key.Species}, {joist.Key.Grade}", joist.Key.Depth.Printed, joist.Key.Bracing, string.Join(", ", joist.OrderBy(row => row.Spacing.Value).Select(row => row.Span.Printed)));
             }
+        }
+
+        page.Append("\n## Why some rules cannot be set\n\n| rule | why |\n|---|---|\n");
+        foreach (var rule in RuleCatalogue.Current.Rules.Where(rule => RuleUses.Of(rule.Id) == RuleUse.Plan))
+        {
+            Line(page, $"`{rule.Id}`", RuleUses.WhyFixed(rule.Id)!);
+        }
+
+        page.Append("\n## Superseded\n\nKept so that an older job can be read; no plan reads them.\n\n| table | row | figure | source |\n|---|---|---|---|\n");
+        foreach (var row in tables.SupersededFurring.Rows)
+        {
+            Line(page, tables.SupersededFurring.Title, $"rows to {row.RowSpacing}, " + (row.SupportSpacing is null ? "continuous backing" : $"supports to {row.SupportSpacing}"), $"{row.Thickness} × {row.Face}", Cite(tables.SupersededFurring.Source));
+        }
+
+        foreach (var row in tables.SupersededHeights.Rows)
+        {
+            Line(page, tables.SupersededHeights.Title, row.Space + (row.Obstruction ? ", under beams and ducts" : ""), row.Least.Printed, Cite(tables.SupersededHeights.Source));
         }
 
         return page.ToString();

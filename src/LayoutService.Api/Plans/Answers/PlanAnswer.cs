@@ -42,6 +42,9 @@ public sealed record PlanAnswer
     /// <summary>What to look out for.</summary>
     public IReadOnlyList<CautionAnswer>? Cautions { get; init; }
 
+    /// <summary>What the floor tables print for these joists, with and without this ceiling.</summary>
+    public FloorAnswer? Floor { get; init; }
+
     /// <summary>The walls, one for each edge of the outline.</summary>
     public IReadOnlyList<WallAnswer>? Walls { get; init; }
 
@@ -62,6 +65,12 @@ public sealed record PlanAnswer
 
     /// <summary>What hangs, and from what. Comes with the block `fixtures`.</summary>
     public IReadOnlyList<MountAnswer>? Mounts { get; init; }
+
+    /// <summary>The bulkheads.</summary>
+    public IReadOnlyList<BulkheadAnswer>? Bulkheads { get; init; }
+
+    /// <summary>Doors to services that must be reached later, in bulkheads and in the ceiling.</summary>
+    public IReadOnlyList<AccessPanelAnswer>? AccessPanels { get; init; }
 
     /// <summary>The batts; absent when none were asked for.</summary>
     public InsulationAnswer? Insulation { get; init; }

@@ -8,7 +8,7 @@ namespace LayoutService.Api.Plans.Mapping;
 /// Takes what the caller sent, or a default that is then listed under <c>assumed</c>. Defaults are round figures in the
 /// caller's own units: a yard that sells in feet is not asked for 2400 mm.
 /// </summary>
-internal sealed class Assumptions(bool imperial)
+internal sealed class Assumptions(bool imperial, IReadOnlyDictionary<string, Length>? own = null)
 {
     private readonly List<AssumedAnswer> made = [];
 
@@ -16,12 +16,21 @@ internal sealed class Assumptions(bool imperial)
 
     public bool Imperial => imperial;
 
-    /// <summary>A length sent, or else the default for the units.</summary>
-    public Length Length(string pointer, string name, WireLength? sent, decimal inches, decimal millimetres)
+    /// <summary>The caller's own value of a rule that is planned by, or null.</summary>
+    public Length? Own(string rule) => own is not null && own.TryGetValue(rule, out var value) ? value : null;
+
+    /// <summary>A length sent, or else the caller's value of the rule that it defaults to, or else the default for the units.</summary>
+    public Length Length(string pointer, string name, WireLength? sent, decimal inches, decimal millimetres, string? rule = null)
     {
         if (sent is { } length)
         {
             return length.In(imperial);
+        }
+
+        if (rule is not null && Own(rule) is { } set)
+        {
+            Note(pointer, Tape(set), $"{name} was not given; {Tape(set)} is taken, as rule {rule} of the request says.");
+            return set;
         }
 
         var taken = Default(inches, millimetres);

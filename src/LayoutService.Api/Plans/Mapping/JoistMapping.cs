@@ -1,6 +1,7 @@
 using System.Globalization;
 using LayoutService.Api.Plans.Requests;
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Measures;
 
 namespace LayoutService.Api.Plans.Mapping;
 
@@ -21,6 +22,11 @@ internal static class JoistMapping
         _ => field.RunDegrees ?? 0,
     };
 
+    /// <summary>The depth sent, else that of the nominal size; null when neither was.</summary>
+    public static Length? DepthOf(JoistFieldRequest field, Assumptions assumed) =>
+        field.Depth?.In(assumed.Imperial)
+        ?? (field.Size is { } size ? assumed.Default(JoistWords.Depth(size, true), JoistWords.Depth(size, false)) : null);
+
     private static JoistField Of(JoistFieldRequest field, int index, Assumptions assumed)
     {
         var at = string.Create(CultureInfo.InvariantCulture, $"#/joistFields/{index}");
@@ -37,7 +43,11 @@ internal static class JoistMapping
                 JoistWord.OpenWebTruss => JoistKind.OpenWebTruss,
                 _ => JoistKind.Steel,
             },
-            Depth = field.Depth?.In(assumed.Imperial),
+            Depth = DepthOf(field, assumed),
+            Species = field.Species is { } species ? JoistWords.Table(species) : null,
+            Grade = field.Grade is { } grade ? JoistWords.Table(grade) : null,
+            ClearSpan = field.ClearSpan?.In(assumed.Imperial),
+            Bridging = field.Bridging,
             Face = assumed.Length($"{at}/face", "The nailing face of the joists", field.Face, 1.5m, 38),
             Positions = field.Positions is { } positions ? [.. positions.Select(p => p.In(assumed.Imperial))] : null,
             Spacing = field.Spacing?.In(assumed.Imperial),

@@ -12,6 +12,7 @@ internal static class RoomMapping
     public static RoomSurvey Of(RoomRequest room, Assumptions assumed)
     {
         assumed.Word("#/room/outlineFace", "What the tape was held to", room.OutlineFace, OutlineFaceWord.Framing);
+        NoteHeights(room, assumed);
         return new RoomSurvey
         {
             Outline = OpenRing(room.Outline!, assumed.Imperial),
@@ -19,6 +20,8 @@ internal static class RoomMapping
             Heights = [.. (room.Heights ?? []).Select(h => new HeightReading(
                 h.At is { } at ? PointOf(at, assumed.Imperial) : null, h.FloorToJoist!.Value.In(assumed.Imperial)))],
             FloorBuildUp = room.FloorBuildUp?.In(assumed.Imperial),
+            ExistingBuilding = room.ExistingBuilding ?? false,
+            SecondarySuite = room.SecondarySuite ?? false,
             Use = room.Use is { } use ? Words.Text(use) : null,
         };
     }
@@ -40,6 +43,25 @@ internal static class RoomMapping
     /// <summary>Id of an opening: the caller's, or its number in the list.</summary>
     public static string IdOf(OpeningRequest opening, int index) =>
         opening.Id ?? string.Create(CultureInfo.InvariantCulture, $"opening-{index + 1}");
+
+    // Only where a height is checked does it matter which building the room is in.
+    private static void NoteHeights(RoomRequest room, Assumptions assumed)
+    {
+        if (room.Heights is not { Count: > 0 })
+        {
+            return;
+        }
+
+        if (room.ExistingBuilding is null)
+        {
+            assumed.Note("#/room/existingBuilding", "false", "Whether the building stands already was not said; the heights of new buildings are taken.");
+        }
+
+        if (room.SecondarySuite is null)
+        {
+            assumed.Note("#/room/secondarySuite", "false", "Whether the room is part of a secondary suite was not said; it is taken that it is not.");
+        }
+    }
 
     private static Opening OpeningOf(OpeningRequest opening, int index, Assumptions assumed)
     {

@@ -9,7 +9,7 @@ internal static class ServiceMapping
 {
     public static IReadOnlyList<Service>? Of(PlanRequest request, Assumptions assumed)
     {
-        var depths = request.JoistFields!.Where(f => f.Depth is not null).Select(f => f.Depth!.Value.In(assumed.Imperial)).ToList();
+        var depths = request.JoistFields!.Select(f => JoistMapping.DepthOf(f, assumed)).OfType<Length>().ToList();
         return request.Services is { } services
             ? [.. services.Select((service, i) => Of(service, i, depths.Count > 0 ? depths.MaxBy(d => d.Units) : null, assumed))]
             : null;

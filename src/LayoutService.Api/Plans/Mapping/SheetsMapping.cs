@@ -11,12 +11,13 @@ internal static class SheetsMapping
     private static readonly decimal[] StockFeet = [8, 10, 12];
     private static readonly decimal[] StockMillimetres = [2400, 3000, 3600];
 
-    public static SheetWish Of(SheetsRequest wish, Assumptions assumed)
+    public static SheetWish Of(SheetsRequest wish, Assumptions assumed, decimal? staggerRows = null)
     {
         var metres = assumed.Imperial ? MetresPerFoot : 1m;
         if (wish.MinStagger is null)
         {
-            assumed.Note("#/sheets/minStagger", "two row spaces", "The least stagger of butt joints was not given; two row spaces are taken.");
+            var said = staggerRows is { } rows ? Figures.Plain(rows, 0).ToString(CultureInfo.InvariantCulture) : "two";
+            assumed.Note("#/sheets/minStagger", said + " row spaces", $"The least stagger of butt joints was not given; {said} row spaces are taken.");
         }
 
         return new SheetWish
@@ -24,9 +25,18 @@ internal static class SheetsMapping
             Type = Words.Text(assumed.Word("#/sheets/type", "The kind of board", wish.Type, BoardWord.Regular)),
             Thickness = assumed.Length("#/sheets/thickness", "The thickness of the board", wish.Thickness, 0.5m, 12.7m),
             Layers = wish.Layers ?? 1,
+            Textured = assumed.Word("#/sheets/finish", "The finish of the ceiling", wish.Finish, BoardFinishWord.Painted) == BoardFinishWord.Textured,
+            FireRating = wish.FireRating switch
+            {
+                FireRatingWord.FortyFiveMinutes => "45 min",
+                FireRatingWord.OneHour => "1 h",
+                FireRatingWord.OneAndAHalfHours => "1.5 h",
+                _ => null,
+            },
             Stock = StockOf(wish.Stock, assumed),
-            CutAllowance = assumed.Length("#/sheets/cutAllowance", "The cut allowance at walls", wish.CutAllowance, 0.125m, 3),
+            CutAllowance = assumed.Length("#/sheets/cutAllowance", "The cut allowance at walls", wish.CutAllowance, 0.125m, 3, "board-short"),
             MinStagger = wish.MinStagger?.In(assumed.Imperial),
+            StaggerRows = (int)(staggerRows ?? 2),
             ButtCostPerMetre = (wish.JointCost?.Butt ?? 0) / metres,
             TaperedCostPerMetre = (wish.JointCost?.Tapered ?? 0) / metres,
         };

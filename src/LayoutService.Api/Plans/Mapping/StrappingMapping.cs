@@ -19,13 +19,13 @@ internal static class StrappingMapping
             SizeName = name,
             Thickness = thickness,
             Face = face,
-            MaxSpacing = assumed.Length("#/strapping/maxSpacing", "The widest row spacing", wish.MaxSpacing, 16, 400),
+            MaxSpacing = assumed.Length("#/strapping/maxSpacing", "The widest row spacing", wish.MaxSpacing, 16, 400, "strap-spacing-default"),
             JointsAllowed = JointsOf(wish.JointsAllowed, assumed),
-            MinPiece = assumed.Length("#/strapping/minPiece", "The shortest piece", wish.MinPiece, 24, 600),
+            MinPiece = assumed.Length("#/strapping/minPiece", "The shortest piece", wish.MinPiece, 24, 600, "min-piece"),
             Stock = StockOf(wish.Stock, assumed),
-            Kerf = assumed.Length("#/strapping/kerf", "The saw's kerf", wish.Kerf, 0.125m, 3),
-            EndTrim = assumed.Length("#/strapping/endTrim", "The trim of each length", wish.EndTrim, 0.125m, 3),
-            EndClearance = assumed.Length("#/strapping/endClearance", "The clearance of strap ends at walls", wish.EndClearance, 0.25m, 6),
+            Kerf = assumed.Length("#/strapping/kerf", "The saw's kerf", wish.Kerf, 0.125m, 3, "kerf"),
+            EndTrim = assumed.Length("#/strapping/endTrim", "The trim of each length", wish.EndTrim, 0.125m, 3, "end-trim"),
+            EndClearance = assumed.Length("#/strapping/endClearance", "The clearance of strap ends at walls", wish.EndClearance, 0.25m, 6, "end-clearance"),
             LongestHandled = wish.LongestHandled?.In(assumed.Imperial),
         };
     }
@@ -36,6 +36,15 @@ internal static class StrappingMapping
         if (size is { Thickness: { } thickness, Face: { } face })
         {
             return (null, thickness.In(assumed.Imperial), face.In(assumed.Imperial));
+        }
+
+        if (size is null && (assumed.Own("strap-thickness-default") ?? assumed.Own("strap-face-default")) is not null)
+        {
+            var (usualThickness, usualFace) = StrapSizes.Of(StrapSizeWord.OneByThree, assumed.Imperial);
+            return (
+                null,
+                assumed.Length("#/strapping/size/thickness", "The thickness of the strap", null, usualThickness, usualThickness, "strap-thickness-default"),
+                assumed.Length("#/strapping/size/face", "The face of the strap", null, usualFace, usualFace, "strap-face-default"));
         }
 
         var name = assumed.Word("#/strapping/size", "The size of the strap", size?.Name, StrapSizeWord.OneByThree);

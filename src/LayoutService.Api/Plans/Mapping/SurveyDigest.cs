@@ -35,6 +35,7 @@ internal static class SurveyDigest
         AddSheets(survey.Sheets, Add);
         AddServices(survey.Services, Add);
         FixtureDigest.Add(survey, Add);
+        AddBulkheads(survey.Bulkheads, Add);
         AddInsulation(survey.Insulation, Add);
         AddPrices(survey.Prices, Add);
         AccessDigest.Add(survey.WayIn, survey.Crew, Add);
@@ -78,6 +79,8 @@ internal static class SurveyDigest
 
         add("floorBuildUp", room.FloorBuildUp);
         add("use", room.Use);
+        add("existing", room.ExistingBuilding);
+        add("suite", room.SecondarySuite);
     }
 
     private static void AddRing(IReadOnlyList<Point> ring, Action<string, object?> add)
@@ -101,6 +104,10 @@ internal static class SurveyDigest
             add("face", field.Face);
             add("spacing", field.Spacing);
             add("first", field.First);
+            add("species", field.Species);
+            add("grade", field.Grade);
+            add("clearSpan", field.ClearSpan);
+            add("bridging", field.Bridging);
             foreach (var position in field.Positions ?? [])
             {
                 add("position", position);
@@ -123,6 +130,33 @@ internal static class SurveyDigest
             add("clearance", service.Clearance);
             add("hot", service.Hot);
             add("needsReach", service.NeedsReach);
+        }
+    }
+
+    private static void AddBulkheads(IReadOnlyList<BulkheadWish> bulkheads, Action<string, object?> add)
+    {
+        foreach (var bulkhead in bulkheads)
+        {
+            add("bulkhead", bulkhead.Id);
+            add("edges", string.Join(',', bulkhead.Edges));
+            foreach (var hidden in bulkhead.Hides)
+            {
+                add("hides", hidden);
+            }
+
+            AddRing(bulkhead.Outline ?? [], add);
+            add("width", bulkhead.Width);
+            add("drop", bulkhead.Drop);
+            add("boardedAbove", bulkhead.BoardedAbove);
+            add("frame", bulkhead.Frame.Size);
+            add("thickness", bulkhead.Frame.Thickness);
+            add("face", bulkhead.Frame.Face);
+            foreach (var stock in bulkhead.Frame.Stock)
+            {
+                add("stock", stock.Id);
+                add("length", stock.Length);
+                AddBuying(stock.Sku, stock.PackSize, stock.PackPrice, stock.Quantity, add);
+            }
         }
     }
 
@@ -151,6 +185,8 @@ internal static class SurveyDigest
         add("type", wish.Type);
         add("thickness", wish.Thickness);
         add("layers", wish.Layers);
+        add("textured", wish.Textured);
+        add("rating", wish.FireRating);
         add("cutAllowance", wish.CutAllowance);
         add("minStagger", wish.MinStagger);
         add("buttCost", Figures.Plain(wish.ButtCostPerMetre, 12));

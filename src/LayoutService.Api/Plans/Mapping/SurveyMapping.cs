@@ -12,7 +12,7 @@ internal static class SurveyMapping
 {
     public static MappedPlan Of(PlanRequest request)
     {
-        var assumed = new Assumptions(request.Units == UnitsWord.Imperial);
+        var assumed = new Assumptions(request.Units == UnitsWord.Imperial, OwnRules.Of(request.Rules));
         var ruleset = assumed.Word(
             "#/ruleset", "The ruleset", request.Ruleset, UsualRuleset(assumed.Imperial));
         var effort = assumed.Word("#/effort", "The effort", request.Effort, EffortWord.Quick);
@@ -24,11 +24,12 @@ internal static class SurveyMapping
             Room = RoomMapping.Of(request.Room!, assumed),
             JoistFields = JoistMapping.Of(request.JoistFields!, assumed),
             Strapping = StrappingMapping.Of(request.Strapping ?? new(), assumed),
-            Sheets = SheetsMapping.Of(request.Sheets ?? new(), assumed),
+            Sheets = SheetsMapping.Of(request.Sheets ?? new(), assumed, Stagger(request)),
             Services = ServiceMapping.Of(request, assumed),
             Fixtures = FixtureMapping.Of(request.Fixtures, assumed),
             LightGrid = FixtureMapping.Of(request.LightGrid, assumed),
             Mounts = FixtureMapping.Of(request.Mounts, assumed),
+            Bulkheads = BulkheadMapping.Of(request, assumed),
             Insulation = InsulationMapping.Of(request, assumed),
             Prices = PricesMapping.Of(request.Prices),
             WayIn = AccessMapping.Of(request.Access, assumed.Imperial),
@@ -37,6 +38,9 @@ internal static class SurveyMapping
         };
         return new(survey, assumed.Made, request.Reference);
     }
+
+    // Rows between butts, where the caller set that rule.
+    private static decimal? Stagger(PlanRequest request) => request.Rules?.FirstOrDefault(rule => rule.Id == "butt-stagger-rows")?.Value;
 
     /// <summary>The ruleset of a request that names none.</summary>
     public static RulesetWord UsualRuleset(bool imperial) => imperial ? RulesetWord.UsIrc2021 : RulesetWord.CaNbc2020;

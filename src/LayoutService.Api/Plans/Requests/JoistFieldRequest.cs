@@ -26,6 +26,21 @@ public sealed record JoistFieldRequest
     /// <summary>What the joists are. Default `sawn`.</summary>
     public JoistWord? Kind { get; init; }
 
+    /// <summary>Nominal size of sawn joists: gives their depth and face where those are left out.</summary>
+    public JoistSizeWord? Size { get; init; }
+
+    /// <summary>Species group of sawn joists, as stamped. Nothing is assumed: without it the floor tables are not read.</summary>
+    public SpeciesWord? Species { get; init; }
+
+    /// <summary>Grade of sawn joists, as stamped. Nothing is assumed: without it the floor tables are not read.</summary>
+    public GradeWord? Grade { get; init; }
+
+    /// <summary>Clear span of the joists, face to face of what carries them. It may reach beyond the room.</summary>
+    public WireLength? ClearSpan { get; init; }
+
+    /// <summary>Whether rows of bridging stand between the joists, not over 2100 mm (83 in) apart.</summary>
+    public bool? Bridging { get; init; }
+
     /// <summary>Depth of the joists.</summary>
     public WireLength? Depth { get; init; }
 

@@ -57,7 +57,7 @@ public sealed record PlanRequest
     /// <summary>Walls that meet the ceiling inside the room. Not planned yet.</summary>
     public IReadOnlyList<PartitionRequest>? Partitions { get; init; }
 
-    /// <summary>Boxes below the ceiling along walls or round services. Not planned yet.</summary>
+    /// <summary>Boxes below the ceiling along walls or round services.</summary>
     public IReadOnlyList<BulkheadRequest>? Bulkheads { get; init; }
 
     /// <summary>Batts between the joists; left out means none.</summary>

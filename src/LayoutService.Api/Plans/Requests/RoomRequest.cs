@@ -34,6 +34,12 @@ public sealed record RoomRequest
 
     /// <summary>What the room is used for.</summary>
     public RoomUseWord? Use { get; init; }
+
+    /// <summary>True for a room made in a building that stands already; some codes then ask for less height. Default false.</summary>
+    public bool? ExistingBuilding { get; init; }
+
+    /// <summary>True for a room of a secondary suite. Default false.</summary>
+    public bool? SecondarySuite { get; init; }
 }
 
 /// <summary>A hole in the ceiling.</summary>

@@ -14,6 +14,12 @@ public sealed record SheetsRequest
     /// <summary>Layers. Default 1; more are not planned yet.</summary>
     public int? Layers { get; init; }
 
+    /// <summary>Finish of the ceiling. Default `painted`.</summary>
+    public BoardFinishWord? Finish { get; init; }
+
+    /// <summary>Fire rating that the ceiling must have. Default none. A plain strapped ceiling earns none: the checks say so.</summary>
+    public FireRatingWord? FireRating { get; init; }
+
     /// <summary>Sheets that can be bought. Default 48 in × 8, 10, 12 ft; 1200 × 2400, 3000, 3600 mm.</summary>
     public IReadOnlyList<SheetStockRequest>? Stock { get; init; }
 

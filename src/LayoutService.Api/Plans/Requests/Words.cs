@@ -134,3 +134,71 @@ public enum BoardWord
     CeilingBoard,
     TypeX,
 }
+
+/// <summary>Nominal size of a joist as a yard says it.</summary>
+public enum JoistSizeWord
+{
+    [JsonStringEnumMemberName("2x4")]
+    TwoByFour,
+
+    [JsonStringEnumMemberName("2x6")]
+    TwoBySix,
+
+    [JsonStringEnumMemberName("2x8")]
+    TwoByEight,
+
+    [JsonStringEnumMemberName("2x10")]
+    TwoByTen,
+
+    [JsonStringEnumMemberName("2x12")]
+    TwoByTwelve,
+}
+
+/// <summary>Species group of lumber as the grade stamp says it: Douglas fir and larch, hem and fir, spruce, pine and fir, or northern species.</summary>
+public enum SpeciesWord
+{
+    [JsonStringEnumMemberName("d-fir-l")]
+    DouglasFirLarch,
+
+    HemFir,
+
+    [JsonStringEnumMemberName("s-p-f")]
+    SprucePineFir,
+
+    Northern,
+}
+
+/// <summary>Grade of lumber as the grade stamp says it.</summary>
+public enum GradeWord
+{
+    SelectStructural,
+
+    [JsonStringEnumMemberName("no-1")]
+    NumberOne,
+
+    [JsonStringEnumMemberName("no-2")]
+    NumberTwo,
+
+    [JsonStringEnumMemberName("no-3")]
+    NumberThree,
+}
+
+/// <summary>What finish the ceiling gets: paint, or a water-based texture, which loads the board with water.</summary>
+public enum BoardFinishWord
+{
+    Painted,
+    Textured,
+}
+
+/// <summary>Fire rating wanted of the ceiling.</summary>
+public enum FireRatingWord
+{
+    [JsonStringEnumMemberName("45-min")]
+    FortyFiveMinutes,
+
+    [JsonStringEnumMemberName("1-h")]
+    OneHour,
+
+    [JsonStringEnumMemberName("1.5-h")]
+    OneAndAHalfHours,
+}

@@ -18,6 +18,7 @@ internal sealed class JoistFieldRequestValidator : AbstractValidator<JoistFieldR
         RuleFor(x => x.RunDegrees).InclusiveBetween(0, 179.999999m).WithErrorCode("out_of_range")
             .WithMessage("This must be from 0 to below 180; it is {PropertyValue}.");
         RuleFor(x => x.Depth).Within(new Reach(2, 48, 50, 1200));
+        RuleFor(x => x.ClearSpan).Within(new Reach(12, 600, 300, 15_000));
         RuleFor(x => x.Face).Within(new Reach(0.5m, 12, 12, 300));
         RuleFor(x => x.Spacing).Within(new Reach(2, 96, 50, 2400));
         RuleFor(x => x.First).Within(Anywhere);

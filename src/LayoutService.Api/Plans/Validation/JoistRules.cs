@@ -18,6 +18,7 @@ internal static class JoistRules
         {
             var at = At(i);
             CheckChoices(fields[i], at, faults);
+            JoistStampRules.Check(fields[i], at, imperial, faults);
             CheckRegion(request, fields[i], at, imperial, faults);
             if (i > 0 && faults.Sound(At(0)) && faults.Sound(at) && JoistMapping.DegreesOf(fields[i]) != JoistMapping.DegreesOf(fields[0]))
             {

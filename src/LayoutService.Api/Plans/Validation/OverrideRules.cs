@@ -1,6 +1,7 @@
 using System.Globalization;
 using LayoutService.Api.Plans.Mapping;
 using LayoutService.Api.Plans.Requests;
+using LayoutService.Engine.Checks;
 using LayoutService.Engine.Standards;
 
 namespace LayoutService.Api.Plans.Validation;
@@ -25,14 +26,20 @@ internal static class OverrideRules
             {
                 faults.Add(at, "rule_unknown", $"The ruleset {ruleset} has no rule \"{id}\"; GET /v1/rules lists them.", ("ruleset", ruleset), ("value", id));
             }
-            else if (RuleCatalogue.Current.Find(id)!.Default)
+            else if (RuleUses.WhyFixed(id) is { } why)
             {
-                faults.Add(at, "not_planned_yet",
-                    $"The rule \"{id}\" is something that is planned by, not a limit that is checked; such rules cannot be set yet.", ("value", id));
+                faults.Add(at, "rule_fixed", $"The rule \"{id}\" cannot be set. {why}", ("value", id), ("use", Words.Text(RuleUses.Of(id))));
             }
             else if (!seen.Add(id))
             {
                 faults.Add(at, "rule_repeated", $"The rule \"{id}\" is set already.", ("value", id));
+            }
+            else if (RuleUses.Bounds(id) is { } bounds && rules[i].Value is { } value && faults.Sound(at[..^2] + "value") && (value < bounds.Least || value > bounds.Most))
+            {
+                var (least, most) = (bounds.Least.ToString(CultureInfo.InvariantCulture), bounds.Most.ToString(CultureInfo.InvariantCulture));
+                faults.Add(
+                    $"#/rules/{i.ToString(CultureInfo.InvariantCulture)}/value", "out_of_range",
+                    $"The rule \"{id}\" may be set from {least} to {most} {RuleCatalogue.Current.Find(id)!.Values[0].Unit}.", ("least", least), ("most", most));
             }
         }
     }

@@ -33,7 +33,8 @@ internal sealed class PlanRequestValidator : AbstractValidator<PlanRequest>
         RuleFor(x => x.Services).Count(0, ServiceLimits.MaxServices);
         RuleForEach(x => x.Services).SetValidator(new ServiceRequestValidator());
         RuleFor(x => x.Partitions).NotPlannedYet();
-        RuleFor(x => x.Bulkheads).NotPlannedYet();
+        RuleFor(x => x.Bulkheads).Count(0, ServiceLimits.MaxBulkheads);
+        RuleForEach(x => x.Bulkheads).SetValidator(new BulkheadRequestValidator());
         RuleFor(x => x.Insulation!).SetValidator(new InsulationRequestValidator()).When(x => x.Insulation is not null);
         RuleFor(x => x.Prices!).SetValidator(new PricesRequestValidator()).When(x => x.Prices is not null);
         RuleFor(x => x.Document!).SetValidator(new DocumentRequestValidator()).When(x => x.Document is not null);

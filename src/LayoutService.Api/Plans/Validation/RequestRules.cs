@@ -1,4 +1,5 @@
 using FluentValidation;
+using LayoutService.Api.Plans.Mapping;
 using LayoutService.Api.Plans.Requests;
 using LayoutService.Api.Wire;
 
@@ -41,7 +42,8 @@ internal sealed class RequestRules(IValidator<PlanRequest> bounds)
         JoistRules.Check(request, imperial, faults);
         ServiceRules.Check(request, imperial, faults);
         InsulationRules.Check(request, imperial, faults);
-        StockRules.CheckStraps(request.Strapping ?? new(), imperial, faults);
+        StockRules.CheckStraps(request.Strapping ?? new(), new Assumptions(imperial, OwnRules.Of(request.Rules)), faults);
+        BulkheadRules.Check(request, imperial, faults);
         StockRules.CheckSheets(request.Sheets ?? new(), imperial, faults);
         FixtureRequestRules.Check(request, imperial, faults);
     }

@@ -8,9 +8,8 @@ namespace LayoutService.Api.Plans.Validation;
 /// <summary>Rules of straps and sheets: what can be bought must be long enough to be used.</summary>
 internal static class StockRules
 {
-    public static void CheckStraps(StrappingRequest wish, bool imperial, FaultList faults)
+    public static void CheckStraps(StrappingRequest wish, Assumptions assumed, FaultList faults)
     {
-        var assumed = new Assumptions(imperial);
         CheckSize(wish.Size, faults);
         if (faults.Sound("#/strapping/size") && faults.Sound("#/strapping/maxSpacing"))
         {
@@ -24,8 +23,8 @@ internal static class StockRules
             return;
         }
 
-        var least = assumed.Length("", "", wish.MinPiece, 24, 600);
-        var trim = assumed.Length("", "", wish.EndTrim, 0.125m, 3);
+        var least = assumed.Length("", "", wish.MinPiece, 24, 600, "min-piece");
+        var trim = assumed.Length("", "", wish.EndTrim, 0.125m, 3, "end-trim");
         CheckLongEnough(wish, least, trim, assumed, faults);
     }
 
@@ -63,9 +62,10 @@ internal static class StockRules
     {
         var (_, _, face) = StrappingMapping.SizeOf(wish.Size, assumed);
         var gap = assumed.Default(0.5m, 13);
-        if (wish.MaxSpacing is { } spacing && spacing.In(assumed.Imperial) <= face + gap)
+        var asked = wish.MaxSpacing?.In(assumed.Imperial) ?? assumed.Own("strap-spacing-default");
+        if (asked is { } spacing && spacing <= face + gap)
         {
-            faults.Add("#/strapping/maxSpacing", "rows_too_close",
+            faults.Add(wish.MaxSpacing is null ? "#/rules" : "#/strapping/maxSpacing", "rows_too_close",
                 $"Rows of straps {assumed.Tape(face)} wide need a clear gap of more than {assumed.Tape(gap)}; this spacing leaves less.",
                 ("face", assumed.Tape(face)), ("gap", assumed.Tape(gap)));
         }

@@ -17,7 +17,9 @@ internal enum Block
     Alternatives = 1 << 9,
     Insulation = 1 << 10,
     Fixtures = 1 << 11,
-    All = (1 << 12) - 1,
+    Floor = 1 << 12,
+    Bulkheads = 1 << 13,
+    All = (1 << 14) - 1,
 }
 
 /// <summary>The blocks that <c>include</c> asks for. Head and summary always come.</summary>
@@ -26,8 +28,8 @@ internal readonly record struct Blocks(Block Asked)
     /// <summary>Words of <c>include</c>, in the order of the answer.</summary>
     public static readonly IReadOnlyList<(string Word, Block Block)> Words =
     [
-        ("all", Block.All), ("summary", Block.None), ("checks", Block.Checks), ("cautions", Block.Cautions), ("walls", Block.Walls),
-        ("joists", Block.Joists), ("strapping", Block.Strapping), ("sheets", Block.Sheets), ("fixtures", Block.Fixtures), ("insulation", Block.Insulation), ("cutPlan", Block.CutPlan),
+        ("all", Block.All), ("summary", Block.None), ("checks", Block.Checks), ("cautions", Block.Cautions), ("floor", Block.Floor), ("walls", Block.Walls),
+        ("joists", Block.Joists), ("strapping", Block.Strapping), ("sheets", Block.Sheets), ("bulkheads", Block.Bulkheads), ("fixtures", Block.Fixtures), ("insulation", Block.Insulation), ("cutPlan", Block.CutPlan),
         ("takeoff", Block.Takeoff), ("steps", Block.Steps), ("alternatives", Block.Alternatives),
     ];
 

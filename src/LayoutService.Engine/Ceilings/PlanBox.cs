@@ -3,7 +3,7 @@ using LayoutService.Engine.Geometry;
 namespace LayoutService.Engine.Ceilings;
 
 /// <summary>A strap or a seam as a box seen from above, in the working frame; <see cref="Index"/> is its number in the list it came from.</summary>
-public readonly record struct Footprint(Span Along, Span Across, int Index)
+public readonly record struct PlanBox(Span Along, Span Across, int Index)
 {
     /// <summary>Clear distance from a hole's edge, in units; 0 where they meet.</summary>
     public double DistanceTo(Hole hole)

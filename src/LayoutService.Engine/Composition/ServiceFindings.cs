@@ -1,0 +1,53 @@
+using LayoutService.Engine.Bulkheads;
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Checks;
+using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Measures;
+
+namespace LayoutService.Engine.Composition;
+
+/// <summary>What of the services shows below the straps, and what hangs lowest.</summary>
+public static class ServiceFindings
+{
+    /// <summary>Lowest finished underside above the finished floor: ceiling, bulkheads and what is left bare; null when the height is not known.</summary>
+    public static Length? Lowest(FramedRoom room, BulkheadPlan boxes, Length? finished) =>
+        Obstructions(room, boxes, finished).Select(o => o.Underside).Append(finished).MinBy(h => h?.Units ?? long.MaxValue);
+
+    /// <summary>Bulkheads, and beams and other services that come below the ceiling outside of them.</summary>
+    public static IReadOnlyList<Obstruction> Obstructions(FramedRoom room, BulkheadPlan boxes, Length? finished)
+    {
+        var gap = BulkheadSolids.Gap(room.Survey);
+        return
+        [
+            .. boxes.Bulkheads.Select(b => new Obstruction(b.Id, b.UndersideAboveFloor)),
+            .. Uncovered(room).Where(c => c.Service.Bottom.Units > gap).Select(c => new Obstruction(
+                c.Service.Id, finished is { } height ? height + new Length(gap) - c.Service.Bottom : null)),
+        ];
+    }
+
+    /// <summary>
+    /// Services that reach below the straps' upper side further than the straps are thick, and how far they stick out of the
+    /// ceiling or of the bulkhead that is over them.
+    /// </summary>
+    public static IReadOnlyList<ServiceCover> Covers(FramedRoom room) =>
+        [.. (room.Survey.Services ?? [])
+            .Where(s => s.Bottom > room.Survey.Strapping.Thickness)
+            .Select(s => Cover(room, s))];
+
+    private static IEnumerable<(Service Service, ServiceCover Cover)> Uncovered(FramedRoom room) =>
+        (room.Survey.Services ?? [])
+            .Where(s => s.Bottom > room.Survey.Strapping.Thickness)
+            .Select(s => (s, Cover(room, s)))
+            .Where(c => c.Item2.SticksOut > Length.Zero);
+
+    private static ServiceCover Cover(FramedRoom room, Service service)
+    {
+        var shape = ServiceShapes.Of(room, service).Meet(Footprint.Of([[.. room.Outline]]));
+        var over = room.Solids.Where(s => !s.Wish.BoardedAbove && !s.Footprint.Meet(shape).Empty).ToList();
+        var left = over.Aggregate(shape, (rest, s) => rest.Minus(s.Footprint));
+        var bare = left.Area > 1e-4 * Math.Max(1, shape.Area);
+        var out1 = bare ? service.Bottom - room.Survey.Strapping.Thickness : Length.Zero;
+        var out2 = over.Select(s => service.Bottom - new Length(s.ClearTo)).Append(Length.Zero).MaxBy(l => l.Units);
+        return new ServiceCover(service.Id, Length.Max(out1, out2), [.. over.Select(s => s.Id)], bare);
+    }
+}

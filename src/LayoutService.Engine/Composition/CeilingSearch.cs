@@ -24,7 +24,7 @@ public sealed class CeilingSearch
     private readonly Dictionary<RowSet, CourseOptions> _options = [];
     private readonly List<Span> _posts;
 
-    public CeilingSearch(FramedRoom room, bool buttsAnywhere = true)
+    public CeilingSearch(FramedRoom room, bool buttsAnywhere = false)
     {
         _buttsAnywhere = buttsAnywhere;
         _room = room;
@@ -125,7 +125,7 @@ public sealed class CeilingSearch
         }
 
         var chosen = made.MinBy(Key)!;
-        return (OnlyUsedShorts(chosen) with { Others = OtherCeilings.Of(chosen, [.. made, .. best.Select(f => f.Made)], PostsCut) }, null);
+        return (chosen.OnlyUsedShorts() with { Others = OtherCeilings.Of(chosen, [.. made, .. best.Select(f => f.Made)], PostsCut) }, null);
 
         ChosenCeiling? Freed(ChosenCeiling start, SheetSearch search)
         {
@@ -291,24 +291,5 @@ public sealed class CeilingSearch
 
         added.Sort(static (a, b) => a.At != b.At ? a.At.CompareTo(b.At) : a.Stretches[0].Across.Lo.CompareTo(b.Stretches[0].Across.Lo));
         return added;
-    }
-
-    private static ChosenCeiling OnlyUsedShorts(ChosenCeiling made)
-    {
-        var used = made.Layout.Butts.SelectMany(b => b).ToHashSet();
-        var kept = Enumerable.Range(0, made.Lines.Count)
-            .Where(i => made.Lines[i].Through || made.Lines[i].Serves is not null || used.Contains(i))
-            .ToList();
-        var newIndex = kept.Select((old, i) => (old, i)).ToDictionary(x => x.old, x => x.i);
-        var lines = kept.Select(i => made.Lines[i]).ToList();
-        return made with
-        {
-            Lines = lines,
-            Layout = made.Layout with
-            {
-                Lines = [.. lines.Select(l => l.Bearing)],
-                Butts = [.. made.Layout.Butts.Select(run => run.Select(b => newIndex[b]).ToArray())],
-            },
-        };
     }
 }

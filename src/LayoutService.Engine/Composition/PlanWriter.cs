@@ -74,7 +74,7 @@ public static class PlanWriter
             CutPlan = cutPlan,
             Takeoff = takeoff,
             Steps = WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, insulation, fixtures, boxes),
-            Alternatives = [],
+            Alternatives = PlanAlternatives.Of(room, chosen, board, sheets),
         };
     }
 

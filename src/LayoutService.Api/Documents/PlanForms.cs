@@ -5,6 +5,7 @@ using LayoutService.Api.Plans.Mapping;
 using LayoutService.Api.Plans.Requests;
 using LayoutService.Api.Plans.Writing;
 using LayoutService.Drawing;
+using LayoutService.Drawing.Paper;
 using LayoutService.Engine;
 
 namespace LayoutService.Api.Documents;
@@ -27,13 +28,24 @@ internal sealed record FinishedPlan(CeilingPlan Plan, MappedPlan Asked, PlanRequ
 internal static class PlanForms
 {
     private const string SvgType = "image/svg+xml";
+    private const string PdfType = "application/pdf";
 
     public static readonly AnswerForms<FinishedPlan> Table = new(
         new("application/json", [], (plan, _) => JsonAnswer.Of(plan.Answer)),
         OrderForms.Csv<FinishedPlan>(OrderForms.OfRooms, plan => plan.Sheet),
         OrderForms.Ubl<FinishedPlan>("#/document", plan => plan.Sheet),
         OrderForms.Xlsx<FinishedPlan>(OrderForms.OfRooms, plan => plan.Sheet),
-        new(SvgType, [], Drawn) { Names = [LayerQuery.Name] });
+        new(SvgType, [], Drawn) { Names = [LayerQuery.Name] },
+        new(PdfType, [], Printed));
+
+    private static DocumentResult Printed(FinishedPlan plan, string? view)
+    {
+        var answer = PlanWriting.Of(plan.Plan, plan.Asked, plan.RequestDigest, Blocks.All);
+        return new(
+            JobSheet.Pdf(plan.Plan, plan.Asked.Survey, answer.Reference, JobSheetTables.BeforeSheets(answer), JobSheetTables.AfterSheets(answer)),
+            PdfType,
+            "job-sheet.pdf");
+    }
 
     private static DocumentResult Drawn(FinishedPlan plan, string? view) => new(
         Encoding.UTF8.GetBytes(CeilingDrawing.Svg(plan.Plan, plan.Asked.Survey, plan.Layers)), SvgType, "ceiling.svg");

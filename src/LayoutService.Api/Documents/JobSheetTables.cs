@@ -11,13 +11,13 @@ internal static class JobSheetTables
     public static IReadOnlyList<PaperTable> BeforeSheets(PlanAnswer answer) =>
     [
         new(
-            "Row marks: near edge of each strap, along the joists from the marked corner",
+            "Row marks: near edge of each strap, from the ringed corner, the way its arrow points",
             ["Row", "Near edge", "Side", "Centre", "From last", "Why"],
             [1, 2.2, 1, 2.2, 2.2, 4],
             [.. answer.Strapping!.Rows.Select(row => new[]
             {
                 row.Id, row.Marks.FirstOrDefault()?.NearEdgeText ?? "", row.Marks.FirstOrDefault()?.Side ?? "", row.AtText,
-                row.SpacingBeforeText ?? "", string.Join("; ", row.Reasons.Select(reason => reason.Text ?? reason.Kind)),
+                row.SpacingBeforeText ?? "", string.Join(' ', row.Reasons.Select(Why)),
             })]),
         new(
             "Lengths to cut",
@@ -34,9 +34,12 @@ internal static class JobSheetTables
     [
         .. (answer.Bulkheads ?? []).Select(bulkhead => new PaperTable(
             $"Bulkhead {bulkhead.Id}: {bulkhead.DropText} below the ceiling",
-            ["Member", "Role", "Size", "Cut length"],
-            [2, 2, 2, 3],
-            [.. bulkhead.Members.Select(member => new[] { member.Id, member.Role, member.Size, member.CutLengthText })])),
+            ["Role", "Size", "Cut length", "Members"],
+            [1.4, 1, 2, 6],
+            [.. bulkhead.Members.GroupBy(member => (member.Role, member.Size, member.CutLengthText)).Select(alike => new[]
+            {
+                alike.Key.Role, alike.Key.Size, alike.Key.CutLengthText, string.Join(", ", alike.Select(member => member.Id)),
+            })])),
         new(
             "Batts",
             ["Fill", "Bay", "Batt", "Thickness", "Width to cut", "Length to fill"],
@@ -74,6 +77,9 @@ internal static class JobSheetTables
                 check.Limit is null ? "" : $"{check.Comparison} {Measured(check.Limit, check.Unit)}", Source(check.Source),
             })]),
     ];
+
+    private static string Why(ReasonAnswer reason) =>
+        reason.Of.Count == 0 ? reason.Text ?? reason.Kind : $"{reason.Text ?? reason.Kind} ({string.Join(", ", reason.Of)})";
 
     private static string Measured(decimal? value, string? unit) => value is { } known ? $"{Figure(known)} {unit}" : "";
 

@@ -7,7 +7,7 @@ namespace LayoutService.Drawing.Paper;
 
 /// <summary>
 /// One small picture for each sheet bought: the pieces where they are cut from it with their sizes, what is left over dashed,
-/// and below it where the holes of each piece are marked on the finished face.
+/// and beside it where the holes of each piece are marked on the finished face.
 /// </summary>
 internal static class CutPictures
 {
@@ -23,26 +23,26 @@ internal static class CutPictures
         var holes = plan.Sheets.Pieces.Where(piece => piece.Cutouts.Count > 0).ToDictionary(piece => piece.Id, piece => piece.Cutouts);
         pages.Heading("Sheets, and what is cut from each", 120);
         var longest = plan.CutPlan.Sheets.Max(sheet => sheet.Length.Units);
-        var scale = (pages.Width - 60) / longest;
+        var wide = pages.Width * 0.56;
+        var scale = wide / longest;
         foreach (var sheet in plan.CutPlan.Sheets)
         {
             var notes = sheet.Cuts
                 .Where(cut => holes.ContainsKey(cut.PieceId))
                 .SelectMany(cut => holes[cut.PieceId].Select(hole => $"{cut.PieceId}, hole {hole.FixtureId}: {hole.Mark.Text}"))
-                .SelectMany(note => pages.Broken(note, pages.Width, Size + 1)).ToList();
+                .SelectMany(note => pages.Broken(note, pages.Width - wide - 12, Size)).ToList();
             var height = sheet.Width.Units * scale;
-            pages.Need(height + 34 + (notes.Count * 10));
+            var taken = Math.Max(height, notes.Count * 9) + 26;
+            pages.Need(taken);
             pages.Text($"{sheet.Id}   {say.Mark(sheet.Width)} × {say.Mark(sheet.Length)}   ({sheet.StockId})", PaperPages.Margin, pages.At + 9, 8, bold: true);
             pages.At += 14;
             Picture(pages, sheet, scale, say);
-            pages.At += height + 6;
-            foreach (var note in notes)
+            for (var i = 0; i < notes.Count; i++)
             {
-                pages.Text(note, PaperPages.Margin, pages.At + 8, Size + 1);
-                pages.At += 10;
+                pages.Text(notes[i], PaperPages.Margin + wide + 12, pages.At + 8 + (i * 9), Size);
             }
 
-            pages.At += 8;
+            pages.At += taken - 14;
         }
     }
 

@@ -1,5 +1,7 @@
 using LayoutService.Engine;
+using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Fixtures;
 using LayoutService.Engine.Geometry;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
@@ -52,6 +54,7 @@ internal sealed class PlanPage
         }
 
         Walls();
+        Start();
         foreach (var piece in _plan.Strapping.Rows.SelectMany(row => row.Pieces))
         {
             Label(piece.Id, Middle(piece.From, piece.To));
@@ -81,7 +84,6 @@ internal sealed class PlanPage
             _pages.Ink.DrawLine(pen, On(joint.From), On(joint.To));
         }
 
-        Walls();
         foreach (var bulkhead in _plan.Bulkheads.Bulkheads)
         {
             foreach (var ring in bulkhead.Parts.SelectMany(part => part))
@@ -89,16 +91,32 @@ internal sealed class PlanPage
                 _pages.Ink.DrawPolygon(new XPen(XColors.Black, 0.8) { DashStyle = XDashStyle.Dot }, [.. ring.Select(On)]);
             }
 
-            var at = Middle(bulkhead.Parts[0][0]);
-            Label($"{bulkhead.Id}, {new TapeInk(_survey.Units).Mark(bulkhead.Drop)} down", at);
+            if (bulkhead.Boards.FirstOrDefault(board => board.Face == BoardFace.Underside) is { } below)
+            {
+                Label($"{bulkhead.Id}, {new TapeInk(_survey.Units).Mark(bulkhead.Drop)} down", Middle(below.Outline));
+            }
         }
 
+        Walls();
         foreach (var fixture in _plan.Fixtures.Fixtures)
         {
             var at = On(fixture.At);
-            _pages.Ink.DrawLine(XPens.Black, at.X - 4, at.Y, at.X + 4, at.Y);
-            _pages.Ink.DrawLine(XPens.Black, at.X, at.Y - 4, at.X, at.Y + 4);
-            Label(fixture.Id, new(at.X, at.Y));
+            var (wide, high) = (_scale.PointsPer(fixture.Wish.Cutout.Width), _scale.PointsPer(fixture.Wish.Cutout.Height));
+            var pen = new XPen(XColors.Black, 0.7) { DashStyle = fixture.Status == FixtureStatus.Conflict ? XDashStyle.Dash : XDashStyle.Solid };
+            var box = new XRect(at.X - (wide / 2), at.Y - (high / 2), wide, high);
+            if (fixture.Wish.Cutout.Round)
+            {
+                _pages.Ink.DrawEllipse(pen, box);
+            }
+            else
+            {
+                _pages.Ink.DrawRectangle(pen, box);
+            }
+
+            _pages.Ink.DrawLine(XPens.Black, box.Left - 2, at.Y, box.Right + 2, at.Y);
+            _pages.Ink.DrawLine(XPens.Black, at.X, box.Top - 2, at.X, box.Bottom + 2);
+            _labels.Keep(new(box.Left - 2, box.Top - 2, box.Right + 2, box.Bottom + 2));
+            Label(fixture.Status == FixtureStatus.Conflict ? $"{fixture.Id} (in conflict)" : fixture.Id, new(at.X, box.Bottom + 7));
         }
 
         foreach (var piece in _plan.Sheets.Pieces)
@@ -121,6 +139,17 @@ internal sealed class PlanPage
         {
             Label(say.Mark(wall.Length), Middle(wall.From, wall.To));
         }
+    }
+
+    // ring and arrow: where the tape is held for the row marks, and which way they run
+    private void Start()
+    {
+        var (corner, dx, dy) = StartCorner.Of(_survey);
+        var at = On(corner);
+        _pages.Ink.DrawEllipse(new XPen(XColors.Black, 1.2), XBrushes.White, at.X - 5, at.Y - 5, 10, 10);
+        XPoint[] arrow = [new(at.X + (dx * 20), at.Y - (dy * 20)), new(at.X + (dx * 7) + (dy * 4), at.Y - (dy * 7) + (dx * 4)), new(at.X + (dx * 7) - (dy * 4), at.Y - (dy * 7) - (dx * 4))];
+        _pages.Ink.DrawPolygon(XBrushes.Black, arrow, XFillMode.Alternate);
+        _labels.Keep(new(arrow.Min(p => p.X) - 4, arrow.Min(p => p.Y) - 4, arrow.Max(p => p.X) + 4, arrow.Max(p => p.Y) + 4));
     }
 
     private void Bar()

@@ -4,7 +4,7 @@ using LayoutService.Engine.Ceilings;
 namespace LayoutService.Drawing;
 
 /// <summary>
-/// The drawing of a plan to scale: one picture of the straps with the joists over them, one of the sheets. It reads the plan
+/// The drawing of a plan to scale: one picture of the straps with the joists over them, one of the sheets, one of the batts where there are any. It reads the plan
 /// and computes nothing about ceilings.
 /// </summary>
 public static class CeilingDrawing
@@ -18,7 +18,8 @@ public static class CeilingDrawing
     {
         var say = new TapeInk(survey.Units);
         var (straps, sheets) = (layers.HasFlag(Layers.Straps) || layers.HasFlag(Layers.Marks), layers.HasFlag(Layers.Sheets));
-        var pictures = Math.Max(1, (straps ? 1 : 0) + (sheets ? 1 : 0));
+        var batts = layers.HasFlag(Layers.Insulation) && plan.Insulation is { Fills.Count: > 0 };
+        var pictures = Math.Max(1, (straps ? 1 : 0) + (sheets ? 1 : 0) + (batts ? 1 : 0));
         var first = PlanView.Of(survey.Room.Outline, default);
         var level = RowLayer.RunLevel(survey);
         var marks = straps && layers.HasFlag(Layers.Marks) ? RowMarks.Of(plan.Strapping, say) : null;
@@ -32,8 +33,8 @@ public static class CeilingDrawing
         var high = Math.Max(first.Room.Height, level ? needed : 0);
         var wide = Math.Max(first.Room.Width, level ? 0 : needed);
         var step = beside ? new Spot(wide + left + Margin, 0) : new Spot(0, high + below + Margin + HeadHeight);
-        var width = left + wide + Margin + (pictures > 1 ? step.X : 0);
-        var height = HeadHeight + Margin + high + below + (pictures > 1 ? step.Y : 0);
+        var width = left + wide + Margin + ((pictures - 1) * step.X);
+        var height = HeadHeight + Margin + high + below + ((pictures - 1) * step.Y);
         var legend = layers.HasFlag(Layers.Legend) ? Legend.Entries(plan) : [];
         var legendRows = Legend.Rows(legend, Math.Max(width, 320));
         width = Math.Max(width, 320);
@@ -44,7 +45,7 @@ public static class CeilingDrawing
             $"{plan.Summary.Rows} rows of straps, {plan.Sheets.Pieces.Count} pieces of board, drawn to scale in the plan's own directions.");
         var paper = new Box(0, 0, width, height);
         var origin = new Spot(left, HeadHeight + Margin);
-        if (straps || !sheets)
+        if (straps || !(sheets || batts))
         {
             var labels = new LabelField(paper);
             Head(ink, first.At(origin), "Straps and joists", labels);
@@ -59,6 +60,8 @@ public static class CeilingDrawing
             {
                 RowLayer.Draw(ink, plan.Strapping, survey, first.At(origin), labels, say);
             }
+
+            Low(ink, plan, layers & ~Layers.Bulkheads, first.At(origin), labels, say, onBoard: false);
         }
 
         if (sheets)
@@ -68,6 +71,16 @@ public static class CeilingDrawing
             Head(ink, first.At(place), "Board, as it hangs (seen from above)", labels);
             Shared(ink, plan, survey, layers & ~Layers.Joists, first.At(place), labels, say);
             SheetLayer.Draw(ink, plan.Sheets, first.At(place), labels, say);
+            Low(ink, plan, layers, first.At(place), labels, say, onBoard: true);
+        }
+
+        if (batts)
+        {
+            var place = new Spot(origin.X + ((pictures - 1) * step.X), origin.Y + ((pictures - 1) * step.Y));
+            var labels = new LabelField(paper);
+            Head(ink, first.At(place), "Batts between the joists", labels);
+            Shared(ink, plan, survey, layers & ~Layers.Dimensions, first.At(place), labels, say);
+            BattLayer.Draw(ink, plan.Insulation!, first.At(place), labels, say);
         }
 
         Legend.Draw(ink, legend, new Spot(Margin / 2, height), width);
@@ -80,6 +93,20 @@ public static class CeilingDrawing
         var middle = new Spot(Math.Max(view.Room.Middle.X, size / 2), view.Room.Top - Margin - 8);
         labels.Keep(Box.Round(middle, size, Lettering.Height(13)));
         ink.Text(middle, text, 13, bold: true);
+    }
+
+    // what hangs lower than the board or is let into it
+    private static void Low(SvgInk ink, CeilingPlan plan, Layers layers, PlanView view, LabelField labels, TapeInk say, bool onBoard)
+    {
+        if (layers.HasFlag(Layers.Bulkheads))
+        {
+            BulkheadLayer.Draw(ink, plan.Bulkheads, view, labels, say);
+        }
+
+        if (layers.HasFlag(Layers.Fixtures))
+        {
+            FixtureLayer.Draw(ink, plan, view, labels, onBoard);
+        }
     }
 
     private static void Shared(SvgInk ink, CeilingPlan plan, Survey survey, Layers layers, PlanView view, LabelField labels, TapeInk say)

@@ -1,4 +1,5 @@
 using LayoutService.Engine;
+using LayoutService.Engine.Fixtures;
 using LayoutService.Engine.Sheets;
 
 namespace LayoutService.Drawing;
@@ -33,6 +34,31 @@ internal static class Legend
         if (plan.Sheets.Pieces.Any(p => p.MeasureInPlace))
         {
             entries.Add(("* measure in place", []));
+        }
+
+        if (plan.Strapping.Rows.Any(row => row.Pieces.Any(piece => piece.FastenAfter.Count > 0)))
+        {
+            entries.Add(("strap fastened last, over batts", [("stroke-width", "1.2"), ("stroke-dasharray", "6 3")]));
+        }
+
+        if (plan.Bulkheads.Bulkheads.Count > 0)
+        {
+            entries.Add(("bulkhead, hatched", [("stroke", "#6a6a6a"), ("stroke-width", "1.6"), ("stroke-dasharray", "3 3")]));
+        }
+
+        if (plan.Sheets.Pieces.Any(p => p.Cutouts.Count > 0))
+        {
+            entries.Add(("hole: along, across from the dot in a corner of its piece", []));
+        }
+
+        if (plan.Fixtures.Fixtures.Any(f => f.Status == FixtureStatus.Conflict))
+        {
+            entries.Add(("hole with something in its way", [("stroke-width", "2.2"), ("stroke-dasharray", "4 2")]));
+        }
+
+        if (plan.Fixtures.Grid is not null)
+        {
+            entries.Add(("a way for the cable", [("stroke-width", "1"), ("stroke-dasharray", "1 4")]));
         }
 
         return entries;

@@ -25,7 +25,10 @@ internal static class RowLayer
             ink.Group(row.Id, About(row, say));
             foreach (var piece in row.Pieces)
             {
-                ink.Ring(Bars.Of(view[piece.From], view[piece.To], face), ("fill", "#e6e6e6"), ("stroke-width", "0.9"));
+                // a piece that batts slide over is fastened last: dashed, and not filled
+                ink.Ring(
+                    Bars.Of(view[piece.From], view[piece.To], face),
+                    piece.FastenAfter.Count > 0 ? [("fill", "#ffffff"), ("stroke-width", "1.2"), ("stroke-dasharray", "6 3")] : [("fill", "#e6e6e6"), ("stroke-width", "0.9")]);
                 if (piece.StartJoint is JointKind.Joist or JointKind.Scab or JointKind.Block or JointKind.Lap)
                 {
                     ink.Line(Across(view, piece, face, 1), Across(view, piece, face, -1), ("stroke-width", "2.4"));

@@ -10,7 +10,8 @@ namespace LayoutService.Drawing;
 /// </summary>
 internal static class StartCorner
 {
-    public static void Draw(SvgInk ink, PlanView view, Survey survey, LabelField labels)
+    /// <summary>The corner, and the direction of the marks in the caller's own x and y.</summary>
+    public static (Point Corner, double X, double Y) Of(Survey survey)
     {
         var turn = (double)survey.JoistFields[0].RunDegrees * Math.PI / 180;
         var (x, y) = (Math.Cos(turn), Math.Sin(turn));
@@ -19,6 +20,12 @@ internal static class StartCorner
             .ThenBy(p => p.X.Units)
             .ThenBy(p => p.Y.Units)
             .First();
+        return (corner, x, y);
+    }
+
+    public static void Draw(SvgInk ink, PlanView view, Survey survey, LabelField labels)
+    {
+        var (corner, x, y) = Of(survey);
         var start = view[corner];
         var tip = view[new Point(corner.X + Along(x), corner.Y + Along(y))];
         var size = Math.Max(1e-9, Math.Sqrt(Math.Pow(tip.X - start.X, 2) + Math.Pow(tip.Y - start.Y, 2)));

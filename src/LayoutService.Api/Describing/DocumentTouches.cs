@@ -15,12 +15,29 @@ internal static class DocumentTouches
         if (operation.OperationId == "createPlan")
         {
             Add(operation, PlanForms.Table);
+            operation.Parameters!.Add(Layers());
         }
         else if (operation.OperationId == JobEndpoints.Operation)
         {
             Add(operation, JobForms.Table);
         }
     }
+
+    private static OpenApiParameter Layers() => new()
+    {
+        Name = LayerQuery.Name,
+        In = ParameterLocation.Query,
+        Description = "What an answer in image/svg+xml shows, separated by commas; default all. No other form knows it.",
+        Style = ParameterStyle.Form,
+        Explode = false,
+        Schema = new OpenApiSchema
+        {
+            Type = JsonSchemaType.Array,
+            MinItems = 1,
+            MaxItems = LayerQuery.Words.Count,
+            Items = new OpenApiSchema { Type = JsonSchemaType.String, Enum = [.. LayerQuery.Words.Select(layer => JsonValue.Create(layer.Word))] },
+        },
+    };
 
     private static void Add<T>(OpenApiOperation operation, AnswerForms<T> forms)
     {

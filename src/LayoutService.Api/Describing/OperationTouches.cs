@@ -52,7 +52,7 @@ internal sealed class OperationTouches : IOperationFilter
     {
         Name = "include",
         In = ParameterLocation.Query,
-        Description = "Which blocks of the answer to send, separated by commas; head and summary always come. Default all.",
+        Description = "Which blocks of the answer to send, separated by commas; head and summary always come. Default all; the drawing comes only when it is named, as in all,drawing.",
         Style = ParameterStyle.Form,
         Explode = false,
         Schema = new OpenApiSchema

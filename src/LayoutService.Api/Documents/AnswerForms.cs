@@ -6,7 +6,11 @@ namespace LayoutService.Api.Documents;
 /// One form of an answer: its media type, the words of <c>view</c> that it knows (the first is meant when none is asked for) and
 /// how it is written.
 /// </summary>
-internal sealed record AnswerForm<T>(string MediaType, IReadOnlyList<string> Views, Func<T, string?, IResult> Write);
+internal sealed record AnswerForm<T>(string MediaType, IReadOnlyList<string> Views, Func<T, string?, IResult> Write)
+{
+    /// <summary>Further names of the query that this form alone knows.</summary>
+    public IReadOnlyList<string> Names { get; init; } = [];
+}
 
 /// <summary>The forms of an answer, the usual one first. A new form is a new row.</summary>
 internal sealed class AnswerForms<T>(params AnswerForm<T>[] forms)

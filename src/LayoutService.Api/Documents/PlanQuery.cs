@@ -10,7 +10,8 @@ internal static class PlanQuery
     public static bool TryRead<T>(HttpRequest request, AnswerForms<T> forms, out Blocks? blocks, out AnswerForm<T> form, out string? view, out ProblemResult wrong)
     {
         (form, view, var unknown) = forms.For(request);
-        var rest = new QueryCollection(request.Query.Where(pair => pair.Key != "view").ToDictionary(pair => pair.Key, pair => pair.Value));
+        var names = form.Names;
+        var rest = new QueryCollection(request.Query.Where(pair => pair.Key != "view" && !names.Contains(pair.Key)).ToDictionary(pair => pair.Key, pair => pair.Value));
         blocks = null;
         if (unknown is not null)
         {

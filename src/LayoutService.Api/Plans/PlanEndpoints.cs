@@ -70,7 +70,7 @@ public static class PlanEndpoints
 
     private static async Task<IResult> Plan(JsonBody<PlanRequest> body, HttpRequest request, PlanDesk desk, CancellationToken stop)
     {
-        if (!PlanQuery.TryRead(request, PlanForms.Table, out var blocks, out var form, out var view, out var wrong))
+        if (!PlanQuery.TryRead(request, PlanForms.Table, out var blocks, out var form, out var view, out var wrong) || !LayerQuery.TryRead(request, out var layers, out wrong))
         {
             return wrong;
         }
@@ -85,7 +85,7 @@ public static class PlanEndpoints
         var (plan, none) = await desk.PlanAsync(asked, stop);
         return plan is null
             ? none!
-            : form.Write(new(plan, asked, body.Reading!.Value!, PlanDesk.RequestDigestOf(body), blocks ?? Blocks.All), view);
+            : form.Write(new(plan, asked, body.Reading!.Value!, PlanDesk.RequestDigestOf(body), blocks ?? Blocks.All) { Layers = layers }, view);
     }
 
     private static Task<IResult> Check(JsonBody<PlanRequest> body, PlanDesk desk, CancellationToken stop) =>

@@ -49,6 +49,37 @@ public sealed class CeilingDrawingTests
     }
 
     [Fact]
+    public void Three_dozen_rooms_with_lights_bulkheads_and_batts_are_drawn_with_all_of_them_and_no_two_texts_over_each_other()
+    {
+        var (holes, bulkheads, batts) = (0, 0, 0);
+        for (var seed = 0; seed < 36; seed++)
+        {
+            var room = SeededSurveys.Make(seed);
+            var survey = FullRooms.Of(room);
+            if (LayoutEngine.Plan(survey) is not PlanOutcome.Made made)
+            {
+                continue;
+            }
+
+            var svg = XDocument.Parse(CeilingDrawing.Svg(made.Plan, survey)).Root!;
+            Assert.All(svg.DescendantsAndSelf(), e => Assert.Contains(e.Name.LocalName, Shapes));
+            Assert.All(svg.DescendantsAndSelf().Attributes().Where(a => !a.IsNamespaceDeclaration), a => Assert.Contains(a.Name.LocalName, Marks));
+            var ids = svg.Descendants().Attributes("id").Select(a => a.Value).ToHashSet();
+            Assert.All(made.Plan.Fixtures.Fixtures, f => Assert.Contains(f.Id, ids));
+            Assert.All(made.Plan.Bulkheads.Bulkheads, b => Assert.Contains(b.Id, ids));
+            Assert.All(made.Plan.Insulation?.Fills ?? [], f => Assert.Contains(f.Id, ids));
+            holes += made.Plan.Fixtures.Fixtures.Count;
+            bulkheads += made.Plan.Bulkheads.Bulkheads.Count;
+            batts += made.Plan.Insulation?.Fills.Count ?? 0;
+            var labels = svg.Descendants().Where(e => e.Name.LocalName == "text").Select(Place).ToList();
+            AssertApart(labels, room);
+            AssertOnPaper(labels, svg, room);
+        }
+
+        Assert.True(holes >= 60 && bulkheads >= 5 && batts >= 20, $"{holes} holes, {bulkheads} bulkheads and {batts} fills were drawn");
+    }
+
+    [Fact]
     public void Layers_that_are_not_asked_for_are_not_drawn()
     {
         var room = SeededSurveys.Make(3);

@@ -20,6 +20,9 @@ internal enum Block
     Floor = 1 << 12,
     Bulkheads = 1 << 13,
     All = (1 << 14) - 1,
+
+    /// <summary>The drawing is large, and no part of all.</summary>
+    Drawing = 1 << 14,
 }
 
 /// <summary>The blocks that <c>include</c> asks for. Head and summary always come.</summary>
@@ -30,7 +33,7 @@ internal readonly record struct Blocks(Block Asked)
     [
         ("all", Block.All), ("summary", Block.None), ("checks", Block.Checks), ("cautions", Block.Cautions), ("floor", Block.Floor), ("walls", Block.Walls),
         ("joists", Block.Joists), ("strapping", Block.Strapping), ("sheets", Block.Sheets), ("bulkheads", Block.Bulkheads), ("fixtures", Block.Fixtures), ("insulation", Block.Insulation), ("cutPlan", Block.CutPlan),
-        ("takeoff", Block.Takeoff), ("steps", Block.Steps), ("alternatives", Block.Alternatives),
+        ("takeoff", Block.Takeoff), ("steps", Block.Steps), ("alternatives", Block.Alternatives), ("drawing", Block.Drawing),
     ];
 
     public static Blocks All => new(Block.All);

@@ -1,6 +1,7 @@
 using LayoutService.Api.Plans.Answers;
 using LayoutService.Api.Plans.Mapping;
 using LayoutService.Api.Plans.Requests;
+using LayoutService.Drawing;
 using LayoutService.Engine;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Standards;
@@ -42,6 +43,7 @@ internal static class PlanWriting
             Takeoff = blocks.Has(Block.Takeoff) ? TakeoffWriting.Of(plan.Takeoff, ink) : null,
             Steps = blocks.Has(Block.Steps) ? RoomWriting.Steps(plan.Steps) : null,
             Alternatives = blocks.Has(Block.Alternatives) ? RoomWriting.Alternatives(plan.Alternatives) : null,
+            Drawing = blocks.Has(Block.Drawing) ? CeilingDrawing.Svg(plan, survey) : null,
         };
     }
 

@@ -17,7 +17,8 @@ public sealed class GivenBulkhead
         var parts = box.GetProperty("parts").EnumerateArray()
             .Select(part => Planes.Polygon([.. part.EnumerateArray().Select(r => room.Points(r))])).ToArray();
         Footprint = Planes.Factory.CreateMultiPolygon(parts);
-        Ring = room.Points(box.GetProperty("footprint"));
+        // empty where deeper bulkheads take all of it
+        Ring = parts.Length == 0 ? [] : room.Points(box.GetProperty("footprint"));
         Members = [.. box.Member("members").Items().Select(m => new GivenMember(m, room))];
         Boards = [.. box.Member("boards").Items().Select(b => new GivenBoxBoard(b, room))];
         Backing = [.. box.Member("backing").Items().Select(b => (

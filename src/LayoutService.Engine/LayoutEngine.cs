@@ -18,7 +18,7 @@ namespace LayoutService.Engine;
 public static class LayoutEngine
 {
     /// <summary>Version of the planning method; a change that can alter any plan changes it.</summary>
-    public const string EngineVersion = "1.0.0";
+    public const string EngineVersion = "1.1.0";
 
     public static PlanOutcome Plan(Survey survey)
     {

@@ -75,7 +75,7 @@ public static class RuleUses
         ["overhang-most"] = Bearing, ["doubled-joist-gap"] = Bearing, ["scab-length"] = Bearing, ["fasteners-per-joint"] = Bearing, ["culls-least"] = Bearing,
         ["board-screw-spacing-default"] = Bearing, ["board-screw-half-inch"] = Bearing, ["board-screw-five-eighths"] = Bearing,
         ["board-screw-three-eighths"] = Bearing,
-        ["hole-to-strap"] = ByMember, ["light-from-wall"] = ByStage, ["bulkhead-clearance"] = ByMember,
+        ["hole-to-strap"] = ByMember, ["hole-to-seam"] = ByMember, ["light-from-wall"] = ByStage, ["bulkhead-clearance"] = ByMember,
         ["bulkhead-rung-spacing"] = ByStage, ["bulkhead-block-spacing"] = ByStage,
     };
 

@@ -1,4 +1,5 @@
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Fixtures;
 using LayoutService.Engine.Geometry;
 using LayoutService.Engine.Insulation;
 using LayoutService.Engine.Measures;
@@ -14,7 +15,8 @@ internal static class BattSceneReader
     private const long BlockThickness = 38 * Length.PerMillimetre;
     private const long BlockDepth = 89 * Length.PerMillimetre;
 
-    public static BattScene Of(FramedRoom room, InsulationWish wish, JoistPlan joists, RuleBook book, IReadOnlyList<NailerLine> nailers, IReadOnlyList<string> nailerIds)
+    public static BattScene Of(FramedRoom room, InsulationWish wish, JoistPlan joists, RuleBook book, IReadOnlyList<NailerLine> nailers, IReadOnlyList<string> nailerIds,
+        IReadOnlyList<PlacedFixture> placed)
     {
         var depth = wish.JoistDepth.Units;
         if (room.Field.Kind == JoistKind.IJoist)
@@ -28,7 +30,7 @@ internal static class BattSceneReader
         {
             Region = wish.Region is { } ring ? floor.Meet([.. ring.Select(room.Frame.In)]) : floor,
             Bays = [.. joists.Bays.Select(b => Bay(room, b)).OrderBy(b => b.Across.Lo).ThenBy(b => b.Along?.Lo ?? 0)],
-            Obstacles = [.. Services(room), .. Blocking(nailers, nailerIds)],
+            Obstacles = [.. Services(room), .. BattFixtures.Of(room, placed, book), .. Blocking(nailers, nailerIds)],
             Batts = wish.Batts,
             Depth = depth,
             Rules = RulesOf(book, room.Survey.Units == UnitSystem.Imperial),

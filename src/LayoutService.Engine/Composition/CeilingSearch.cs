@@ -5,10 +5,6 @@ using LayoutService.Engine.Strapping;
 
 namespace LayoutService.Engine.Composition;
 
-/// <summary>The rows and the board joints that were chosen together.</summary>
-public sealed record ChosenCeiling(
-    RowRules Rules, IReadOnlyList<WallRow> WallRows, RowSkeleton Skeleton, IReadOnlyList<StrapLine> Lines, SheetLayout Layout);
-
 /// <summary>
 /// Rows and sheets as one choice. The least number of full rows is exact (see <see cref="RowSkeletons"/>); every candidate
 /// placing of that many rows is then offered to the board search, and the best pair wins: least slivers, then stagger,
@@ -21,16 +17,24 @@ public sealed class CeilingSearch
     private readonly StockPrices _prices;
     private readonly SheetPricing _pricing;
     private readonly StrapLines _straps;
+    private readonly JointWeights _weights;
+    private readonly FreeButts _free;
+    private readonly long _bound;
+    private readonly bool _buttsAnywhere;
     private readonly Dictionary<RowSet, CourseOptions> _options = [];
     private readonly List<Span> _posts;
 
-    public CeilingSearch(FramedRoom room)
+    public CeilingSearch(FramedRoom room, bool buttsAnywhere = false)
     {
+        _buttsAnywhere = buttsAnywhere;
         _room = room;
         _rules = RowRules.Of(room.Survey.Strapping);
         _prices = new StockPrices(room.Survey.Sheets);
         _pricing = new SheetPricing(room.Survey.Sheets, _prices);
         _straps = new StrapLines(room, _rules);
+        _weights = new JointWeights(room, _prices, StrapWeight.Of(room.Survey, _prices));
+        _free = new FreeButts(room, _prices, _straps, _rules);
+        _bound = SheetBound.Of(room, _prices);
         _posts = Posts(room, _rules);
     }
 
@@ -52,7 +56,7 @@ public sealed class CeilingSearch
         }
 
         var quick = Best(SearchBudget.For(_room.Survey.Effort), wallRows, skeletons);
-        if (_room.Survey.Effort == Effort.Quick && (quick.Chosen is null || quick.Chosen.Layout.Penalty >= SheetSearch.NearRow))
+        if (_room.Survey.Effort == Effort.Quick && (quick.Chosen is null || quick.Chosen.Layout.Penalty > 0))
         {
             var thorough = Best(SearchBudget.For(Effort.Thorough), wallRows, skeletons);
             return thorough.Chosen is null ? quick : thorough;
@@ -65,16 +69,18 @@ public sealed class CeilingSearch
         SearchBudget budget, IReadOnlyList<WallRow> wallRows, IReadOnlyList<RowSkeleton> skeletons)
     {
         var found = new List<(ChosenCeiling Made, SheetSearch Search, int[] Choice)>();
-        foreach (var division in CourseLines.Offer(_room, budget.Divisions))
+        var settings = new Dictionary<SheetSearch, (CourseOptions Options, LayoutCosting Costing)>();
+        foreach (var division in CourseLines.Offer(_room, _prices, budget.Divisions))
         {
             var runs = CourseRuns.Of(_room, division);
-            var costing = _pricing.Cost(division.SheetWidth);
+            var costing = new LayoutCosting(_room, _pricing.Cost(division.SheetWidth), _prices, _weights, division, runs);
             var wishes = Wishes(division, runs);
             foreach (var skeleton in skeletons)
             {
                 foreach (var rows in new RowLattices(_rules, skeleton).Offer(wishes, budget.Lattices / skeletons.Count))
                 {
                     var lines = WithOpeningStraps(_straps.Lay(rows, skeleton.Locals), runs);
+                    CourseOptions options;
                     var search = Over(lines);
                     if (search is null && found.Count == 0)
                     {
@@ -85,11 +91,15 @@ public sealed class CeilingSearch
                     if (search is not null)
                     {
                         var (layout, choice) = search.Guessed();
+                        settings[search] = (options, costing);
                         found.Add((new ChosenCeiling(_rules, wallRows, skeleton, lines, layout), search, choice));
                     }
 
-                    SheetSearch? Over(List<StrapLine> over) => SheetSearch.Over(
-                        _room, costing, _prices, division, runs, Options(new RowSet(division.SheetWidth, budget.Patterns, [.. over])));
+                    SheetSearch? Over(List<StrapLine> over)
+                    {
+                        options = Options(new RowSet(division.SheetWidth, budget.Patterns, [.. over]));
+                        return SheetSearch.Over(_room, costing, _prices, division, runs, options);
+                    }
                 }
             }
         }
@@ -99,8 +109,7 @@ public sealed class CeilingSearch
             return (null, Findings.SheetsDoNotReach());
         }
 
-        var best = found
-            .OrderBy(f => Key(f.Made))
+        var best = found.OrderBy(f => Key(f.Made))
             .Take(budget.Carried)
             .Select(f =>
             {
@@ -108,10 +117,23 @@ public sealed class CeilingSearch
                 return (Made: f.Made with { Layout = layout }, f.Search, Choice: choice);
             })
             .OrderBy(f => Key(f.Made))
-            .Take(budget.Improved)
-            .Select(f => f.Made with { Layout = f.Search.Improve(f.Made.Layout, f.Choice, budget.Costings) })
-            .MinBy(Key)!;
-        return (OnlyUsedShorts(best), null);
+            .ToList();
+        var made = best.Take(budget.Improved).Select(f => f.Made with { Layout = f.Search.Improve(f.Made.Layout, f.Choice, budget.Costings) }).ToList();
+        if (_buttsAnywhere && made.Min(m => m.Layout.Penalty > 0 ? long.MaxValue : m.Layout.SheetCost) > _bound)
+        {
+            made.AddRange(best.DistinctBy(f => f.Made.Layout.Division).Take(budget.Freed).Select(f => Freed(f.Made, f.Search)).OfType<ChosenCeiling>());
+        }
+
+        var chosen = made.MinBy(Key)!;
+        return (chosen.OnlyUsedShorts() with { Others = OtherCeilings.Of(chosen, [.. made, .. best.Select(f => f.Made)], PostsCut) }, null);
+
+        ChosenCeiling? Freed(ChosenCeiling start, SheetSearch search)
+        {
+            var (options, costing) = settings[search];
+            return _free.Best([.. start.Lines], options, costing, start.Layout.Division, start.Layout.Runs, budget.Beam, budget.Beam / 2) is { } laid
+                ? start with { Lines = laid.Lines, Layout = laid.Layout }
+                : null;
+        }
     }
 
     // divisions that meet the same rows share what is known about them
@@ -119,7 +141,7 @@ public sealed class CeilingSearch
     {
         if (!_options.TryGetValue(rows, out var options))
         {
-            _options[rows] = options = new CourseOptions(_room, _prices, rows.SheetWidth, [.. rows.Lines.Select(l => l.Bearing)], rows.Patterns);
+            _options[rows] = options = new CourseOptions(_room, _prices, _weights, rows.SheetWidth, [.. rows.Lines.Select(l => l.Bearing)], rows.Patterns);
         }
 
         return options;
@@ -162,12 +184,15 @@ public sealed class CeilingSearch
         made.Layout.Division.Holes.Firm,
         made.Layout.Division.Slivers,
         made.Layout.Penalty,
-        made.Lines.Sum(l => l.Through ? _posts.Count(p => p.Lo < l.At && l.At < p.Hi) : 0) + HoleRows.Met(_room.KeepOuts.Firm, _rules, made.Lines),
+        PostsCut(made) + HoleRows.Met(_room.KeepOuts.Firm, _rules, made.Lines),
         made.Layout.Cost,
         made.Layout.Division.Holes.Soft + HoleRows.Met(_room.KeepOuts.Soft, _rules, made.Lines),
         made.Layout.Division.Narrow,
         made.Layout.ButtCount,
         DifferentGaps(made.Lines));
+
+    private int PostsCut(ChosenCeiling made) =>
+        _posts.Count == 0 ? 0 : made.Lines.Sum(l => l.Through ? _posts.Count(p => p.Lo < l.At && l.At < p.Hi) : 0);
 
     private static int DifferentGaps(IReadOnlyList<StrapLine> lines)
     {
@@ -266,42 +291,5 @@ public sealed class CeilingSearch
 
         added.Sort(static (a, b) => a.At != b.At ? a.At.CompareTo(b.At) : a.Stretches[0].Across.Lo.CompareTo(b.Stretches[0].Across.Lo));
         return added;
-    }
-
-    private static ChosenCeiling OnlyUsedShorts(ChosenCeiling made)
-    {
-        var used = made.Layout.Butts.SelectMany(b => b).ToHashSet();
-        var kept = Enumerable.Range(0, made.Lines.Count)
-            .Where(i => made.Lines[i].Through || made.Lines[i].Serves is not null || used.Contains(i))
-            .ToList();
-        var newIndex = kept.Select((old, i) => (old, i)).ToDictionary(x => x.old, x => x.i);
-        var lines = kept.Select(i => made.Lines[i]).ToList();
-        return made with
-        {
-            Lines = lines,
-            Layout = made.Layout with
-            {
-                Lines = [.. lines.Select(l => l.Bearing)],
-                Butts = [.. made.Layout.Butts.Select(run => run.Select(b => newIndex[b]).ToArray())],
-            },
-        };
-    }
-
-    // lines are laid once (see StrapLines), so the same rows are the same objects
-    private readonly record struct RowSet(long SheetWidth, int Patterns, StrapLine[] Lines)
-    {
-        public bool Equals(RowSet other) =>
-            SheetWidth == other.SheetWidth && Patterns == other.Patterns && Lines.Length == other.Lines.Length && Lines.Zip(other.Lines).All(l => ReferenceEquals(l.First, l.Second));
-
-        public override int GetHashCode()
-        {
-            var hash = SheetWidth + Patterns;
-            foreach (var line in Lines)
-            {
-                hash = unchecked((hash * 31) + line.At);
-            }
-
-            return hash.GetHashCode();
-        }
     }
 }

@@ -17,8 +17,7 @@ public static class BoardCut
     {
         var prices = new StockPrices(room.Survey.Sheets);
         var pricing = new SheetPricing(room.Survey.Sheets, prices);
-        var width = layout.Division.SheetWidth;
-        var stock = pricing.Stock(width);
+        var stock = room.Survey.Sheets.Stock;
         var plan = SheetCutter.Solve(
             new SheetProblem
             {
@@ -27,7 +26,7 @@ public static class BoardCut
                     .. parts.Select(p => new SheetWanted(p.CutWidth, p.CutLength, (FactoryEdges)p.FactoryEdges)),
                     .. bulkheads.Boards.Select(b => new SheetWanted(b.Width, b.Length, FactoryEdges.None, true)),
                 ],
-                Stock = pricing.Kinds(width),
+                Stock = pricing.Kinds(),
             },
             room.Survey.Effort == Effort.Quick ? SheetCutter.QuickSteps : SheetCutter.ThoroughSteps);
         if (plan.Unplaced.Count > 0)
@@ -46,7 +45,7 @@ public static class BoardCut
 
         var imperial = room.Survey.Units == UnitSystem.Imperial;
         var perUnit = prices.PerUnit(room.Survey.Units);
-        var bound = Math.Min(plan.Cost, AreaBound(room, prices, bulkheads.Boards.Sum(b => b.Area)));
+        var bound = Math.Min(plan.Cost, SheetBound.Of(room, prices, bulkheads.Boards.Sum(b => b.Area)));
         var result = new CutResult(
             "sheets",
             prices.Priced ? "cost" : "area",
@@ -57,27 +56,6 @@ public static class BoardCut
             prices.Priced ? room.Survey.Prices?.Currency ?? string.Empty : imperial ? "ft2" : "m2");
         return (new CutBoard([.. plan.Sheets.Select(s => (stock[s.Kind], s))], stockOf, result), null);
     }
-
-    // no layout whatever covers the ceiling for less than its area, less what is cut short at walls, at the best price
-    // per area; and every cost is a whole multiple of the prices' common divisor
-    private static long AreaBound(FramedRoom room, StockPrices prices, double bulkheads)
-    {
-        var perimeter = room.Board.Edges.Sum(e => Geometry.Rings.DistanceBetween(e.From, e.To));
-        var area = Math.Max(0, room.Board.Area - (perimeter * room.Survey.Sheets.CutAllowance.Units)) + bulkheads;
-        var rate = double.MaxValue;
-        long divisor = 0;
-        foreach (var sheet in room.Survey.Sheets.Stock)
-        {
-            var cost = prices.Cost(sheet);
-            rate = Math.Min(rate, cost / ((double)sheet.Width.Units * sheet.Length.Units));
-            divisor = Divisor(divisor, cost);
-        }
-
-        var least = (long)Math.Floor(area * rate * (1 - 1e-9));
-        return divisor == 0 ? least : (least + divisor - 1) / divisor * divisor;
-    }
-
-    private static long Divisor(long a, long b) => b == 0 ? a : Divisor(b, a % b);
 }
 
 /// <summary>Writes the cut plan with the ids of the pieces.</summary>

@@ -20,12 +20,12 @@ public static class FixtureRounds
 {
     private const int MostRounds = 3;
 
-    public static (CeilingWithFixtures? Made, Finding? Obstacle) Best(FramedRoom room)
+    public static (CeilingWithFixtures? Made, Finding? Obstacle) Best(FramedRoom room, bool buttsAnywhere = false)
     {
         var wishes = room.Survey.Fixtures;
         if (wishes.Count == 0)
         {
-            var (chosen, obstacle) = new CeilingSearch(room).Best();
+            var (chosen, obstacle) = new CeilingSearch(room, buttsAnywhere).Best();
             return (chosen is null ? null : new CeilingWithFixtures(room, chosen, []), obstacle);
         }
 
@@ -37,7 +37,7 @@ public static class FixtureRounds
         for (var round = 1; ; round++)
         {
             var held = room.With(new KeepOuts(Holes(standing, i => firm[i]), Holes(standing, i => !firm[i] && standing[i].Clashes.Count == 0)));
-            var (chosen, obstacle) = new CeilingSearch(held).Best();
+            var (chosen, obstacle) = new CeilingSearch(held, buttsAnywhere).Best();
             if (chosen is null)
             {
                 return (null, obstacle);
@@ -59,7 +59,7 @@ public static class FixtureRounds
     /// <summary>Rows and sheets as if there were no hole; the fixtures then keep off them as far as they can.</summary>
     public static (CeilingWithFixtures? Made, Finding? Obstacle) Regardless(FramedRoom room)
     {
-        var (chosen, obstacle) = new CeilingSearch(room).Best();
+        var (chosen, obstacle) = new CeilingSearch(room, buttsAnywhere: false).Best();
         return chosen is null
             ? (null, obstacle)
             : (new CeilingWithFixtures(room, chosen, new FixturePlanner(room, Rules(room.Survey), room.Survey.Fixtures).Place([.. Straps(chosen)], [.. Seams(room, chosen)])), null);

@@ -1,4 +1,5 @@
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Fixtures;
 using LayoutService.Engine.Geometry;
 using LayoutService.Engine.Insulation;
 using LayoutService.Engine.Standards;
@@ -10,7 +11,8 @@ namespace LayoutService.Engine.Composition;
 internal static class InsulationJoin
 {
     public static (InsulationPlan? Insulation, StrappingPlan Strapping) Of(
-        FramedRoom room, ChosenCeiling chosen, CutLumber lumber, StrappingWriter straps, StrappingPlan strapping, JoistPlan joists)
+        FramedRoom room, ChosenCeiling chosen, CutLumber lumber, StrappingWriter straps, StrappingPlan strapping, JoistPlan joists,
+        IReadOnlyList<PlacedFixture> placed)
     {
         if (room.Survey.Insulation is not { } wish)
         {
@@ -18,7 +20,7 @@ internal static class InsulationJoin
         }
 
         var book = new RuleBook(PublishedTables.Current, room.Survey.Ruleset, room.Survey.RuleOverrides);
-        var scene = BattSceneReader.Of(room, wish, joists, book, lumber.Nailers, straps.NailerIds);
+        var scene = BattSceneReader.Of(room, wish, joists, book, lumber.Nailers, straps.NailerIds, placed);
         var layout = BattPlanner.Plan(scene);
         var writer = new InsulationWriter(room, scene, layout);
         var rows = chosen.Lines.Select(l => l.Bearing).ToList();

@@ -23,7 +23,7 @@ public static class PlanWriter
         var boxWriter = new BulkheadWriter(room, bulkheads);
         var joists = JoistWriter.Joists(room);
         var (insulation, strapping) = InsulationJoin.Of(
-            room, chosen, lumber, strapWriter, strapWriter.Write(sheetWriter.ButtsOnLine(), StockOfPieces(lumber)), joists);
+            room, chosen, lumber, strapWriter, strapWriter.Write(sheetWriter.ButtsOnLine(), StockOfPieces(lumber)), joists, placed);
         var sheets = sheetWriter.Write(strapWriter.RowIds, seams, board.StockOf, new CutoutMarks(room, placed));
         var finished = FinishedHeight(survey);
         var holes = new FixtureWriter(room, chosen, placed).Write(strapWriter.RowIds, seams, strapping);
@@ -74,7 +74,7 @@ public static class PlanWriter
             CutPlan = cutPlan,
             Takeoff = takeoff,
             Steps = WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, insulation, fixtures, boxes),
-            Alternatives = [],
+            Alternatives = PlanAlternatives.Of(room, chosen, board, sheets),
         };
     }
 

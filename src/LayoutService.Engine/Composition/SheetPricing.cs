@@ -10,15 +10,19 @@ public sealed class SheetPricing(SheetWish wish, StockPrices prices)
     private readonly Dictionary<WantedSet, long> _known = [];
     private SheetWanted[] _asked = [];
 
+    /// <summary>All the stock, in the caller's order: full courses take sheets of their own width, rips come from any that holds them.</summary>
+    public IReadOnlyList<SheetKind> Kinds() =>
+        [.. wish.Stock.Select(s => new SheetKind(s.Width.Units, s.Length.Units, prices.Cost(s), s.Quantity))];
+
+    /// <summary>The stock of one width alone, for board that rooms of a job share.</summary>
+    public IReadOnlyList<SheetStock> Stock(long width) => [.. wish.Stock.Where(s => s.Width.Units == width)];
+
     public IReadOnlyList<SheetKind> Kinds(long width) =>
         [.. Stock(width).Select(s => new SheetKind(s.Width.Units, s.Length.Units, prices.Cost(s), s.Quantity))];
 
-    /// <summary>The stock of one width, in the caller's order.</summary>
-    public IReadOnlyList<SheetStock> Stock(long width) => [.. wish.Stock.Where(s => s.Width.Units == width)];
-
     public BoardCosting Cost(long width)
     {
-        var kinds = Kinds(width);
+        var kinds = Kinds();
         return boards =>
         {
             // one buffer asks, and is copied only to be remembered

@@ -42,6 +42,28 @@ public static class SheetCutter
         return cost == long.MaxValue ? null : cost / types.CostScale;
     }
 
+    /// <summary>Cost and number of sheets of a plan by the greedy part alone; null where <see cref="Estimate"/> is.</summary>
+    public static (long Cost, int Sheets)? Count(SheetProblem problem, int runs = 4)
+    {
+        var types = new SheetTypes(problem);
+        var greedy = new SheetGreedy(types);
+        var worths = new double[types.Count];
+        SheetWorths.CutAlone(types, worths);
+        (long Cost, int Sheets) best = (long.MaxValue, 0);
+        for (var run = 0; run < runs; run++)
+        {
+            var designs = new List<SheetDesign>();
+            if (greedy.Run(worths, SheetFirstCut.LargerRest, designs) is var cost && cost < best.Cost)
+            {
+                best = (cost, designs.Sum(d => d.Times));
+            }
+
+            greedy.Correct(worths);
+        }
+
+        return best.Cost == long.MaxValue ? null : (best.Cost / types.CostScale, best.Sheets);
+    }
+
     /// <summary>The best plan found within the budget of steps, and a bound that no plan can go below.</summary>
     public static SheetSolution Solve(SheetProblem problem, int steps)
     {

@@ -15,6 +15,8 @@ public sealed record BoardPart(
 /// <summary>Cuts a layout into its parts: exact rectangles where the board is whole, else the region clipped to the box.</summary>
 public sealed class BoardPieces(FramedRoom room)
 {
+    private BoardSizes? _sizes;
+
     /// <summary>Parts of every run in order along it; LowLine and HighLine are the bearing lines at its ends, or −1 at a wall.</summary>
     public List<BoardPart> Cut(SheetLayout layout)
     {
@@ -43,11 +45,9 @@ public sealed class BoardPieces(FramedRoom room)
         var run = layout.Runs[index];
         var along = new Span(ring.Min(c => c.U), ring.Max(c => c.U));
         var across = new Span(ring.Min(c => c.V), ring.Max(c => c.V));
-        var allowance = room.Survey.Sheets.CutAllowance.Units;
         var factory = SheetSearch.FactoryEdges(room, layout.Division, run, across);
         var ends = (lowLine < 0 || along.Lo > at ? 1 : 0) + (highLine < 0 || along.Hi < end ? 1 : 0);
-        var sides = (SeamLow(run, across) ? 0 : 1) + (SeamHigh(run, across) ? 0 : 1);
-        var whole = room.Survey.Sheets.Stock.Any(s => s.Width.Units == layout.Division.SheetWidth && s.Length.Units == along.Size);
+        _sizes ??= new BoardSizes(room, layout.Division);
         return new BoardPart(
             index,
             run.Course,
@@ -57,17 +57,14 @@ public sealed class BoardPieces(FramedRoom room)
             ring.Length == 4 && LayoutService.Engine.Geometry.Rings.TwiceArea(ring) == 2 * (Int128)along.Size * across.Size,
             along.Lo == at ? lowLine : -1,
             along.Hi == end ? highLine : -1,
-            across.Size == layout.Division.SheetWidth ? across.Size : Math.Max(1, across.Size - (sides * allowance)),
-            whole ? along.Size : Math.Max(1, along.Size - (ends * allowance)),
+            _sizes.Width(run, across),
+            _sizes.Length(along.Size, ends),
             factory,
             (double)LayoutService.Engine.Geometry.Rings.TwiceArea(ring) / 2);
     }
 
     /// <summary>True when the low long edge of a part meets the course before.</summary>
-    public bool SeamLow(CourseRun run, Span across) => across.Lo == run.Strip.Lo && across.Lo > room.Board.LowV;
-
-    /// <summary>True when the high long edge of a part meets the course after.</summary>
-    public bool SeamHigh(CourseRun run, Span across) => across.Hi == run.Strip.Hi && across.Hi < room.Board.HighV;
+    public bool SeamLow(CourseRun run, Span across) => _sizes!.SeamLow(run, across);
 
     private IEnumerable<Uv[]> Rings(Span along, CourseRun run)
     {

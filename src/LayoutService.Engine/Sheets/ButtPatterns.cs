@@ -19,7 +19,7 @@ public sealed record ButtPattern(int[] Lines, long ByShare, long ByCount)
 /// goes, from either wall. That holds every pattern with one butt, and for longer runs those that waste least. An opening
 /// wholly inside the run gets a butt through it. Cost: lines × lengths × pieces × log lines.
 /// </summary>
-public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices prices, long width)
+public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices prices, JointWeights weights, long width)
 {
     /// <summary>No piece of board is shorter than this where there is a choice: 400 mm. Common practice, no source.</summary>
     public const long LeastPiece = 400 * Length.PerMillimetre;
@@ -157,8 +157,8 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
                 return;
             }
 
-            share += joint;
-            count += joint;
+            share += joint + (lines[butt].Extra ? weights.Strap : 0);
+            count += joint + (lines[butt].Extra ? weights.Strap : 0);
             Price(lines[butt].At);
         }
 

@@ -28,11 +28,12 @@ public static class CourseLines
 
     private const int MostBesideHoles = 40;
 
-    public static List<CourseDivision> Offer(FramedRoom room, int most)
+    public static List<CourseDivision> Offer(FramedRoom room, StockPrices prices, int most)
     {
         var board = room.Board;
         var (low, high) = (board.LowV, board.HighV);
-        var offered = new List<CourseDivision>();
+        var offered = new List<(CourseDivision Division, double Use)>();
+        var use = new CourseUse(room);
         foreach (var width in room.Survey.Sheets.Stock.Select(s => s.Width.Units).Distinct().OrderDescending())
         {
             var firsts = new List<long> { low + width, low + Remainder(high - low, width) };
@@ -53,24 +54,49 @@ public static class CourseLines
                 firsts.Add(room.SnapDownAcross(low + Remainder(((ring.Min(c => c.V) + ring.Max(c => c.V)) / 2) - low, width)));
             }
 
-            var divided = firsts.Distinct().Select(first => Divide(room, width, first)).ToList();
+            // a rip of the least width, or one of which a sheet gives two, at each wall along the joists
+            foreach (var level in board.Edges.Where(e => e.Parallel).Select(e => e.From.V).Append(low).Append(high).Distinct().Order().ToList())
+            {
+                foreach (var strip in new[] { LeastRip, width / 2 })
+                {
+                    firsts.Add(room.SnapUpAcross(low + Remainder(level + strip - low, width)));
+                    firsts.Add(room.SnapDownAcross(low + Remainder(level - strip + width - low, width)));
+                }
+            }
+
+            var divided = firsts.Where(f => f > low).Distinct().Select(first => Divide(room, width, first)).ToList();
             if (room.KeepOuts.Any && divided.TrueForAll(d => d.Holes.Firm + d.Holes.Soft > 0))
             {
                 divided.AddRange(BesideHoles(room, width).Except(firsts).Select(first => Divide(room, width, first)));
             }
 
-            offered.AddRange(divided);
+            offered.AddRange(divided.Select(d => (d, (use.Of(d.Lines, width) * prices.Rate(width)) + prices.SeamCost(room, d))));
         }
 
-        // the best of every width in turn
+        // least slivers, then least sheet, then fewest narrow rips and courses
         var ranked = offered
-            .GroupBy(d => d.SheetWidth)
-            .SelectMany(width => width
-                .Select((d, i) => (d, i))
-                .OrderBy(x => x.d.Holes.Firm).ThenBy(x => x.d.Slivers).ThenBy(x => x.d.Holes.Soft).ThenBy(x => x.d.Narrow + (x.d.Courses * PreferredRip)).ThenBy(x => x.i)
-                .Select((x, rank) => (x.d, rank)));
-        return [.. ranked.OrderBy(x => x.rank).ThenBy(x => x.d.Holes.Firm).ThenBy(x => x.d.Slivers).Select(x => x.d).Take(most)];
+            .Select((o, i) => (o.Division, o.Use, i))
+            .OrderBy(x => x.Division.Holes.Firm)
+            .ThenBy(x => x.Division.Slivers)
+            .ThenBy(x => x.Division.Holes.Soft)
+            .ThenBy(x => x.Use)
+            .ThenBy(x => x.Division.Narrow + (x.Division.Courses * PreferredRip))
+            .ThenBy(x => x.i)
+            .Select(x => x.Division)
+            .ToList();
+        return [.. Plain(offered.ConvertAll(o => o.Division)).Take((most + 1) / 3).Concat(ranked).Distinct().Take(most)];
     }
+
+    // full courses with the widest rips: the fewest slivers, narrow rips and courses of each width in turn
+    private static IEnumerable<CourseDivision> Plain(List<CourseDivision> offered) => offered
+        .GroupBy(d => d.SheetWidth)
+        .SelectMany(width => width
+            .Select((d, i) => (d, i))
+            .OrderBy(x => x.d.Holes.Firm).ThenBy(x => x.d.Slivers).ThenBy(x => x.d.Holes.Soft)
+            .ThenBy(x => x.d.Narrow + (x.d.Courses * PreferredRip)).ThenBy(x => x.i)
+            .Select((x, rank) => (x.d, rank)))
+        .OrderBy(x => x.rank).ThenBy(x => x.d.Holes.Firm).ThenBy(x => x.d.Slivers)
+        .Select(x => x.d);
 
     // with a seam just past a hole
     private static IEnumerable<long> BesideHoles(FramedRoom room, long width) => room.KeepOuts.Firm.Concat(room.KeepOuts.Soft)

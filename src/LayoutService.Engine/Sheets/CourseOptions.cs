@@ -10,12 +10,12 @@ public sealed record CourseOption(int[][] Butts, int[] All, long ByShare, long B
 }
 
 /// <summary>Lists the choices of every course over given lines; runs that look alike are worked out once, whatever the division.</summary>
-public sealed class CourseOptions(FramedRoom room, StockPrices prices, long sheetWidth, IReadOnlyList<BearingLine> lines, int most)
+public sealed class CourseOptions(FramedRoom room, StockPrices prices, JointWeights weights, long sheetWidth, IReadOnlyList<BearingLine> lines, int most)
 {
     private readonly List<(CourseRun Run, bool[] Backed, List<ButtPattern> Patterns, List<CourseOption> Alone)> _known = [];
     private readonly bool[] _backed = new bool[lines.Count];
     private readonly List<Span>[] _board = [.. lines.Select(l => room.Board.AcrossAt(l.At, 0))];
-    private readonly ButtPatterns _patterns = new(lines, prices, sheetWidth);
+    private readonly ButtPatterns _patterns = new(lines, prices, weights, sheetWidth);
 
     // straps keep an opening's clearance, and end square where it lies askew; the board's edge runs on to the opening
     private readonly long _tolerance = 2 + room.OpeningRings
@@ -87,6 +87,13 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, long shee
         return (found, alone);
     }
 
+    /// <summary>The ways known to break a run on these lines, as places; and where else its butts may stand.</summary>
+    public (List<long[]> Known, ButtStand Stand) Free(CourseRun run, long gap)
+    {
+        var known = Patterns(run).Patterns.ConvertAll(p => Array.ConvertAll(p.Lines, l => lines[l].At));
+        return (known, new ButtStand(room, lines, run.Strip, _backed, gap));
+    }
+
     private static bool Askew(IReadOnlyList<Uv> ring) =>
         ring.Where((corner, i) => corner.U != ring[(i + 1) % ring.Count].U && corner.V != ring[(i + 1) % ring.Count].V).Any();
 
@@ -102,6 +109,26 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, long shee
         {
             var butt = span.Meet(run.Strip);
             if (butt.Size > 0 && !Covered(lines[line], butt))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>The same for any line, known here or not.</summary>
+    public bool Backs(CourseRun run, BearingLine line)
+    {
+        if (!run.Along.Holds(line.At) || !room.KeepOuts.ButtMayStand(line.At, run.Strip))
+        {
+            return false;
+        }
+
+        foreach (var span in room.Board.AcrossAt(line.At, 0))
+        {
+            var butt = span.Meet(run.Strip);
+            if (butt.Size > 0 && !Covered(line, butt))
             {
                 return false;
             }

@@ -44,8 +44,8 @@ public sealed class OffcutChain
         }
     }
 
-    /// <summary>The option of each course on the best chain; <paramref name="penalty"/> is of option o of course c after option p.</summary>
-    public int[] Best(IReadOnlyList<CourseOption>[] options, Func<int, int, int, long> penalty)
+    /// <summary>The option of each course on the best chain; <paramref name="penalty"/> is of option o of course c after option p, <paramref name="weight"/> of option o alone, in money.</summary>
+    public int[] Best(IReadOnlyList<CourseOption>[] options, Func<int, int, int, long> penalty, Func<int, int, long> weight)
     {
         var from = new int[options.Length][];
         var before = new List<Label> { new() };
@@ -71,6 +71,7 @@ public sealed class OffcutChain
 
                     trial.CopyFrom(before[p]);
                     trial.Penalty = worth;
+                    trial.Price += weight(c, o);
                     Lay(trial, firstRun, options[c][o]);
                     var value = Value(trial);
                     if (worth < best.Penalty || value < bestValue)

@@ -10,16 +10,6 @@ public readonly record struct WantedBoard(long Width, long Length, int FactoryEd
 /// <summary>What a set of wanted boards costs, in the smallest unit of the objective.</summary>
 public delegate long BoardCosting(IReadOnlyList<WantedBoard> boards);
 
-/// <summary>A whole layout of butts over given bearing lines.</summary>
-public sealed record SheetLayout(
-    CourseDivision Division,
-    IReadOnlyList<CourseRun> Runs,
-    IReadOnlyList<int[]> Butts,
-    IReadOnlyList<BearingLine> Lines,
-    long Penalty,
-    long Cost,
-    int ButtCount);
-
 /// <summary>
 /// Problem: choose the butts of every course so that neighbouring courses are staggered and the sheets cost least.
 /// Method: dynamic programme over courses (Viterbi) on guessed prices of pieces, and again with the offcuts
@@ -29,27 +19,20 @@ public sealed record SheetLayout(
 /// </summary>
 public sealed class SheetSearch
 {
-    private const long OneRow = 1_000_000;
-    /// <summary>What two butts nearer than the stagger weigh; anything less is a matter of preference.</summary>
-    public const long NearRow = 10_000;
-
-    private const long Corner = 100;
-
     private readonly FramedRoom _room;
-    private readonly BoardCosting _costing;
+    private readonly LayoutCosting _costing;
     private readonly StockPrices _prices;
     private readonly CourseDivision _division;
     private readonly IReadOnlyList<CourseRun> _runs;
     private readonly IReadOnlyList<BearingLine> _lines;
-    private readonly int[] _rowNumber;
+    private readonly Butt[] _places;
     private readonly List<CourseOption>[] _options;
     private readonly long[][,] _between;
     private readonly long[][] _corners;
-    private readonly List<WantedBoard> _wanted = [];
 
     /// <summary>Sets the search up; null when some run cannot be divided on these lines.</summary>
     public static SheetSearch? Over(
-        FramedRoom room, BoardCosting costing, StockPrices prices, CourseDivision division,
+        FramedRoom room, LayoutCosting costing, StockPrices prices, CourseDivision division,
         IReadOnlyList<CourseRun> runs, CourseOptions over)
     {
         var options = over.Of(division, runs);
@@ -57,15 +40,11 @@ public sealed class SheetSearch
     }
 
     private SheetSearch(
-        FramedRoom room, BoardCosting costing, StockPrices prices, CourseDivision division,
+        FramedRoom room, LayoutCosting costing, StockPrices prices, CourseDivision division,
         IReadOnlyList<CourseRun> runs, IReadOnlyList<BearingLine> lines, List<CourseOption>[] options)
     {
         (_room, _costing, _prices, _division, _runs, _lines, _options) = (room, costing, prices, division, runs, lines, options);
-        _rowNumber = new int[lines.Count];
-        for (int i = 0, row = 0; i < lines.Count; i++)
-        {
-            _rowNumber[i] = lines[i].Through ? ++row : row;
-        }
+        _places = Butt.Places(lines);
 
         _between = new long[options.Length][,];
         _corners = new long[options.Length][];
@@ -79,7 +58,7 @@ public sealed class SheetSearch
             }
 
             _between[c] = table;
-            _corners[c] = [.. options[c].Select(o => CornerPenalty(division.Course(c), o.All))];
+            _corners[c] = [.. options[c].Select(o => CornerWeight(division.Course(c), o.All))];
         }
     }
 
@@ -96,7 +75,7 @@ public sealed class SheetSearch
     /// <summary>The better of a layout and the one that the chain of offcuts gives, costed truly.</summary>
     public (SheetLayout Layout, int[] Choice) Carried(SheetLayout layout, int[] choice)
     {
-        var chain = new OffcutChain(_prices, _division, _runs, _lines).Best(_options, (c, p, o) => _between[c][p, o] + _corners[c][o]);
+        var chain = new OffcutChain(_prices, _division, _runs, _lines).Best(_options, (c, p, o) => _between[c][p, o], (c, o) => _corners[c][o]);
         return !chain.AsSpan().SequenceEqual(choice) && Costed(chain) is var other && Better(other, layout) ? (other, chain) : (layout, choice);
     }
 
@@ -154,8 +133,8 @@ public sealed class SheetSearch
                 var best = (Penalty: long.MaxValue, Guess: long.MaxValue);
                 for (var p = 0; p < before.Length; p++)
                 {
-                    var penalty = before[p].Penalty + _between[c][p, o] + _corners[c][o];
-                    var guess = before[p].Guess + options[o].Guess(1);
+                    var penalty = before[p].Penalty + _between[c][p, o];
+                    var guess = before[p].Guess + options[o].Guess(1) + _corners[c][o];
                     if (penalty < best.Penalty || (penalty == best.Penalty && guess < best.Guess))
                     {
                         best = (penalty, guess);
@@ -191,7 +170,7 @@ public sealed class SheetSearch
         long penalty = 0;
         for (var c = 0; c < choice.Length; c++)
         {
-            penalty += _between[c][c == 0 ? 0 : choice[c - 1], choice[c]] + _corners[c][choice[c]];
+            penalty += _between[c][c == 0 ? 0 : choice[c - 1], choice[c]];
         }
 
         return penalty;
@@ -219,44 +198,23 @@ public sealed class SheetSearch
         {
             foreach (var b in here)
             {
-                var apart = Math.Abs(_lines[a].At - _lines[b].At);
-                if (apart == 0)
-                {
-                    penalty += OneRow;
-                }
-                else if (_room.Survey.Sheets.MinStagger is { } least ? apart < least.Units : RowsApart(a, b) < _room.Survey.Sheets.StaggerRows)
-                {
-                    penalty += NearRow;
-                }
+                penalty += Butt.Penalty(_places[a], _places[b], _room.Survey.Sheets.MinStagger?.Units, _room.Survey.Sheets.StaggerRows);
             }
         }
 
         return penalty;
-    }
-
-    // counted in row spaces of the rows that run through; a short strap lies part of a space from either
-    private int RowsApart(int a, int b)
-    {
-        var (low, high) = a < b ? (a, b) : (b, a);
-        return _rowNumber[high] - _rowNumber[low] + (_lines[high].Through ? 0 : 1) - (_lines[low].Through ? 0 : 1);
     }
 
     // butts stay 300 mm off the line of an inside corner when there is a choice (common practice, no source)
-    private long CornerPenalty(Span strip, int[] butts)
+    private long CornerWeight(Span strip, int[] butts)
     {
-        long penalty = 0;
+        long weight = 0;
         foreach (var line in butts)
         {
-            foreach (var corner in _room.InsideCorners)
-            {
-                if (Math.Abs(_lines[line].At - corner.U) < 300 * Length.PerMillimetre && strip.Holds(corner.V))
-                {
-                    penalty += Corner;
-                }
-            }
+            weight += _costing.Weights.Corner * _costing.Weights.Corners(strip, _lines[line].At);
         }
 
-        return penalty;
+        return weight;
     }
 
     private SheetLayout Costed(int[] choice)
@@ -267,36 +225,7 @@ public sealed class SheetSearch
             butts.AddRange(_options[c][choice[c]].Butts);
         }
 
-        long joints = 0;
-        var count = 0;
-        for (var r = 0; r < _runs.Count; r++)
-        {
-            joints += _prices.ButtCost(_runs[r].Across.Size) * butts[r].Length;
-            count += butts[r].Length;
-        }
-
-        return new SheetLayout(_division, _runs, butts, _lines, PenaltyOf(choice), _costing(Wanted(butts)) + joints, count);
-    }
-
-    private List<WantedBoard> Wanted(List<int[]> butts)
-    {
-        var wanted = _wanted;
-        wanted.Clear();
-        for (var r = 0; r < _runs.Count; r++)
-        {
-            var run = _runs[r];
-            var edges = FactoryEdges(_room, _division, run, run.Across);
-            var at = run.Along.Lo;
-            foreach (var line in butts[r])
-            {
-                wanted.Add(new WantedBoard(run.Across.Size, _lines[line].At - at, edges));
-                at = _lines[line].At;
-            }
-
-            wanted.Add(new WantedBoard(run.Across.Size, run.Along.Hi - at, edges));
-        }
-
-        return wanted;
+        return _costing.Of(_lines, butts, PenaltyOf(choice));
     }
 
     /// <summary>How many long edges of a piece meet a neighbouring course and should keep their taper.</summary>

@@ -1,4 +1,5 @@
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Geometry;
 using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Sheets;
@@ -55,6 +56,9 @@ public sealed class StockPrices
     /// <summary>Length and cost of each sheet of one width that leads the search.</summary>
     public (long Length, long Cost)[] Offers(long width) => [.. Plentiful(width).Select(s => (s.Length.Units, Cost(s)))];
 
+    /// <summary>Least cost for a unit of length of whole sheet of one width.</summary>
+    public double Rate(long width) => Plentiful(width).Min(s => (double)Cost(s) / s.Length.Units);
+
     // lengths of which there are only a few do not lead the search; the cutter still uses them where they fit
     private IEnumerable<SheetStock> Plentiful(long width)
     {
@@ -76,6 +80,41 @@ public sealed class StockPrices
         }
 
         return cost;
+    }
+
+    /// <summary>What finishing the tapered joints between the courses of a division is worth.</summary>
+    public long SeamCost(FramedRoom room, CourseDivision division)
+    {
+        if (!Priced || _wish.TaperedCostPerMetre == 0)
+        {
+            return 0;
+        }
+
+        long length = 0;
+        for (var c = 1; c < division.Courses; c++)
+        {
+            // a line on a wall of an arm has board on both sides over a part of its length only
+            var (below, above) = (AlongAt(room.Board, division.Lines[c], false), AlongAt(room.Board, division.Lines[c], true));
+            length += below.Sum(b => above.Sum(a => Math.Max(0, a.Meet(b).Size)));
+        }
+
+        return (long)decimal.Round(_wish.TaperedCostPerMetre * 10_000m * length / (1000 * Length.PerMillimetre));
+    }
+
+    // stretches of u where the board lies right above a line of constant v, or right below it
+    private static List<Span> AlongAt(Region board, long v, bool above)
+    {
+        var found = new List<Span>(2);
+        foreach (var cell in board.Cells)
+        {
+            if (above ? cell.V0 <= v && v < cell.V1 : cell.V0 < v && v <= cell.V1)
+            {
+                long Side(long at0, long at1) => at0 + (long)Math.Round((double)(at1 - at0) * (v - cell.V0) / (cell.V1 - cell.V0));
+                found.Add(new Span(Side(cell.L0, cell.L1), Side(cell.R0, cell.R1)));
+            }
+        }
+
+        return found;
     }
 
     /// <summary>The part of a sheet's width that a piece uses up: two rips at most come from one sheet.</summary>

@@ -35,7 +35,7 @@ public sealed record Stretch(
 /// <summary>A row as it lies: its centre along the joists and its stretches.</summary>
 public sealed record StrapLine(long At, bool Through, IReadOnlyList<Stretch> Stretches, WallRow? Serves)
 {
-    public BearingLine Bearing { get; } = new(At, [.. Stretches.Select(s => s.Across)], Through);
+    public BearingLine Bearing { get; } = new(At, [.. Stretches.Select(s => s.Across)], Through, !Through && Serves is null);
 }
 
 /// <summary>

@@ -2,7 +2,7 @@ using System.Text.Json.Nodes;
 
 namespace LayoutService.Auditor.Likeness;
 
-/// <summary>Moves what is let into a ceiling, hangs from it or runs over it with its room.</summary>
+/// <summary>Moves what is let into a ceiling or hangs from it with its room; services move with what lies in the bays.</summary>
 internal static class FixtureMoves
 {
     public static void Move(JsonNode request, Motion motion, Func<JsonNode, JsonNode> point)
@@ -10,14 +10,6 @@ internal static class FixtureMoves
         foreach (var owner in Listed(request, "fixtures").Concat(Listed(request, "mounts")))
         {
             owner["at"] = point(owner["at"]!);
-        }
-
-        foreach (var service in Listed(request, "services"))
-        {
-            foreach (var name in new[] { "path", "outline" }.Where(n => service[n] is JsonArray))
-            {
-                service[name] = new JsonArray([.. service[name]!.AsArray().Select(p => point(p!))]);
-            }
         }
 
         // a quarter turn lays what lay along x along y

@@ -64,6 +64,6 @@ public sealed record JointCostRequest
     /// <summary>Of a butt joint.</summary>
     public decimal? Butt { get; init; }
 
-    /// <summary>Of a tapered joint.</summary>
+    /// <summary>Of a tapered joint; it tells in the choice of the course lines.</summary>
     public decimal? Tapered { get; init; }
 }

@@ -1,0 +1,32 @@
+using LayoutService.Engine.Sheets;
+using LayoutService.Engine.Strapping;
+
+namespace LayoutService.Engine.Composition;
+
+/// <summary>The rows and the board joints that were chosen together.</summary>
+public sealed record ChosenCeiling(
+    RowRules Rules, IReadOnlyList<WallRow> WallRows, RowSkeleton Skeleton, IReadOnlyList<StrapLine> Lines, SheetLayout Layout)
+{
+    /// <summary>What the search met beside it.</summary>
+    public OtherCeilings Others { get; init; } = OtherCeilings.None;
+
+    /// <summary>The same without the short straps that back nothing.</summary>
+    public ChosenCeiling OnlyUsedShorts()
+    {
+        var used = Layout.Butts.SelectMany(b => b).ToHashSet();
+        var kept = Enumerable.Range(0, Lines.Count)
+            .Where(i => Lines[i].Through || Lines[i].Serves is not null || used.Contains(i))
+            .ToList();
+        var newIndex = kept.Select((old, i) => (old, i)).ToDictionary(x => x.old, x => x.i);
+        var lines = kept.Select(i => Lines[i]).ToList();
+        return this with
+        {
+            Lines = lines,
+            Layout = Layout with
+            {
+                Lines = [.. lines.Select(l => l.Bearing)],
+                Butts = [.. Layout.Butts.Select(run => run.Select(b => newIndex[b]).ToArray())],
+            },
+        };
+    }
+}

@@ -1,0 +1,211 @@
+using LayoutService.Engine.Ceilings;
+
+namespace LayoutService.Engine.Sheets;
+
+/// <summary>
+/// Problem: butts of every run, on rows or anywhere between, so that the sheets cost least when any offcut may serve any
+/// piece. Method: a beam search over the runs, one after the other; what is kept of a beginning is its price and the
+/// offcuts at hand, and each run may be broken by patterns of its own or by laying an offcut whole. Stagger is the first
+/// key, price less what the offcuts are worth the second. Not exact: the beam is narrow. Cost: runs × beam × patterns ×
+/// pieces × offcuts.
+/// </summary>
+public sealed class OffcutBeam
+{
+    private const int DynamicOffcuts = 3;
+    private const int MostLike = 3;
+
+    private readonly IReadOnlyList<CourseRun> _runs;
+    private readonly IReadOnlyList<ButtStand> _stands;
+    private readonly List<RunPattern>[] _patterns;
+    private readonly OffcutStore _store;
+    private readonly RunPatterns _maker;
+    private readonly BoardSizes _sizes;
+    private readonly (long Width, int Edges)[] _size;
+    private readonly long? _stagger;
+    private readonly int _staggerRows;
+    private readonly int _width;
+
+    /// <param name="room">The framed room.</param>
+    /// <param name="prices">What sheets cost.</param>
+    /// <param name="weights">What joints weigh.</param>
+    /// <param name="division">The courses.</param>
+    /// <param name="runs">Their runs.</param>
+    /// <param name="stands">Where the butts of each run may stand.</param>
+    /// <param name="known">Ways to break each run on the rows alone, as places.</param>
+    /// <param name="beam">Beginnings kept after each run, and five times as many patterns of each run.</param>
+    public OffcutBeam(
+        FramedRoom room, StockPrices prices, JointWeights weights, CourseDivision division, IReadOnlyList<CourseRun> runs,
+        IReadOnlyList<ButtStand> stands, IReadOnlyList<IReadOnlyList<long[]>> known, int beam)
+    {
+        (_runs, _stands, _width) = (runs, stands, beam);
+        _stagger = room.Survey.Sheets.MinStagger?.Units;
+        _staggerRows = room.Survey.Sheets.StaggerRows;
+        _sizes = new BoardSizes(room, division);
+        _size = [.. runs.Select(r => (_sizes.Width(r, r.Across), SheetSearch.FactoryEdges(room, division, r, r.Across)))];
+        _store = new OffcutStore(prices, division.SheetWidth, _size);
+        _maker = new RunPatterns(prices, division.SheetWidth, weights);
+        _patterns = new List<RunPattern>[runs.Count];
+        for (var r = 0; r < runs.Count; r++)
+        {
+            var (run, stand) = (runs[r], stands[r]);
+            var like = Enumerable.Range(0, r).FirstOrDefault(k => Alike(runs[k], run) && known[k].Count == known[r].Count && known[k].Zip(known[r]).All(p => p.First.AsSpan().SequenceEqual(p.Second)), -1);
+            if (like >= 0)
+            {
+                _patterns[r] = _patterns[like];
+                continue;
+            }
+
+            // an opening wholly inside a run asks for a butt through it: rows and straps there are known already
+            _patterns[r] = [.. known[r].Select(b => new RunPattern([.. b.Select(stand.At)], weights.Of(run, [.. b], stand)))];
+            if (run.Enclosed.Count == 0)
+            {
+                _patterns[r].AddRange(_maker.Of(run, stand, 5 * beam));
+            }
+        }
+    }
+
+    private sealed record Beginning(Beginning? Before, int Run, RunPattern? Pattern, long Penalty, double Price, double Value, Offcut[] Offcuts);
+
+    /// <summary>The best endings: for each run in order the places of its butts.</summary>
+    public List<long[][]> Best(int most)
+    {
+        var kept = new List<Beginning> { new(null, -1, null, 0, 0, 0, []) };
+        var laid = new Dictionary<long, List<RunPattern>>();
+        for (var r = 0; r < _runs.Count && kept.Count > 0; r++)
+        {
+            var next = new List<Beginning>(_width + 1);
+            laid.Clear();
+            foreach (var before in kept)
+            {
+                foreach (var pattern in _patterns[r])
+                {
+                    Consider(before, r, pattern, next);
+                }
+
+                if (_runs[r].Enclosed.Count > 0)
+                {
+                    continue;
+                }
+
+                long last = -1;
+                for (int i = 0, used = 0; i < before.Offcuts.Length && used < DynamicOffcuts; i++)
+                {
+                    var offcut = before.Offcuts[i];
+                    if (offcut.Serves(_size[r].Width, _size[r].Edges) && offcut.Length != last)
+                    {
+                        if (!laid.TryGetValue(offcut.Length, out var patterns))
+                        {
+                            laid[offcut.Length] = patterns = _maker.With(_runs[r], _stands[r], offcut.Length);
+                        }
+
+                        foreach (var pattern in patterns)
+                        {
+                            Consider(before, r, pattern, next);
+                        }
+
+                        last = offcut.Length;
+                        used++;
+                    }
+                }
+
+            }
+
+            kept = next;
+        }
+
+        return [.. kept.Take(most).Select(Places)];
+    }
+
+    private void Consider(Beginning before, int r, RunPattern pattern, List<Beginning> next)
+    {
+        var run = _runs[r];
+        var full = next.Count == _width;
+        var least = full ? before.Value + pattern.Extras + _store.Least(_size[r].Width, run.Along.Size) : 0;
+        if (full && (before.Penalty, least).CompareTo((next[^1].Penalty, next[^1].Value)) >= 0)
+        {
+            return;
+        }
+
+        var penalty = before.Penalty + Stagger(before, r, pattern);
+        if (full && (penalty, least).CompareTo((next[^1].Penalty, next[^1].Value)) >= 0)
+        {
+            return;
+        }
+
+        _store.Load(before.Offcuts, before.Price + pattern.Extras);
+        var at = run.Along.Lo;
+        for (var i = 0; i <= pattern.Butts.Length; i++)
+        {
+            var end = i < pattern.Butts.Length ? pattern.Butts[i].At : run.Along.Hi;
+            var ends = (i == 0 ? 1 : 0) + (i == pattern.Butts.Length ? 1 : 0);
+            _store.Take(_size[r].Width, _sizes.Length(end - at, ends), _size[r].Edges);
+            at = end;
+        }
+
+        var value = _store.Value(r + 1);
+        var place = next.Count;
+        while (place > 0 && (penalty, value).CompareTo((next[place - 1].Penalty, next[place - 1].Value)) < 0)
+        {
+            place--;
+        }
+
+        if (place >= _width)
+        {
+            return;
+        }
+
+        // beginnings of one price are mostly the same but for their order
+        for (var like = place; like > 0 && next[like - 1].Penalty == penalty && next[like - 1].Value == value; like--)
+        {
+            if (place - like + 1 >= MostLike || Same(next[like - 1].Pattern!, pattern))
+            {
+                return;
+            }
+        }
+
+        next.Insert(place, new Beginning(before, r, pattern, penalty, _store.Price, value, _store.Save()));
+        if (next.Count > _width)
+        {
+            next.RemoveAt(_width);
+        }
+    }
+
+    private static bool Same(RunPattern a, RunPattern b) => a.Butts.AsSpan().SequenceEqual(b.Butts);
+
+    // butts of the course before, over runs that lie side by side
+    private long Stagger(Beginning? before, int r, RunPattern pattern)
+    {
+        long penalty = 0;
+        for (var at = before; at is { Pattern: not null } && _runs[at.Run].Course >= _runs[r].Course - 1; at = at.Before)
+        {
+            if (_runs[at.Run].Course != _runs[r].Course - 1)
+            {
+                continue;
+            }
+
+            foreach (var a in at.Pattern.Butts)
+            {
+                foreach (var b in pattern.Butts)
+                {
+                    penalty += Butt.Penalty(a, b, _stagger, _staggerRows);
+                }
+            }
+        }
+
+        return penalty;
+    }
+
+    private static bool Alike(CourseRun a, CourseRun b) =>
+        a.Along == b.Along && a.Across.Size == b.Across.Size && a.Enclosed.Count == 0 && b.Enclosed.Count == 0;
+
+    private long[][] Places(Beginning end)
+    {
+        var places = new long[_runs.Count][];
+        for (var at = end; at.Pattern is not null; at = at.Before!)
+        {
+            places[at.Run] = Array.ConvertAll(at.Pattern.Butts, b => b.At);
+        }
+
+        return places;
+    }
+}

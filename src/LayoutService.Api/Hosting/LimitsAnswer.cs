@@ -33,6 +33,9 @@ public sealed record LimitsAnswer
     /// <summary>Ducts, pipes and other services.</summary>
     public int Services { get; init; } = ServiceLimits.MaxServices;
 
+    /// <summary>Bulkheads of a room.</summary>
+    public int Bulkheads { get; init; } = ServiceLimits.MaxBulkheads;
+
     /// <summary>Corners of the centre line of one service.</summary>
     public int PathCorners { get; init; } = ServiceLimits.MaxPathCorners;
 

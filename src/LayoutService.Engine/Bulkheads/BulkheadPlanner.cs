@@ -34,9 +34,10 @@ public static class BulkheadPlanner
         }
 
         var pieces = new List<PlannedBoard>();
-        foreach (var (side, rungs) in frame.Rungs)
+        // a face too short for a ladder is boarded all the same
+        foreach (var side in loops.SelectMany(l => l).Where(s => s.Kind is SideKind.Face or SideKind.Step))
         {
-            pieces.AddRange(boards.Faces(side, rungs));
+            pieces.AddRange(boards.Faces(side, frame.Rungs.GetValueOrDefault(side) ?? []));
         }
 
         foreach (var part in parts.Parts(solid.Footprint))

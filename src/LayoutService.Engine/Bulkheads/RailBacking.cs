@@ -6,7 +6,8 @@ namespace LayoutService.Engine.Bulkheads;
 
 /// <summary>
 /// What a ladder's top rail is fastened to. At the joists: every joist that it crosses, the joist that it runs under, or
-/// blocks between the two joists beside it. Below the board: every row that it crosses, or the row that it runs under; where
+/// blocks between the two joists beside it, also where a short rail
+/// across the joists lies between two of them. Below the board: every row that it crosses, or the row that it runs under; where
 /// no row could stand, the joists through the gap.
 /// </summary>
 internal sealed class RailBacking(FramedRoom room, IReadOnlyList<BearingLine> rows, BulkheadRules rules)
@@ -30,7 +31,7 @@ internal sealed class RailBacking(FramedRoom room, IReadOnlyList<BearingLine> ro
         }
 
         var joists = Joists(along, across, half);
-        return joists.Count > 0 || Math.Abs(side.Along.V) > 0.2
+        return joists.Count > 0
             ? (new Held("joist", joists), [])
             : Blocks(along, across, half, solid);
     }

@@ -24,9 +24,11 @@ internal static class BattSceneReader
             depth = Math.Max(0, depth - (2 * book.Limit("i-joist-flange", room.Survey.Units == UnitSystem.Imperial).Value.Length.Units));
         }
 
+        // the bays run on above a bulkhead
+        var floor = room.Solids.Count == 0 ? room.Board : Region.Of(room.Outline, [.. room.OpeningRings.Select(r => (r, 0L))]);
         return new BattScene
         {
-            Region = wish.Region is { } ring ? room.Board.Meet([.. ring.Select(room.Frame.In)]) : room.Board,
+            Region = wish.Region is { } ring ? floor.Meet([.. ring.Select(room.Frame.In)]) : floor,
             Bays = [.. joists.Bays.Select(b => Bay(room, b)).OrderBy(b => b.Across.Lo).ThenBy(b => b.Along?.Lo ?? 0)],
             Obstacles = [.. Services(room), .. BattFixtures.Of(room, placed, book), .. Blocking(nailers, nailerIds)],
             Batts = wish.Batts,

@@ -27,7 +27,7 @@ public static class BulkheadLines
                 // walked with the bulkhead on the left: going towards -v it lies towards +u
                 var up = to.V < from.V;
                 var inward = solid.Board + (solid.Wish.Frame.Face.Units / 2);
-                var at = from.U + (up ? inward : -inward);
+                var at = room.SnapNear(from.U + (up ? inward : -inward));
                 var across = new Span(Math.Min(from.V, to.V), Math.Max(from.V, to.V));
                 if (room.Straps.AcrossAt(at, rules.Half).Any(s => s.Overlaps(across)) && rows.All(r => Math.Abs(r.At - at) >= rules.MinGap))
                 {

@@ -143,7 +143,7 @@ public sealed class Footprint
     // whole units, no crumbs, no lines
     private static Shapes Clean(Shapes shape)
     {
-        var polygons = Polygons(OverlayNG.Overlay(shape, Factory.CreatePolygon(), SpatialFunction.Union, Whole))
+        var polygons = Polygons(OverlayNG.Overlay(Areas(shape), Factory.CreatePolygon(), SpatialFunction.Union, Whole))
             .Where(p => p.Area > Crumb)
             .Select(p => Factory.CreatePolygon(
                 Factory.CreateLinearRing(Closed(Region.Ring(p.ExteriorRing.Coordinates))),
@@ -151,6 +151,10 @@ public sealed class Footprint
             .ToArray();
         return polygons.Length == 1 ? polygons[0] : Factory.CreateMultiPolygon(polygons);
     }
+
+    // where two shapes touch along a line an overlay has the line in it as well
+    private static Shapes Areas(Shapes shape) =>
+        shape is Polygon or MultiPolygon ? shape : Factory.CreateMultiPolygon([.. Polygons(shape)]);
 
     private static Coordinate[] Closed(Uv[] ring) => [.. ring.Append(ring[0]).Select(c => new Coordinate(c.U, c.V))];
 

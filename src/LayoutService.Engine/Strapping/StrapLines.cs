@@ -202,8 +202,8 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
             var (hi, highSource, highBevel, highUp) = EndAt(region, at, whole.Hi, span.Hi);
             found.Add(new Stretch(
                 new Span(lo, hi),
-                EndKind(lowSource),
-                EndKind(highSource),
+                EndKind(lowSource, new Uv(at, whole.Lo)),
+                EndKind(highSource, new Uv(at, whole.Hi)),
                 lowSource,
                 highSource,
                 lowBevel,
@@ -215,8 +215,20 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
         return room.KeepOuts.Firm.Count == 0 ? found : HoleTrims.Of(room, rules, _wallRows ??= WallRows.Find(room, rules), at, found);
     }
 
-    private StretchEnd EndKind(int source) =>
-        room.BulkheadAt(source) is not null ? StretchEnd.Bulkhead : source < 0 ? StretchEnd.Opening : StretchEnd.Wall;
+    // a bulkhead that ends square may stand in line with a wall: one edge, of which a part is the bulkhead's
+    private StretchEnd EndKind(int source, Uv end) =>
+        room.BulkheadAt(source) is not null || (source >= 0 && room.Solids.Count > 0 && !OnOutline(end)) ? StretchEnd.Bulkhead : source < 0 ? StretchEnd.Opening : StretchEnd.Wall;
+
+    private bool OnOutline(Uv end)
+    {
+        var near = false;
+        for (var i = 0; i < room.Outline.Count && !near; i++)
+        {
+            near = Rings.Distance(end, room.Outline[i], room.Outline[(i + 1) % room.Outline.Count]) < 8;
+        }
+
+        return near;
+    }
 
     // where the strap ends: on the wall with a bevel where one oblique wall cuts the whole face cleanly, else square
     private (long At, int Source, double Bevel, bool LongUp) EndAt(Region region, long u, long centreEnd, long strictEnd)

@@ -62,7 +62,7 @@ internal static class BattFills
             }
 
             var along = new Stretch(bay.Member("alongFrom").Length(plan.Room.Unit) ?? -1e9, bay.Member("alongTo").Length(plan.Room.Unit) ?? 1e9);
-            List<Stretch> Inside(double v) => Meet([.. plan.Room.Border.AlongAt(v, _ => true).Select(p => new Stretch(p.From, p.To))], [along]);
+            List<Stretch> Inside(double v) => Meet([.. plan.Room.Floor.AlongAt(v, _ => true).Select(p => new Stretch(p.From, p.To))], [along]);
             double Due(double v) => asked.Region is { } region ? Shapes.Shared(Inside(v), Shapes.At(region, v)) : Inside(v).Sum(s => s.Length);
             var due = Shapes.Integrate(across, levels, Due);
             var drawn = own.Sum(r => Math.Abs(Border.SignedArea(r)));

@@ -91,7 +91,7 @@ internal static class LumberCuts
 
             var ends = new[] { piece.LowEnd, piece.HighEnd };
             var walls = ends.Count(e => e.Wall is { Ring: 0 });
-            var openings = ends.Count(e => e.Wall is { Ring: > 0 });
+            var openings = ends.Count(e => e.Wall is { Ring: not 0 });
             var bevels = ends.Sum(e => e.Wall is { IsAlong: false } w ? plan.Room.Strapping.Face / 2 * w.Slant : 0);
             var least = piece.Length - ((walls + openings) * clearance) - (bevels > 0 ? clearance * 2 : 0);
             var most = piece.Length - (bevels > 0 ? 0 : walls * clearance) + bevels;

@@ -62,20 +62,22 @@ internal static class PieceRuns
     {
         var atWall = end.Wall is { Ring: 0 };
         var atOpening = end.Wall is { Ring: > 0 };
+        var atBulkhead = end.Wall is { Ring: < 0 };
         var agrees = joint switch
         {
             "wall" => atWall,
             "opening" => atOpening,
+            "bulkhead" => atBulkhead,
             "lap" or "scab" => meets,
             "joist" or "block" => true,
-            "fixture" => !atWall && !atOpening && !meets,
+            "fixture" => end.Wall is null && !meets,
             _ => true,
         };
-        if (!agrees || (meets && joint is "wall" or "opening"))
+        if (!agrees || (meets && joint is "wall" or "opening" or "bulkhead"))
         {
-            report.Fault("pieces.end", piece.Id, $"says {joint}, stands at {(atWall ? "a wall" : atOpening ? "an opening" : meets ? "a piece" : "nothing")}");
+            report.Fault("pieces.end", piece.Id, $"says {joint}, stands at {(atWall ? "a wall" : atOpening ? "an opening" : atBulkhead ? "a bulkhead" : meets ? "a piece" : "nothing")}");
         }
 
-        return !meets && !atWall && !atOpening;
+        return !meets && end.Wall is null;
     }
 }

@@ -6,7 +6,7 @@ using NetTopologySuite.Operation.Valid;
 namespace LayoutService.Auditor.Checks;
 
 /// <summary>
-/// The boards of each layer cover the outline less the openings exactly: areas sum to it within one part in a million,
+/// The boards of each layer cover the outline less openings and bulkheads exactly: areas sum to it within one part in a million,
 /// no two overlap, none leaves the ceiling, each is one simple ring.
 /// </summary>
 internal static class SheetTiling
@@ -65,11 +65,9 @@ internal static class SheetTiling
 
     private static void Outside(List<GivenBoard> boards, AskedRoom room, AuditReport report)
     {
-        Polygon? ceiling = null;
         foreach (var board in boards.Where(b => !(b.IsBox && BoxIsInside(b, room))))
         {
-            ceiling ??= PolygonOf(room.Rings);
-            var outside = OverlayNG.Overlay(PolygonOf([board.Ring]), ceiling,
+            var outside = OverlayNG.Overlay(PolygonOf([board.Ring]), room.Ceiling,
                 NetTopologySuite.Operation.Overlay.SpatialFunction.Difference, Micrometres).Area;
             if (outside > Sliver * (board.Us.Length + board.Vs.Length))
             {

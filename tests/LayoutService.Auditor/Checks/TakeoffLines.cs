@@ -63,6 +63,7 @@ internal static class TakeoffLines
     private static void Tape(List<JsonElement> lines, GivenPlan plan, AuditReport report)
     {
         var perimeter = plan.Room.Border.Walls.Sum(w => Math.Sqrt(Math.Pow(w.Us.Length, 2) + Math.Pow(w.Vs.Length, 2)));
+        perimeter += plan.Bulkheads.Sum(b => b.Json.Member("insideCornerLength").Length(plan.Room.Unit) ?? 0);
         var joints = plan.Seams.Sum(s => s.Stretch.Length) / 2;
         foreach (var line in With(lines, "tape"))
         {
@@ -77,16 +78,17 @@ internal static class TakeoffLines
 
     private static void Screws(List<JsonElement> lines, GivenPlan plan, AuditReport report)
     {
-        var area = plan.Boards.Sum(b => b.Area) / 1e6;
+        var boxed = plan.Bulkheads.SelectMany(b => b.Boards).ToList();
+        var area = (plan.Boards.Sum(b => b.Area) + boxed.Sum(b => b.Area)) / 1e6;
         var screws = lines.Where(l => l.Member("code").Text() is { } c && c.Contains("screw", StringComparison.OrdinalIgnoreCase)
-            && !c.Contains("strap", StringComparison.OrdinalIgnoreCase) && !c.Contains("scab", StringComparison.OrdinalIgnoreCase)).ToList();
+            && !c.Contains("strap", StringComparison.OrdinalIgnoreCase) && !c.Contains("scab", StringComparison.OrdinalIgnoreCase) && c != "bulkhead-screw").ToList();
         var counted = screws.Sum(l => l.Member("counted").Double() ?? 0);
-        if (screws.Count > 0 && (counted < area * 4 || counted > (area * 60) + (plan.Boards.Count * 40)))
+        if (screws.Count > 0 && (counted < area * 4 || counted > (area * 60) + ((plan.Boards.Count + boxed.Count) * 40)))
         {
             report.Fault("takeoff.screws", "board screws", $"{counted} counted for {area:F1} m² of board");
         }
 
-        var shown = plan.Boards.Sum(b => b.Screws);
+        var shown = plan.Boards.Sum(b => b.Screws) + boxed.Sum(b => b.Screws);
         if (screws.Count > 0 && shown > 0 && Math.Abs(counted - shown) > 0.5)
         {
             report.Fault("takeoff.screws", "board screws", $"{counted} counted, the boards hold {shown}");

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using NetTopologySuite.Geometries;
 
 namespace LayoutService.Auditor.Reading;
 
@@ -36,8 +37,9 @@ public sealed class AskedRoom
 
         Rings = rings;
         Openings = openings;
-        Border = new Border(rings);
+        Floor = Border = new Border(rings);
         Area = Math.Abs(Border.SignedArea(rings[0])) - rings.Skip(1).Sum(r => Math.Abs(Border.SignedArea(r)));
+        Ceiling = Planes.Polygon(rings);
         Joists = new AskedJoists(request.GetProperty("joistFields"), Unit, Frame, rings[0]);
         Strapping = new AskedStrapping(request.Member("strapping"), Imperial);
         Sheets = new AskedSheets(request.Member("sheets"), Unit);
@@ -54,10 +56,18 @@ public sealed class AskedRoom
     public Frame Frame { get; }
     public IReadOnlyList<IReadOnlyList<Uv>> Rings { get; }
     public IReadOnlyList<AskedOpening> Openings { get; }
-    public Border Border { get; }
 
-    /// <summary>Outline less openings, mm².</summary>
-    public double Area { get; }
+    /// <summary>The border of the room: outline and openings.</summary>
+    public Border Floor { get; }
+
+    /// <summary>The border of the ceiling: of the room less its bulkheads, where the ceiling ends at them.</summary>
+    public Border Border { get; private set; }
+
+    /// <summary>Area of the ceiling, mm².</summary>
+    public double Area { get; private set; }
+
+    /// <summary>The ceiling as an area.</summary>
+    internal Geometry Ceiling { get; private set; }
 
     public AskedJoists Joists { get; }
     public AskedStrapping Strapping { get; }
@@ -70,6 +80,31 @@ public sealed class AskedRoom
     /// <summary>A post narrower than the row spacing needs no rows of its own.</summary>
     public bool NeedsNoRow(int ring) => ring > 0 && Openings[ring - 1] is { Kind: "post" } post
         && post.Vs.Length < Strapping.MaxSpacing && post.Us.Length < Strapping.MaxSpacing;
+
+    /// <summary>A point of a request or an answer, in the frame of the joists.</summary>
+    public Uv Place(JsonElement point)
+    {
+        var (x, y) = point.Point(Unit);
+        return Frame.At(x, y);
+    }
+
+    /// <summary>A ring of a request or an answer, in the frame of the joists.</summary>
+    public IReadOnlyList<Uv> Points(JsonElement ring) => InFrame(ring.Ring(Unit));
+
+    /// <summary>Ends the ceiling at these footprints; their edges count as rings -1, -2 and so on.</summary>
+    internal void EndAt(IReadOnlyList<Geometry> footprints)
+    {
+        Ceiling = Ceiling.Minus(Planes.Union(footprints));
+        Area = Ceiling.Area;
+        Border = new Border(Ceiling, edge => RingOf(edge.Middle(), footprints));
+    }
+
+    private int RingOf(Uv middle, IReadOnlyList<Geometry> footprints)
+    {
+        var wall = Floor.Walls.MinBy(w => w.Distance(middle))!;
+        return wall.Distance(middle) < 0.05 ? wall.Ring
+            : -1 - Enumerable.Range(0, footprints.Count).MinBy(i => footprints[i].Boundary.Distance(Planes.Point(middle)));
+    }
 
     private List<Uv> InFrame(IEnumerable<(double X, double Y)> ring) => ring.Select(p => Frame.At(p.X, p.Y)).ToList();
 

@@ -30,7 +30,7 @@ public sealed record BoardSeam(GivenBoard Board, SeamRun Run, double At, Stretch
     private static IEnumerable<BoardSeam> Of(GivenBoard board, Wall edge, IReadOnlyList<Wall> walls)
     {
         // An edge that follows a wall almost square to the joists may come out square, or as a step of a hair.
-        if ((edge.IsSquare && edge.IsAlong) || walls.Any(w => w.Distance(edge.A) <= OnWall && w.Distance(edge.B) <= OnWall))
+        if ((edge.IsSquare && edge.IsAlong) || OnWalls(edge, walls))
         {
             return [];
         }
@@ -49,6 +49,13 @@ public sealed record BoardSeam(GivenBoard Board, SeamRun Run, double At, Stretch
 
         return [new BoardSeam(board, SeamRun.Oblique, edge.A.U, edge.Us)];
     }
+
+    // on one wall, or on one wall and on in line along the next
+    private static bool OnWalls(Wall edge, IReadOnlyList<Wall> walls) => Enumerable.Range(0, 9).All(i =>
+    {
+        var at = new Uv(edge.A.U + ((edge.B.U - edge.A.U) * i / 8), edge.A.V + ((edge.B.V - edge.A.V) * i / 8));
+        return walls.Any(w => w.Distance(at) <= OnWall);
+    });
 
     private static List<Stretch> Left(Stretch whole, IEnumerable<Stretch> taken)
     {

@@ -1,3 +1,5 @@
+using NetTopologySuite.Geometries;
+
 namespace LayoutService.Auditor.Reading;
 
 /// <summary>The ceiling's border: every wall of the outline and of the openings, and the lines across it.</summary>
@@ -5,6 +7,14 @@ public sealed class Border
 {
     public Border(IReadOnlyList<IReadOnlyList<Uv>> rings) =>
         Walls = rings.SelectMany((ring, index) => Edges(Turned(ring, index == 0), index)).ToList();
+
+    /// <summary>The border of an area, with a number for each of its edges.</summary>
+    internal Border(Geometry area, Func<Wall, int> ringOf)
+    {
+        area.Normalize();
+        // outer rings come clockwise and holes the other way: turned about
+        Walls = [.. Planes.Edges(area).Where(e => Planes.Length(e) > 0.02).Select(e => new Wall(ringOf(e), e.B, e.A))];
+    }
 
     public IReadOnlyList<Wall> Walls { get; }
 

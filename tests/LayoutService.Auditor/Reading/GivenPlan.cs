@@ -13,6 +13,12 @@ public sealed class GivenPlan
         Room = room;
         var strapping = answer.Member("strapping");
         AdoptFace(strapping, room);
+        Bulkheads = [.. answer.Member("bulkheads").Items().Select(b => new GivenBulkhead(b, room))];
+        if (Bulkheads.Any(b => !b.BoardedAbove))
+        {
+            room.EndAt([.. Bulkheads.Where(b => !b.BoardedAbove).Select(b => b.Footprint)]);
+        }
+
         Rows = strapping.Member("rows").Items().Select(r => new GivenRow(r, room)).OrderBy(r => r.At).ToList();
         Pieces = Rows.SelectMany(r => r.Pieces).ToList();
         Nailers = strapping.Member("nailers").Items().Select(n => NailerOf(n, room)).ToList();
@@ -34,6 +40,7 @@ public sealed class GivenPlan
     public IReadOnlyList<GivenRow> Rows { get; }
     public IReadOnlyList<GivenPiece> Pieces { get; }
     public IReadOnlyList<GivenNailer> Nailers { get; }
+    public IReadOnlyList<GivenBulkhead> Bulkheads { get; }
     public IReadOnlyList<GivenBoard> Boards { get; }
     public IReadOnlyList<GivenStick> Sticks { get; }
     /// <summary>Sticks of the strap's own size; ledgers and nailers may be of another, which the request does not stock.</summary>

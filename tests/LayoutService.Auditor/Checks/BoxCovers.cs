@@ -1,0 +1,129 @@
+using LayoutService.Auditor.Reading;
+using NetTopologySuite.Geometries;
+
+namespace LayoutService.Auditor.Checks;
+
+/// <summary>
+/// The board of each bulkhead covers its underside and its faces by area, each piece is cut once and large enough; bead,
+/// frame screws and lowest underside are what the layout shows.
+/// </summary>
+internal static class BoxCovers
+{
+    public static void Check(GivenPlan plan, AuditReport report)
+    {
+        if (plan.Bulkheads.Count == 0)
+        {
+            return;
+        }
+
+        var cuts = plan.CutSheets.SelectMany(s => s.Cuts.Select(c => (c.PieceId, c.Length, c.Width, s.StockId))).ToLookup(c => c.PieceId);
+        foreach (var box in plan.Bulkheads)
+        {
+            Underside(box, report);
+            Faces(plan, box, report);
+            foreach (var board in box.Boards)
+            {
+                var own = cuts[board.Id].ToList();
+                bool Fits(double length, double width) => Math.Abs(length - board.Length) < 8 && Math.Abs(width - board.Width) < 8;
+                if (own.Count != 1 || own[0].StockId != board.StockId || !(Fits(own[0].Length, own[0].Width) || Fits(own[0].Width, own[0].Length)))
+                {
+                    report.Fault("boxes.boardcuts", board.Id, $"{board.Length:F1} × {board.Width:F1} mm, cut {own.Count} times: {string.Join(' ', own.Select(c => $"{c.Length:F1} × {c.Width:F1}"))}");
+                }
+            }
+        }
+
+        Figures(plan, report);
+    }
+
+    private static void Underside(GivenBulkhead box, AuditReport report)
+    {
+        var pieces = box.Boards.Where(b => !b.IsFace).Select(b => Planes.Polygon([b.Outline])).ToList();
+        var (sum, due) = (pieces.Sum(p => p.Area), box.Footprint.Area);
+        var left = box.Footprint.Minus(Planes.Union(pieces)).Area;
+        if (Math.Abs(sum - due) > 100 + (due * 1e-5) || left > 100 + (due * 1e-5))
+        {
+            report.Fault("boxes.underside", box.Id, $"boards of {sum:F0} mm² on an underside of {due:F0}, {left:F0} left open");
+        }
+
+        foreach (var board in box.Boards.Where(b => !b.IsFace))
+        {
+            var drawn = Math.Abs(Border.SignedArea(board.Outline));
+            if (Math.Abs(drawn - board.Area) > 60)
+            {
+                report.Fault("boxes.underside", board.Id, $"says {board.Area:F0}, drawn {drawn:F0} mm²");
+            }
+        }
+    }
+
+    private static void Faces(GivenPlan plan, GivenBulkhead box, AuditReport report)
+    {
+        var layers = plan.Room.Sheets.Layers;
+        double due = 0;
+        foreach (var side in box.Sides)
+        {
+            var middle = side.Middle();
+            if (plan.Room.Floor.Walls.Any(w => w.Distance(middle) < 0.1))
+            {
+                continue;
+            }
+
+            due += Split(plan, box, side);
+        }
+
+        double Split(GivenPlan p, GivenBulkhead b, Wall side)
+        {
+            // a side may lie partly against another bulkhead
+            Geometry line = Planes.Factory.CreateLineString([new Coordinate(side.A.U, side.A.V), new Coordinate(side.B.U, side.B.V)]);
+            double area = 0;
+            foreach (var other in p.Bulkheads.Where(o => o != b))
+            {
+                var shared = line.Intersection(other.Footprint.Buffer(0.1));
+                area += shared.Length * Math.Max(0, b.Underside - other.Underside);
+                line = line.Difference(other.Footprint.Buffer(0.1));
+            }
+
+            return area + (line.Length * (b.Drop - b.Board + (b.BoardedAbove ? 0 : layers * b.Board)));
+        }
+
+        var given = box.Boards.Where(b => b.IsFace).Sum(b => b.Length * b.Width);
+        if (Math.Abs(given - due) > 500 + (due * 1e-3))
+        {
+            report.Fault("boxes.faces", box.Id, $"{given:F0} mm² of face boards, {due:F0} due");
+        }
+    }
+
+    private static void Figures(GivenPlan plan, AuditReport report)
+    {
+        var unit = plan.Room.Unit;
+        foreach (var box in plan.Bulkheads)
+        {
+            var listed = box.Json.Member("beads").Items().Sum(b => b.Member("length").Length(unit) ?? 0);
+            var level = box.Json.Member("beads").Items().Where(b => b.Member("upright") is not { ValueKind: System.Text.Json.JsonValueKind.True })
+                .Sum(b => Planes.Apart(plan.Room.Place(b.GetProperty("from")), plan.Room.Place(b.GetProperty("to"))));
+            var faces = box.Boards.Where(b => b.IsFace).GroupBy(b => (b.Outline[0], b.Outline[1])).Sum(g => g.First().Length);
+            if (Math.Abs(listed - box.BeadLength) > 1 || Math.Abs(level - faces) > 1 + (faces * 1e-3))
+            {
+                report.Fault("boxes.bead", box.Id, $"bead of {box.BeadLength:F0} mm stated, {listed:F0} listed; {level:F0} of it level on faces of {faces:F0} mm");
+            }
+        }
+
+        var lines = plan.Json.Member("takeoff").Member("lines").Items().ToList();
+        double Counted(string code) => lines.Where(l => l.Member("code").Text() == code).Sum(l => l.Member("counted").Double() ?? 0);
+        var run = plan.Room.Imperial ? 304.8 : 1000;
+        if (lines.Count > 0 && (Counted("bulkhead-screw") != 4 * plan.Bulkheads.Sum(b => b.Members.Count)
+            || Math.Abs((Counted("corner-bead") * run) - plan.Bulkheads.Sum(b => b.BeadLength)) > 0.01 * run))
+        {
+            report.Fault("boxes.takeoff", "takeoff", $"{Counted("bulkhead-screw")} frame screws and {Counted("corner-bead") * run:F0} mm of bead counted for {plan.Bulkheads.Sum(b => b.Members.Count)} members and {plan.Bulkheads.Sum(b => b.BeadLength):F0} mm");
+        }
+
+        var summary = plan.Json.Member("summary");
+        if (summary.Member("finishedHeight").Length(unit) is { } finished)
+        {
+            var due = finished - plan.Bulkheads.Max(b => b.Drop);
+            if (summary.Member("lowestUnderside").Length(unit) is not { } lowest || lowest > due + 0.01)
+            {
+                report.Fault("boxes.lowest", "lowestUnderside", $"{summary.Member("lowestUnderside").Text()} stated, the deepest bulkhead ends at {due:F2} mm");
+            }
+        }
+    }
+}

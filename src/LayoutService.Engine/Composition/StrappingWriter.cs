@@ -70,7 +70,7 @@ public sealed class StrappingWriter
     public StrappingPlan Write(IReadOnlyDictionary<int, List<string>> buttsOnLine, IReadOnlyDictionary<(int, RunPiece), string> stockOf)
     {
         var rows = LinesInOrder.Select(l => Row(l, buttsOnLine, stockOf)).ToList();
-        var widest = rows.Where((r, i) => r.SpacingBefore is not null && Boarded(LinesInOrder[i])).MaxBy(r => r.SpacingBefore!.Value.Units);
+        var widest = rows.Where((r, i) => r.SpacingBefore is not null && (_before[LinesInOrder[i]] is not { } b || BulkheadLines.Boarded(_room, _chosen.Lines[LinesInOrder[i]], _chosen.Lines[b]))).MaxBy(r => r.SpacingBefore!.Value.Units);
         return new StrappingPlan
         {
             Rows = rows,
@@ -82,18 +82,6 @@ public sealed class StrappingWriter
             WidestSpacing = widest?.SpacingBefore ?? Length.Zero,
             WidestSpacingRows = widest is null ? [] : [widest.Id],
         };
-    }
-
-    // there is ceiling between the row and the one before, and not only a bulkhead
-    private bool Boarded(int line)
-    {
-        if (_room.Solids.Count == 0 || _before[line] is not { } before)
-        {
-            return true;
-        }
-
-        var own = _chosen.Lines[line];
-        return _room.Board.AcrossAt((own.At + _chosen.Lines[before].At) / 2, 0).Any(a => own.Stretches.Any(s => s.Across.Overlaps(a)));
     }
 
     private static Span Turned(long a, long b) => new(Math.Min(a, b), Math.Max(a, b));

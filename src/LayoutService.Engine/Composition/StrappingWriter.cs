@@ -78,7 +78,7 @@ public sealed class StrappingWriter
             Spacers = Spacers(),
             Crossings = [.. LinesInOrder.SelectMany(Crossings)],
             Scabs = Scabs(),
-            Fastening = Fastening(),
+            Fastening = StrapFastening.Usual,
             WidestSpacing = widest?.SpacingBefore ?? Length.Zero,
             WidestSpacingRows = widest is null ? [] : [widest.Id],
         };
@@ -387,11 +387,4 @@ public sealed class StrappingWriter
     }
 
     public static string ScabId(int index) => $"SC{index + 1}";
-
-    private static List<Sentence> Fastening() =>
-    [
-        Sentence.Of("two_per_crossing", "Two fasteners where a strap crosses a joist.", ("count", "2")),
-        Sentence.Of("four_per_joint", "Four fasteners where two strap ends meet on a joist, two in each end.", ("count", "4")),
-        Sentence.Of("fastener_choice", "Screw #8 × 2 in, or ring nail 2-1/4 in (57 mm)."),
-    ];
 }

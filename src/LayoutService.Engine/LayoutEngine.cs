@@ -36,9 +36,12 @@ public static class LayoutEngine
 
         // where no plan keeps off every hole there may be one that does not: the conflicts are told
         var outcome = Plan(FixtureRounds.Best(room), grid);
-        return outcome is PlanOutcome.NotPossible && room.Survey.Fixtures.Count > 0
-            ? Plan(FixtureRounds.Regardless(room), grid)
-            : outcome;
+        if (outcome is PlanOutcome.NotPossible && room.Survey.Fixtures.Count > 0)
+        {
+            outcome = Plan(FixtureRounds.Regardless(room), grid);
+        }
+
+        return outcome is PlanOutcome.NotPossible none && Plentiful.Of(offered, none.Findings) is { } left ? Plan(left) : outcome;
     }
 
     private static PlanOutcome Plan((CeilingWithFixtures? Made, Finding? Obstacle) search, LaidGrid? grid)

@@ -16,9 +16,9 @@ public sealed class BoxedRoomsTests(Service service) : IClassFixture<Service>
     /// <summary>
     /// Rooms in which the auditor finds something that is not settled yet, of the first 140: rails at jogs, posts and steps between
     /// bulkheads (11, 53, 64, 73, 74, 80, 131), rows and board at a slanting end (50, 74, 95), 4 cm² of a footprint (13), stock of one
-    /// sheet width that runs out (71, 112).
+    /// sheet width that runs out (71, 112), 89 mm of tapered joint too many (94).
     /// </summary>
-    private static readonly int[] Open = [11, 13, 50, 53, 64, 71, 73, 74, 80, 95, 112, 131];
+    private static readonly int[] Open = [11, 13, 50, 53, 64, 71, 73, 74, 80, 94, 95, 112, 131];
 
     private static int Count => int.TryParse(Environment.GetEnvironmentVariable("AUDIT_ROOMS"), NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? Math.Min(n / 4, 140) : 100;
 

@@ -64,15 +64,29 @@ internal static class BattFills
             var along = new Stretch(bay.Member("alongFrom").Length(plan.Room.Unit) ?? -1e9, bay.Member("alongTo").Length(plan.Room.Unit) ?? 1e9);
             List<Stretch> Inside(double v) => Meet([.. plan.Room.Floor.AlongAt(v, _ => true).Select(p => new Stretch(p.From, p.To))], [along]);
             double Due(double v) => asked.Region is { } region ? Shapes.Shared(Inside(v), Shapes.At(region, v)) : Inside(v).Sum(s => s.Length);
-            var due = Shapes.Integrate(across, levels, Due);
+            // where a wall crosses an end of the bay the width of the room inside it bends
+            List<double> bends = [.. levels, .. rings.SelectMany(r => Crossings(r, along.From).Concat(Crossings(r, along.To)))];
+            var due = Shapes.Integrate(across, bends, Due);
             var drawn = own.Sum(r => Math.Abs(Border.SignedArea(r)));
-            var cut = levels.Concat(own.SelectMany(r => r.Select(p => p.V))).ToList();
+            var cut = bends.Concat(own.SelectMany(r => r.Select(p => p.V))).ToList();
             var covered = Shapes.Integrate(across, cut, v =>
                 Shapes.Shared(Merged(own.SelectMany(r => Shapes.At(r, v))), asked.Region is { } region ? Meet(Inside(v), Shapes.At(region, v)) : Inside(v)));
             var tolerance = 60 + (due * 1e-5) + (own.Count * 2);
             if (Math.Abs(drawn - due) > tolerance || Math.Abs(covered - due) > tolerance)
             {
                 report.Fault("batts.coverage", id, $"{drawn:F0} mm² drawn and {covered:F0} covered, the bay has {due:F0}");
+            }
+        }
+    }
+
+    private static IEnumerable<double> Crossings(IReadOnlyList<Uv> ring, double u)
+    {
+        for (var i = 0; i < ring.Count; i++)
+        {
+            var (a, b) = (ring[i], ring[(i + 1) % ring.Count]);
+            if (a.U < u != b.U < u)
+            {
+                yield return a.V + ((b.V - a.V) * (u - a.U) / (b.U - a.U));
             }
         }
     }

@@ -115,7 +115,7 @@ internal static class FixtureLimits
 
         IEnumerable<double> Places(double across)
         {
-            for (var at = fixture.Vs.From - 0.5; at + across <= fixture.Vs.To + 0.5; at += 0.25)
+            for (var at = fixture.Vs.From - slack; at + across <= fixture.Vs.To + slack; at += 0.25)
             {
                 yield return at;
             }
@@ -123,7 +123,7 @@ internal static class FixtureLimits
 
         bool Passes(double at, double across, double along)
         {
-            if (over.Exists(s => s.To > at + 0.3 && s.From < at + across - 0.3))
+            if (over.Exists(s => s.To > at + (0.6 * slack) && s.From < at + across - (0.6 * slack)))
             {
                 return false;
             }

@@ -7,10 +7,10 @@ namespace LayoutService.Engine.Composition;
 /// <summary>Where holes lie to straight edges and to parts of the board.</summary>
 public static class HoleShapes
 {
-    /// <summary>Clear distance from the edge of a hole to a straight edge outside it, in units.</summary>
+    /// <summary>Clear distance from the edge of a hole to a straight edge, in units; 0 where the edge runs through a rectangular hole, negative through a round one.</summary>
     public static double Distance(Hole hole, Uv from, Uv to) => hole.Round
         ? Rings.Distance(hole.At, from, to) - hole.HalfU
-        : Math.Min(
+        : Crossed(hole, from, to) ? 0 : Math.Min(
             Corners(hole).Min(c => Rings.Distance(c, from, to)),
             Math.Min(OffBox(hole, from), OffBox(hole, to)));
 
@@ -31,6 +31,16 @@ public static class HoleShapes
             || part.Ring.Where((corner, i) => Distance(hole, corner, part.Ring[(i + 1) % part.Ring.Length]) < 0).Any()
             || (!hole.Round && (Corners(hole).Any(c => Holds(part.Ring, c)) || part.Ring.Any(c => OffBox(hole, c) == 0)));
     }
+
+    // what runs through a rectangle crosses one of its diagonals
+    private static bool Crossed(Hole hole, Uv from, Uv to)
+    {
+        Uv low = new(hole.Along.Lo, hole.Across.Lo), high = new(hole.Along.Hi, hole.Across.Hi);
+        return Cross(low, high, from, to) || Cross(low with { V = high.V }, high with { V = low.V }, from, to);
+    }
+
+    private static bool Cross(Uv a, Uv b, Uv c, Uv d) =>
+        Int128.Sign(Rings.Turn(a, b, c)) * Int128.Sign(Rings.Turn(a, b, d)) <= 0 && Int128.Sign(Rings.Turn(c, d, a)) * Int128.Sign(Rings.Turn(c, d, b)) <= 0;
 
     private static IEnumerable<Uv> Corners(Hole hole) =>
         [new(hole.Along.Lo, hole.Across.Lo), new(hole.Along.Hi, hole.Across.Lo), new(hole.Along.Hi, hole.Across.Hi), new(hole.Along.Lo, hole.Across.Hi)];

@@ -37,11 +37,30 @@ public sealed class GivenFixture
     /// <summary>Distance from the hole's edge to a straight wall.</summary>
     public double To(Wall wall) => Asked.Round
         ? wall.Distance(At) - Asked.HalfU
-        : Corners.Select(wall.Distance).Concat([To(new(wall.A.U, wall.A.U), new(wall.A.V, wall.A.V)), To(new(wall.B.U, wall.B.U), new(wall.B.V, wall.B.V))]).Min();
+        : Through(wall) ? 0 : Corners.Select(wall.Distance).Concat([To(new(wall.A.U, wall.A.U), new(wall.A.V, wall.A.V)), To(new(wall.B.U, wall.B.U), new(wall.B.V, wall.B.V))]).Min();
 
     public double To(GivenFixture other) => Asked.Round && other.Asked.Round
         ? Flat(At.U - other.At.U, At.V - other.At.V) - Asked.HalfU - other.Asked.HalfU
         : To(other.Us, other.Vs);
+
+    // clips the wall to the rectangle, side by side (Liang and Barsky, 1984)
+    private bool Through(Wall wall)
+    {
+        var (from, to) = (0.0, 1.0);
+        return Clip(wall.A.U, wall.B.U - wall.A.U, Us) && Clip(wall.A.V, wall.B.V - wall.A.V, Vs);
+
+        bool Clip(double start, double step, Stretch span)
+        {
+            if (Math.Abs(step) < 1e-9)
+            {
+                return span.From < start && start < span.To;
+            }
+
+            var (a, b) = ((span.From - start) / step, (span.To - start) / step);
+            (from, to) = (Math.Max(from, Math.Min(a, b)), Math.Min(to, Math.Max(a, b)));
+            return from < to;
+        }
+    }
 
     private IEnumerable<Uv> Corners => [new(Us.From, Vs.From), new(Us.To, Vs.From), new(Us.To, Vs.To), new(Us.From, Vs.To)];
 

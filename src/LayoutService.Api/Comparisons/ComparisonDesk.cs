@@ -36,7 +36,7 @@ internal sealed class ComparisonDesk(IValidator<ComparisonRequest> bounds, RoomP
         var faults = FaultsOf(request, body.Reading.Root);
         if (faults.Count > 0)
         {
-            return (null, Invalid(faults));
+            return (null, ProblemResult.Invalid(faults));
         }
 
         var changes = request.Variants!.Select((v, i) => new PlacedPart(v.Change!.Value.Json, string.Create(CultureInfo.InvariantCulture, $"#/variants/{i}/change")));
@@ -47,7 +47,7 @@ internal sealed class ComparisonDesk(IValidator<ComparisonRequest> bounds, RoomP
         }
 
         List<Fault> against = [.. UnitFaults(accepted), .. PurseRules.FaultsOf(accepted)];
-        return against.Count > 0 ? (null, Invalid(against)) : await PlanAsync(request, accepted, RequestDigest.Of(body.Reading.Root), include, stop);
+        return against.Count > 0 ? (null, ProblemResult.Invalid(against)) : await PlanAsync(request, accepted, RequestDigest.Of(body.Reading.Root), include, stop);
     }
 
     private async ValueTask<(ComparisonAnswer? Answer, ProblemResult? Problem)> PlanAsync(
@@ -56,7 +56,7 @@ internal sealed class ComparisonDesk(IValidator<ComparisonRequest> bounds, RoomP
         using var place = await gate.EnterAsync(stop);
         if (place is null)
         {
-            return (null, new(ProblemKind.Busy, "All places for planning are taken; try again in a second."));
+            return (null, ProblemResult.Busy());
         }
 
         var ink = new AnswerInk(accepted[0].Request.Units == UnitsWord.Imperial);
@@ -120,7 +120,4 @@ internal sealed class ComparisonDesk(IValidator<ComparisonRequest> bounds, RoomP
     private static IEnumerable<Fault> UnitFaults(IReadOnlyList<AcceptedRoom> accepted) => accepted
         .Where(room => room.Request.Units != accepted[0].Request.Units)
         .Select(room => Fault.At(room.Own.Pointer + "/units", "units_differ", "A variant is in the units of the base, so that figures can be compared; a length may be given as a text with its own unit."));
-
-    private static ProblemResult Invalid(IReadOnlyList<Fault> faults) =>
-        new(ProblemKind.Invalid, faults.Count == 1 ? faults[0].Detail : $"The request has {faults.Count} faults.", faults);
 }

@@ -5,6 +5,7 @@ using LayoutService.Api.Hosting;
 using LayoutService.Api.Plans;
 using LayoutService.Api.Plans.Requests;
 using LayoutService.Api.Plans.Writing;
+using LayoutService.Api.Rooms;
 using LayoutService.Api.Wire;
 using LayoutService.Engine;
 using LayoutService.Engine.Ceilings;
@@ -25,14 +26,14 @@ internal sealed class CutDesk(CutRules rules, EngineGate gate)
         var faults = rules.FaultsOf(body.Reading!);
         if (faults.Count > 0)
         {
-            return (null, new(ProblemKind.Invalid, faults.Count == 1 ? faults[0].Detail : $"The request has {faults.Count} faults.", faults));
+            return (null, ProblemResult.Invalid(faults));
         }
 
         var asked = CutOrderMapping.Of(body.Reading!.Value!);
         using var place = await gate.EnterAsync(stop);
         if (place is null)
         {
-            return (null, new(ProblemKind.Busy, "All places for planning are taken; try again in a second."));
+            return (null, ProblemResult.Busy());
         }
 
         return CuttingEngine.Cut(asked.Order) switch
@@ -65,12 +66,5 @@ internal sealed class CutDesk(CutRules rules, EngineGate gate)
     private static ProblemResult NoPlan(IReadOnlyList<Finding> findings) => new(
         ProblemKind.NoPlan,
         findings.Count == 1 ? findings[0].Sentence.Text : "The pieces cannot all be cut; the findings say why.",
-        findings: [.. findings.Select(f => new FindingAnswer
-        {
-            Code = f.Sentence.Code,
-            Text = f.Sentence.Text,
-            Params = AnswerInk.Params(f.Sentence),
-            Where = f.Where,
-            Remedies = [.. f.Remedies.Select(AnswerInk.Say)],
-        })]);
+        findings: [.. NoPlans.Of(findings)]);
 }

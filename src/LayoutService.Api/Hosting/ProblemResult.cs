@@ -11,6 +11,12 @@ public sealed class ProblemResult(
 
     public ProblemKind Kind => kind;
 
+    /// <summary>A request that breaks rules: the one fault's own words, or how many there are.</summary>
+    public static ProblemResult Invalid(IReadOnlyList<Fault> faults) =>
+        new(ProblemKind.Invalid, faults.Count == 1 ? faults[0].Detail : $"The request has {faults.Count} faults.", faults);
+
+    public static ProblemResult Busy() => new(ProblemKind.Busy, "All places for planning are taken; try again in a second.");
+
     public Task ExecuteAsync(HttpContext httpContext)
     {
         var problem = For(httpContext.Request.Path, httpContext.TraceIdentifier);

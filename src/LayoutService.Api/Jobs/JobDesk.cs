@@ -31,7 +31,7 @@ internal sealed class JobDesk(IValidator<JobRequest> bounds, RoomParts parts, En
 
         if (faults.All.Count > 0)
         {
-            return (null, Invalid(DocumentOrder.Of(faults.All, body.Reading.Root)));
+            return (null, ProblemResult.Invalid(DocumentOrder.Of(faults.All, body.Reading.Root)));
         }
 
         var common = request.Common is { } shared ? new PlacedPart(shared.Json, "#/common") : null;
@@ -42,7 +42,7 @@ internal sealed class JobDesk(IValidator<JobRequest> bounds, RoomParts parts, En
         }
 
         var purse = PurseRules.FaultsOf(accepted);
-        return purse.Count > 0 ? (null, Invalid(purse)) : await PlanAsync(request, accepted, RequestDigest.Of(body.Reading.Root), stop);
+        return purse.Count > 0 ? (null, ProblemResult.Invalid(purse)) : await PlanAsync(request, accepted, RequestDigest.Of(body.Reading.Root), stop);
     }
 
     private async ValueTask<(FinishedJob? Job, ProblemResult? Problem)> PlanAsync(
@@ -51,7 +51,7 @@ internal sealed class JobDesk(IValidator<JobRequest> bounds, RoomParts parts, En
         using var place = await gate.EnterAsync(stop);
         if (place is null)
         {
-            return (null, new(ProblemKind.Busy, "All places for planning are taken; try again in a second."));
+            return (null, ProblemResult.Busy());
         }
 
         var names = RoomNames.Of([.. accepted.Select(room => room.Asked.Reference)]);
@@ -85,9 +85,6 @@ internal sealed class JobDesk(IValidator<JobRequest> bounds, RoomParts parts, En
     }
 
     private static string Pointer(int room) => string.Create(CultureInfo.InvariantCulture, $"#/rooms/{room}");
-
-    private static ProblemResult Invalid(IReadOnlyList<Fault> faults) =>
-        new(ProblemKind.Invalid, faults.Count == 1 ? faults[0].Detail : $"The request has {faults.Count} faults.", faults);
 
     private static ProblemResult NoPlan(IReadOnlyList<FindingAnswer> findings) => new(
         ProblemKind.NoPlan, findings.Count == 1 ? findings[0].Text : "No sensible order exists; the findings say for which rooms and why.", findings: findings);

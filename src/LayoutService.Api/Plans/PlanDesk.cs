@@ -3,6 +3,7 @@ using LayoutService.Api.Plans.Mapping;
 using LayoutService.Api.Plans.Requests;
 using LayoutService.Api.Plans.Validation;
 using LayoutService.Api.Plans.Writing;
+using LayoutService.Api.Rooms;
 using LayoutService.Api.Wire;
 using LayoutService.Engine;
 using LayoutService.Engine.Ceilings;
@@ -23,7 +24,7 @@ internal sealed class PlanDesk(RequestRules rules, EngineGate gate)
         var faults = rules.FaultsOf(body.Reading!);
         return faults.Count == 0
             ? (SurveyMapping.Of(body.Reading!.Value!), null)
-            : (null, Invalid(faults));
+            : (null, ProblemResult.Invalid(faults));
     }
 
     /// <summary>The plan of an accepted request, or the problem to answer with.</summary>
@@ -32,7 +33,7 @@ internal sealed class PlanDesk(RequestRules rules, EngineGate gate)
         using var place = await gate.EnterAsync(stop);
         if (place is null)
         {
-            return (null, new(ProblemKind.Busy, "All places for planning are taken; try again in a second."));
+            return (null, ProblemResult.Busy());
         }
 
         return Plan(asked);
@@ -48,18 +49,8 @@ internal sealed class PlanDesk(RequestRules rules, EngineGate gate)
 
     public static string RequestDigestOf(JsonBody<PlanRequest> body) => RequestDigest.Of(body.Reading!.Root);
 
-    private static ProblemResult Invalid(IReadOnlyList<Fault> faults) =>
-        new(ProblemKind.Invalid, faults.Count == 1 ? faults[0].Detail : $"The request has {faults.Count} faults.", faults);
-
     private static ProblemResult NoPlan(IReadOnlyList<Finding> findings) => new(
         ProblemKind.NoPlan,
         findings.Count == 1 ? findings[0].Sentence.Text : "No sensible plan exists for this room; the findings say why.",
-        findings: [.. findings.Select(f => new FindingAnswer
-        {
-            Code = f.Sentence.Code,
-            Text = f.Sentence.Text,
-            Params = AnswerInk.Params(f.Sentence),
-            Where = f.Where,
-            Remedies = [.. f.Remedies.Select(AnswerInk.Say)],
-        })]);
+        findings: [.. NoPlans.Of(findings)]);
 }

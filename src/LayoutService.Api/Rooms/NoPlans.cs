@@ -4,10 +4,10 @@ using LayoutService.Engine.Ceilings;
 
 namespace LayoutService.Api.Rooms;
 
-/// <summary>Findings of rooms that have no plan, each with the place of its room in the body.</summary>
+/// <summary>Findings as they are written; of one room of several, with the place of that room in the body.</summary>
 internal static class NoPlans
 {
-    public static IEnumerable<FindingAnswer> Of(IEnumerable<Finding> findings, string? pointer) => findings.Select(f => new FindingAnswer
+    public static IEnumerable<FindingAnswer> Of(IEnumerable<Finding> findings, string? pointer = null) => findings.Select(f => new FindingAnswer
     {
         Code = f.Sentence.Code,
         Text = f.Sentence.Text,

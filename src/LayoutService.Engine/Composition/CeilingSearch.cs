@@ -19,7 +19,6 @@ public sealed class CeilingSearch
     private readonly StrapLines _straps;
     private readonly JointWeights _weights;
     private readonly FreeButts _free;
-    private readonly long _bound;
     private readonly bool _buttsAnywhere;
     private readonly Dictionary<RowSet, CourseOptions> _options = [];
     private readonly List<Span> _posts;
@@ -34,7 +33,6 @@ public sealed class CeilingSearch
         _straps = new StrapLines(room, _rules);
         _weights = new JointWeights(room, _prices, StrapWeight.Of(room.Survey, _prices));
         _free = new FreeButts(room, _prices, _straps, _rules);
-        _bound = SheetBound.Of(room, _prices);
         _posts = Posts(room, _rules);
     }
 
@@ -119,7 +117,7 @@ public sealed class CeilingSearch
             .OrderBy(f => Key(f.Made))
             .ToList();
         var made = best.Take(budget.Improved).Select(f => f.Made with { Layout = f.Search.Improve(f.Made.Layout, f.Choice, budget.Costings) }).ToList();
-        if (_buttsAnywhere && made.Min(m => m.Layout.Penalty > 0 ? long.MaxValue : m.Layout.SheetCost) > _bound)
+        if (_buttsAnywhere && made.Min(m => m.Layout.Penalty > 0 ? long.MaxValue : m.Layout.SheetCost) > SheetBound.Of(_room, _prices))
         {
             made.AddRange(best.DistinctBy(f => f.Made.Layout.Division).Take(budget.Freed).Select(f => Freed(f.Made, f.Search)).OfType<ChosenCeiling>());
         }

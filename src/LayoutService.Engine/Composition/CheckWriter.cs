@@ -16,11 +16,11 @@ public static class CheckWriter
 {
     public static (IReadOnlyList<Check> Checks, IReadOnlyList<Caution> Cautions, FloorStiffness? Floor) Write(
         FramedRoom room, StrappingPlan strapping, SheetPlan sheets, BulkheadPlan boxes, CutPlan cutPlan, JoistPlan joists, PlanSummary summary,
-        FixturePlan fixtures, InsulationPlan? insulation = null)
+        IReadOnlyList<ServiceCover> covers, IReadOnlyList<Obstruction> obstructions, FixturePlan fixtures, InsulationPlan? insulation = null)
     {
         var survey = room.Survey;
         var book = new RuleBook(PublishedTables.Current, survey.Ruleset, survey.RuleOverrides);
-        var facts = FixtureFactsWriter.With(Facts(book, room, strapping, sheets, boxes, cutPlan, joists, summary, insulation), survey, fixtures);
+        var facts = FixtureFactsWriter.With(Facts(book, room, strapping, sheets, boxes, cutPlan, joists, summary, covers, obstructions, insulation), survey, fixtures);
         return (
             [.. CeilingChecks.Of(book, facts), .. SiteChecks.Checks(survey, summary, facts.Board.HeaviestSheets)],
             [.. CeilingCautions.Of(book, facts), .. SiteChecks.Cautions(survey)],
@@ -29,7 +29,7 @@ public static class CheckWriter
 
     private static CheckFacts Facts(
         RuleBook book, FramedRoom room, StrappingPlan strapping, SheetPlan sheets, BulkheadPlan boxes, CutPlan cutPlan, JoistPlan joists, PlanSummary summary,
-        InsulationPlan? insulation = null)
+        IReadOnlyList<ServiceCover> covers, IReadOnlyList<Obstruction> obstructions, InsulationPlan? insulation = null)
     {
         var survey = room.Survey;
         var bay = WidestBay.Of(room);
@@ -74,7 +74,7 @@ public static class CheckWriter
                 Use = survey.Room.Use,
                 ExistingBuilding = survey.Room.ExistingBuilding,
                 SecondarySuite = survey.Room.SecondarySuite,
-                Obstructions = ServiceFindings.Obstructions(room, boxes, summary.FinishedHeight),
+                Obstructions = obstructions,
             },
             Floor = new FloorFacts
             {
@@ -98,7 +98,7 @@ public static class CheckWriter
             CablesInGap = services.CablesInGap,
             CableToStrap = services.CableToStrap,
             Bulkheads = [.. boxes.Bulkheads.Select(b => b.Id)],
-            Covers = ServiceFindings.Covers(room),
+            Covers = covers,
             GasServices = services.Gas,
             HotServices = services.Hot,
             Unreached = [.. services.NeedReach.Except(boxes.AccessPanels.Select(p => p.ServiceId))],

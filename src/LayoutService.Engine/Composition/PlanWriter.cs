@@ -51,8 +51,10 @@ public static class PlanWriter
             Masses = RuleAllowances.Masses(survey),
         };
         var takeoff = TakeoffCounter.Count(facts);
-        var summary = Summary(room, strapping, sheets, boxes, cutPlan, takeoff, facts.Masses, finished);
-        var (checks, cautions, floor) = CheckWriter.Write(room, strapping, sheets, boxes, cutPlan, joists, summary, fixtures, insulation);
+        var covers = ServiceFindings.Covers(room);
+        var obstructions = ServiceFindings.Obstructions(room, boxes, covers, finished);
+        var summary = Summary(room, strapping, sheets, obstructions, cutPlan, takeoff, facts.Masses, finished);
+        var (checks, cautions, floor) = CheckWriter.Write(room, strapping, sheets, boxes, cutPlan, joists, summary, covers, obstructions, fixtures, insulation);
         return new CeilingPlan
         {
             Summary = summary with
@@ -101,7 +103,7 @@ public static class PlanWriter
         : null;
 
     private static PlanSummary Summary(
-        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, BulkheadPlan boxes, CutPlan cutPlan, TakeoffPlan takeoff, MassTable masses, Length? finished)
+        FramedRoom room, StrappingPlan strapping, SheetPlan sheets, IReadOnlyList<Obstruction> obstructions, CutPlan cutPlan, TakeoffPlan takeoff, MassTable masses, Length? finished)
     {
         var survey = room.Survey;
         return new PlanSummary
@@ -112,7 +114,7 @@ public static class PlanWriter
             SheetsToBuy = cutPlan.Sheets.Count,
             ButtJointLength = sheets.ButtJointLength,
             FinishedHeight = finished,
-            LowestUnderside = ServiceFindings.Lowest(room, boxes, finished),
+            LowestUnderside = obstructions.Select(o => o.Underside).Append(finished).MinBy(h => h?.Units ?? long.MaxValue),
             MassKilograms = takeoff.Totals.MassKilograms,
             HeaviestLiftKilograms = cutPlan.Sheets
                 .DistinctBy(s => (s.Width, s.Length))

@@ -6,22 +6,19 @@ using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Composition;
 
-/// <summary>What of the services shows below the straps, and what hangs lowest.</summary>
+/// <summary>What of the services shows below the straps, and what hangs below the ceiling.</summary>
 public static class ServiceFindings
 {
-    /// <summary>Lowest finished underside above the finished floor: ceiling, bulkheads and what is left bare; null when the height is not known.</summary>
-    public static Length? Lowest(FramedRoom room, BulkheadPlan boxes, Length? finished) =>
-        Obstructions(room, boxes, finished).Select(o => o.Underside).Append(finished).MinBy(h => h?.Units ?? long.MaxValue);
-
     /// <summary>Bulkheads, and beams and other services that come below the ceiling outside of them.</summary>
-    public static IReadOnlyList<Obstruction> Obstructions(FramedRoom room, BulkheadPlan boxes, Length? finished)
+    public static IReadOnlyList<Obstruction> Obstructions(FramedRoom room, BulkheadPlan boxes, IReadOnlyList<ServiceCover> covers, Length? finished)
     {
         var gap = BulkheadSolids.Gap(room.Survey);
+        var bare = covers.Where(c => c.SticksOut > Length.Zero).Select(c => c.ServiceId).ToHashSet();
         return
         [
             .. boxes.Bulkheads.Select(b => new Obstruction(b.Id, b.UndersideAboveFloor)),
-            .. Uncovered(room).Where(c => c.Service.Bottom.Units > gap).Select(c => new Obstruction(
-                c.Service.Id, finished is { } height ? height + new Length(gap) - c.Service.Bottom : null)),
+            .. (room.Survey.Services ?? []).Where(s => s.Bottom.Units > gap && bare.Contains(s.Id)).Select(s => new Obstruction(
+                s.Id, finished is { } height ? height + new Length(gap) - s.Bottom : null)),
         ];
     }
 
@@ -33,12 +30,6 @@ public static class ServiceFindings
         [.. (room.Survey.Services ?? [])
             .Where(s => s.Bottom > room.Survey.Strapping.Thickness)
             .Select(s => Cover(room, s))];
-
-    private static IEnumerable<(Service Service, ServiceCover Cover)> Uncovered(FramedRoom room) =>
-        (room.Survey.Services ?? [])
-            .Where(s => s.Bottom > room.Survey.Strapping.Thickness)
-            .Select(s => (s, Cover(room, s)))
-            .Where(c => c.Item2.SticksOut > Length.Zero);
 
     private static ServiceCover Cover(FramedRoom room, Service service)
     {

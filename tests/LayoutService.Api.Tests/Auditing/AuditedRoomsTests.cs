@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
@@ -22,53 +21,13 @@ public sealed class AuditedRoomsTests(Service service) : IClassFixture<Service>
     [Fact]
     public async Task Every_random_room_is_planned_and_the_auditor_finds_nothing()
     {
-        var found = new ConcurrentQueue<string>();
-        await Parallel.ForEachAsync(Enumerable.Range(1, Count), async (seed, _) =>
-        {
-            var request = Rooms.Next(seed);
-            var reply = await service.PostAsync("/v1/plans", request);
-            if (reply.Status != 200)
-            {
-                found.Enqueue($"seed {seed}: {reply.Status} {reply.Text}");
-                return;
-            }
-
-            foreach (var fault in PlanAuditor.Audit(JsonDocument.Parse(request).RootElement, reply.Json))
-            {
-                found.Enqueue($"seed {seed}: {fault}");
-            }
-        });
-
-        Assert.True(found.IsEmpty, $"{found.Count} faults, the first: {string.Join("\n", found.Order().Take(20))}");
+        await AuditedAnswers.AssertCleanAsync(service, Enumerable.Range(1, Count), Rooms.Next);
     }
 
     [Fact]
     public async Task Rooms_over_a_beam_with_joists_lapped_or_butted_are_planned_and_the_auditor_finds_nothing()
     {
-        var found = new ConcurrentQueue<string>();
-        var planned = 0;
-        await Parallel.ForEachAsync(Enumerable.Range(1, Count / 4), async (seed, _) =>
-        {
-            if (LappedFields.Over(Rooms.Next(seed), seed) is not { } request)
-            {
-                return;
-            }
-
-            var reply = await service.PostAsync("/v1/plans", request);
-            if (reply.Status != 200)
-            {
-                found.Enqueue($"seed {seed}: {reply.Status} {reply.Text}");
-                return;
-            }
-
-            Interlocked.Increment(ref planned);
-            foreach (var fault in PlanAuditor.Audit(JsonDocument.Parse(request).RootElement, reply.Json))
-            {
-                found.Enqueue($"seed {seed}: {fault}");
-            }
-        });
-
-        Assert.True(found.IsEmpty, $"{found.Count} faults, the first: {string.Join("\n", found.Order().Take(20))}");
+        var planned = await AuditedAnswers.AssertCleanAsync(service, Enumerable.Range(1, Count / 4), seed => LappedFields.Over(Rooms.Next(seed), seed));
         Assert.True(planned > Count / 8, $"only {planned} rooms had joists along x or y");
     }
 

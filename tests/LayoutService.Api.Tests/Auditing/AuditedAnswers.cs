@@ -1,0 +1,42 @@
+using System.Collections.Concurrent;
+using System.Text.Json;
+using LayoutService.Auditor;
+
+namespace LayoutService.Api.Tests.Auditing;
+
+/// <summary>Posts the rooms of seeds and audits each answer.</summary>
+internal static class AuditedAnswers
+{
+    /// <summary>
+    /// Asserts that every room is planned and that the auditor finds nothing; a seed without a room is passed over. Gives how
+    /// many were planned.
+    /// </summary>
+    public static async Task<int> AssertCleanAsync(Service service, IEnumerable<int> seeds, Func<int, string?> room)
+    {
+        var found = new ConcurrentQueue<string>();
+        var planned = 0;
+        await Parallel.ForEachAsync(seeds, async (seed, _) =>
+        {
+            if (room(seed) is not { } request)
+            {
+                return;
+            }
+
+            var reply = await service.PostAsync("/v1/plans", request);
+            if (reply.Status != 200)
+            {
+                found.Enqueue($"seed {seed}: {reply.Status} {reply.Text}");
+                return;
+            }
+
+            Interlocked.Increment(ref planned);
+            foreach (var fault in PlanAuditor.Audit(JsonDocument.Parse(request).RootElement, reply.Json))
+            {
+                found.Enqueue($"seed {seed}: {fault}");
+            }
+        });
+
+        Assert.True(found.IsEmpty, $"{found.Count} faults, the first: {string.Join("\n", found.Order().Take(20))}");
+        return planned;
+    }
+}

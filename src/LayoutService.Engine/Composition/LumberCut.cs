@@ -24,9 +24,6 @@ public sealed class LumberCut(FramedRoom room)
     /// <summary>What a scab takes: the strap's section, 300 mm. Common practice, no source.</summary>
     public const long ScabLength = 300 * Length.PerMillimetre;
 
-    /// <summary>Steps for packing the chosen pieces again.</summary>
-    private const int RepackSteps = 100_000;
-
     private readonly StrappingWish _wish = room.Survey.Strapping;
 
     public (CutLumber? Cut, Finding? Obstacle) Of(IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs, RowRules rules, Func<long, string> say)
@@ -148,7 +145,7 @@ public sealed class LumberCut(FramedRoom room)
                 [.. kinds.Select(s => new StickKind(s.Length.Units, Cost(s, priced), s.Quantity))],
                 _wish.Kerf.Units,
                 _wish.EndTrim.Units),
-            room.Survey.Effort == Effort.Quick ? RepackSteps : 20 * RepackSteps);
+            OrderBudget.Repack(room.Survey.Effort));
         return again.Missing.Count > 0 || again.Cost >= sticks.Sum(s => Cost(s.Stock, priced))
             ? sticks
             : [.. again.Sticks.Select(s => new CutStick(kinds[s.Kind], SizeName(_wish), [.. s.Pieces.Select(p => cuts[p])], s.Offcut))];
@@ -202,7 +199,7 @@ public sealed class LumberCut(FramedRoom room)
             [.. ledgers.Select(i => new StickWanted(NailerCut(nailers[i]), 1))],
             [.. stock.Select(s => new StickKind(s.Length.Units, s.Length.Units))],
             _wish.Kerf.Units,
-            _wish.EndTrim.Units));
+            _wish.EndTrim.Units), OrderBudget.Frame(room.Survey.Effort));
         var sticks = plan.Sticks
             .Select(s => new CutStick(
                 stock[s.Kind],

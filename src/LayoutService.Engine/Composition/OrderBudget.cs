@@ -15,11 +15,20 @@ public static class OrderBudget
     /// <summary>Above so many different lengths a step of the search is long, and longer where stock may run out.</summary>
     private const int ManyLengths = 150;
 
+    /// <summary>About two milliseconds, where the pieces are too many or too uneven to be proved at once.</summary>
+    private const int QuickRoomSteps = 100_000;
+
     public static int StickSteps(Effort effort, int lengths, bool limited)
     {
         var steps = lengths <= ManyLengths ? StickCutter.UsualSteps : limited ? StickCutter.UsualSteps / 20 : StickCutter.UsualSteps / 2;
         return effort == Effort.Quick ? steps : 2 * steps;
     }
+
+    /// <summary>Steps for packing a room's chosen strap pieces again.</summary>
+    public static int Repack(Effort effort) => effort == Effort.Quick ? QuickRoomSteps : 20 * QuickRoomSteps;
+
+    /// <summary>Steps for a room's ledgers, or for the frames of its bulkheads.</summary>
+    public static int Frame(Effort effort) => effort == Effort.Quick ? QuickRoomSteps : StickCutter.UsualSteps;
 
     public static int SheetSteps(Effort effort, int sizes) =>
         sizes > ManySizes ? SheetCutter.QuickSteps

@@ -20,6 +20,9 @@ public sealed class EngineGate : IDisposable
     /// <summary>How many may be in the engine at once.</summary>
     public int Places { get; }
 
+    /// <summary>Whether nobody is in the engine.</summary>
+    public bool IsIdle => places.CurrentCount == Places;
+
     /// <summary>A place in the engine, to be given back by disposing of it; null when too many wait already.</summary>
     public async ValueTask<IDisposable?> EnterAsync(CancellationToken stop)
     {

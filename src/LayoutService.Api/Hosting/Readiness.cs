@@ -16,6 +16,7 @@ internal sealed class Readiness
         {
             warmUp.Run();
             ready = true;
+            warmUp.Settle(lifetime.ApplicationStopping);
         });
         lifetime.ApplicationStopping.Register(() =>
         {

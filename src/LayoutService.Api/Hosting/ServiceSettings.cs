@@ -23,4 +23,7 @@ public sealed class ServiceSettings
 
     /// <summary>Seconds during which the service, once told to stop, answers but says that it is not ready.</summary>
     public int DrainSeconds { get; init; }
+
+    /// <summary>Plans of a typical room made in the background after the start, so that calls soon run at full speed; 0 for none.</summary>
+    public int WarmUpPlans { get; init; } = 60;
 }

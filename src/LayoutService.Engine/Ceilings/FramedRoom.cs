@@ -9,6 +9,8 @@ namespace LayoutService.Engine.Ceilings;
 /// </summary>
 public sealed class FramedRoom
 {
+    private static readonly (bool U, bool V)[] Mirrors = [(false, false), (true, false), (false, true), (true, true)];
+
     private FramedRoom(Survey survey, PlanFrame frame)
     {
         Survey = survey;
@@ -102,19 +104,39 @@ public sealed class FramedRoom
     public static FramedRoom Of(Survey survey)
     {
         var plain = PlanFrame.Of(survey.Room.Outline, survey.JoistFields[0].RunDegrees);
-        PlanFrame? best = null;
-        List<long>? bestKey = null;
-        foreach (var (mirrorU, mirrorV) in new[] { (false, false), (true, false), (false, true), (true, true) })
+        var poses = Mirrors.Select(m => plain.Mirrored(m.U, m.V)).ToList();
+        poses = Least(poses, frame => Pose(survey, frame));
+        if (poses.Count > 1 && survey.Bulkheads.Count > 0)
         {
-            var frame = plain.Mirrored(mirrorU, mirrorV);
-            var key = Pose(survey, frame);
-            if (bestKey is null || Compare(key, bestKey) < 0)
+            // what else decides the plan is alike in these; bulkheads take long to size, so they are asked last
+            poses = Least(poses, frame => SolidsKey(survey, frame));
+        }
+
+        return new FramedRoom(survey, poses[0]);
+    }
+
+    // those with the least key, in their order
+    private static List<PlanFrame> Least(List<PlanFrame> frames, Func<PlanFrame, List<long>> keyOf)
+    {
+        var least = new List<PlanFrame>(frames.Count);
+        List<long>? leastKey = null;
+        foreach (var frame in frames)
+        {
+            var key = keyOf(frame);
+            var order = leastKey is null ? -1 : Compare(key, leastKey);
+            if (order < 0)
             {
-                (best, bestKey) = (frame, key);
+                least.Clear();
+                leastKey = key;
+            }
+
+            if (order <= 0)
+            {
+                least.Add(frame);
             }
         }
 
-        return new FramedRoom(survey, best!);
+        return least;
     }
 
     private static IEnumerable<Uv> FindInsideCorners(IReadOnlyList<Uv> outline)
@@ -146,7 +168,7 @@ public sealed class FramedRoom
 
     private static long Modulo(long value, long step) => ((value % step) + step) % step;
 
-    // all that decides the plan, written so that the same room in the same pose gives the same list
+    // all that decides the plan but the bulkheads, written so that the same room in the same pose gives the same list
     private static List<long> Pose(Survey survey, PlanFrame frame)
     {
         var key = new List<long>(64);
@@ -181,6 +203,12 @@ public sealed class FramedRoom
         services.Sort(Compare);
         services.ForEach(key.AddRange);
         key.AddRange(survey.Mounts.Select(m => frame.In(m.At)).Select(m => (m.U, m.V)).Order().SelectMany(m => new[] { m.U, m.V }));
+        return key;
+    }
+
+    private static List<long> SolidsKey(Survey survey, PlanFrame frame)
+    {
+        var key = new List<long>(64);
         foreach (var ring in BulkheadSolids.Of(survey, frame).SelectMany(s => s.Footprint.Patches).SelectMany(p => p.Loops))
         {
             key.AddRange(RingKey([.. ring]));

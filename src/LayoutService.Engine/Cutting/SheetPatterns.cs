@@ -167,9 +167,9 @@ internal sealed class SheetPatterns
         }
     }
 
-    /// <summary>Adds every pattern whose cost exceeds its worth by at most <paramref name="slack"/>; false when there are too many.</summary>
+    /// <summary>Adds every pattern whose cost exceeds its worth by at most <paramref name="slack"/>, with that excess; false when there are too many.</summary>
     public bool Within(
-        ReadOnlySpan<double> prices, ReadOnlySpan<int> remaining, ReadOnlySpan<double> kindCost, double slack, int limit, ref int steps, List<SheetPattern> found)
+        ReadOnlySpan<double> prices, ReadOnlySpan<int> remaining, ReadOnlySpan<double> kindCost, double slack, int limit, ref int steps, List<SheetPattern> found, List<double> excess)
     {
         for (var g = 0; g < groups.Count; g++)
         {
@@ -208,6 +208,7 @@ internal sealed class SheetPatterns
                             }
 
                             found.Add(new SheetPattern(kind, g, f, r));
+                            excess.Add(kindCost[kind] - (group.FullWorth[f] + group.RipWorth[r]));
                         }
                     }
                 }
@@ -215,6 +216,22 @@ internal sealed class SheetPatterns
         }
 
         return true;
+    }
+
+    /// <summary>Writes the type of each piece that the pattern gives.</summary>
+    public void Pieces(SheetPattern pattern, List<int> into)
+    {
+        into.Clear();
+        var group = groups[pattern.Group];
+        for (var set = pattern.Full; set > 0; set = group.Full.Parent[set])
+        {
+            into.Add(group.Full.FullTypes[group.Full.Added[set]]);
+        }
+
+        for (var set = pattern.Rips; set > 0; set = group.Rips.Parent[set])
+        {
+            into.Add(group.Rips.RipTypes[group.Rips.Added[set]]);
+        }
     }
 
     /// <summary>Writes how many pieces of each type the pattern gives.</summary>

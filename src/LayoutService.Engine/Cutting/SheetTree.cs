@@ -62,8 +62,9 @@ internal sealed class SheetTree
         steps = stepLimit;
         var slack = known - unit - relaxation.Bound + known * 1e-9;
         var found = new List<SheetPattern>();
-        var whole = patterns.Within(relaxation.Prices, types.Demand, relaxation.KindCost, slack, Math.Min(CandidateLimit, 1_000_000 / types.Count), ref steps, found);
-        Prepare(found);
+        var costs = new List<double>();
+        var whole = patterns.Within(relaxation.Prices, types.Demand, relaxation.KindCost, slack, Math.Min(CandidateLimit, 1_000_000 / types.Count), ref steps, found, costs);
+        Prepare(found, [.. costs]);
         steps = Math.Max(steps, stepLimit / 2);
         var remaining = (int[])types.Demand.Clone();
         var worth = relaxation.Bound;
@@ -72,31 +73,33 @@ internal sealed class SheetTree
         return Best.Count > 0;
     }
 
-    private void Prepare(List<SheetPattern> found)
+    /// <summary>The candidates by rising excess, of equal ones the first found first, and what each of them gives.</summary>
+    private void Prepare(List<SheetPattern> found, double[] costs)
     {
         var n = types.Count;
-        var all = new int[found.Count * n];
-        var costs = new double[found.Count];
         var order = new int[found.Count];
-        for (var i = 0; i < found.Count; i++)
+        for (var i = 0; i < order.Length; i++)
         {
-            var set = all.AsSpan(i * n, n);
-            patterns.Count(found[i], set);
-            costs[i] = relaxation.KindCost[found[i].Kind];
-            for (var t = 0; t < n; t++)
-            {
-                costs[i] -= set[t] * relaxation.Prices[t];
-            }
-
             order[i] = i;
         }
 
-        Array.Sort(order, (a, b) => costs[a] != costs[b] ? costs[a].CompareTo(costs[b]) : a.CompareTo(b));
+        Array.Sort(costs, order);
+        for (int from = 0, to = 1; to <= order.Length; to++)
+        {
+            if (to == order.Length || costs[to] != costs[from])
+            {
+                Array.Sort(order, from, to - from);
+                from = to;
+            }
+        }
+
         candidates = new SheetPattern[found.Count];
-        excess = new double[found.Count];
+        excess = costs;
         wantedFrom = new int[found.Count + 1];
-        var setTypes = new List<int>();
-        var setCounts = new List<int>();
+        var setTypes = new List<int>(4 * found.Count);
+        var setCounts = new List<int>(4 * found.Count);
+        var pieces = new List<int>();
+        var counts = new int[n];
         var lists = new List<int>[n];
         for (var t = 0; t < n; t++)
         {
@@ -106,14 +109,20 @@ internal sealed class SheetTree
         for (var i = 0; i < order.Length; i++)
         {
             candidates[i] = found[order[i]];
-            excess[i] = costs[order[i]];
-            for (var t = 0; t < n; t++)
+            patterns.Pieces(candidates[i], pieces);
+            foreach (var t in pieces)
             {
-                if (all[order[i] * n + t] > 0)
+                counts[t]++;
+            }
+
+            foreach (var t in pieces)
+            {
+                if (counts[t] > 0)
                 {
                     lists[t].Add(i);
                     setTypes.Add(t);
-                    setCounts.Add(all[order[i] * n + t]);
+                    setCounts.Add(counts[t]);
+                    counts[t] = 0;
                 }
             }
 

@@ -5,6 +5,11 @@ internal sealed class SheetTree
 {
     private const int CandidateLimit = 20_000;
 
+    /// <summary>A candidate that is not among so many by rising excess is never reached within the steps, or by luck.</summary>
+    private const int StepsACandidate = 10;
+
+    private const int FewestKept = 1_000;
+
     private readonly SheetTypes types;
     private readonly SheetPatterns patterns;
     private readonly SheetRelaxation relaxation;
@@ -64,7 +69,9 @@ internal sealed class SheetTree
         var found = new List<SheetPattern>();
         var costs = new List<double>();
         var whole = patterns.Within(relaxation.Prices, types.Demand, relaxation.KindCost, slack, Math.Min(CandidateLimit, 1_000_000 / types.Count), ref steps, found, costs);
-        Prepare(found, [.. costs]);
+        var most = Math.Max(FewestKept, stepLimit / StepsACandidate);
+        Prepare(found, [.. costs], most);
+        whole &= found.Count <= most;
         steps = Math.Max(steps, stepLimit / 2);
         var remaining = (int[])types.Demand.Clone();
         var worth = relaxation.Bound;
@@ -74,7 +81,7 @@ internal sealed class SheetTree
     }
 
     /// <summary>The candidates by rising excess, of equal ones the first found first, and what each of them gives.</summary>
-    private void Prepare(List<SheetPattern> found, double[] costs)
+    private void Prepare(List<SheetPattern> found, double[] costs, int most)
     {
         var n = types.Count;
         var order = new int[found.Count];
@@ -93,11 +100,12 @@ internal sealed class SheetTree
             }
         }
 
-        candidates = new SheetPattern[found.Count];
+        var kept = Math.Min(most, found.Count);
+        candidates = new SheetPattern[kept];
         excess = costs;
-        wantedFrom = new int[found.Count + 1];
-        var setTypes = new List<int>(4 * found.Count);
-        var setCounts = new List<int>(4 * found.Count);
+        wantedFrom = new int[kept + 1];
+        var setTypes = new List<int>(4 * kept);
+        var setCounts = new List<int>(4 * kept);
         var pieces = new List<int>();
         var counts = new int[n];
         var lists = new List<int>[n];
@@ -106,7 +114,7 @@ internal sealed class SheetTree
             lists[t] = [];
         }
 
-        for (var i = 0; i < order.Length; i++)
+        for (var i = 0; i < kept; i++)
         {
             candidates[i] = found[order[i]];
             patterns.Pieces(candidates[i], pieces);

@@ -26,7 +26,6 @@ internal sealed class BarRepair(BarCase bars, BarJudge judge, BarBeam beam, BarS
 
         var now = new BarSolution(bars);
         now.CopyFrom(start);
-        var before = new BarSolution(bars);
         BarScore score = judge.Of(start);
         long begin = beam.Work;
         double closing = prices[0].Closing(now.Content);
@@ -34,13 +33,13 @@ internal sealed class BarRepair(BarCase bars, BarJudge judge, BarBeam beam, BarS
         {
             double spent = (beam.Work - begin) / (double)steps;
             double hope = style.Hope * (1 - spent);
-            before.CopyFrom(now);
+            now.Mark();
             Change(now, prices, spent, hope);
             BarScore after = judge.Of(now);
             double closingAfter = prices[0].Closing(now.Content);
             if (!Accept(score, after, hope * (closing - closingAfter), spent))
             {
-                (now, before) = (before, now);
+                now.Undo();
                 continue;
             }
 

@@ -12,6 +12,50 @@ internal sealed class BarSolution(BarCase bars)
     /// <summary>Total of the pieces (each with its kerf) on each stick; 0 for a stick given up.</summary>
     public List<long> Content { get; } = [];
 
+    // what was taken away or exchanged since the mark: a run and its old pieces from First on, or two runs
+    private readonly List<(int Run, int Other, int First)> _changes = [];
+    private readonly List<(int Arc, int Stick)> _taken = [];
+    private readonly List<long> _before = [];
+    private bool _marked;
+
+    /// <summary>From here on changes can be undone.</summary>
+    public void Mark()
+    {
+        _marked = true;
+        _changes.Clear();
+        _taken.Clear();
+        _before.Clear();
+        _before.AddRange(Content);
+    }
+
+    /// <summary>Back to the mark. Only runs that were removed since may have been appended to.</summary>
+    public void Undo()
+    {
+        for (int c = _changes.Count - 1; c >= 0; c--)
+        {
+            (int run, int other, int first) = _changes[c];
+            if (other >= 0)
+            {
+                Swap(run, other);
+                continue;
+            }
+
+            Arcs[run].Clear();
+            Sticks[run].Clear();
+            for (int k = first; k < _taken.Count; k++)
+            {
+                Arcs[run].Add(_taken[k].Arc);
+                Sticks[run].Add(_taken[k].Stick);
+            }
+
+            _taken.RemoveRange(first, _taken.Count - first);
+        }
+
+        _changes.Clear();
+        Content.Clear();
+        Content.AddRange(_before);
+    }
+
     public void CopyFrom(BarSolution other)
     {
         for (int run = 0; run < Arcs.Length; run++)
@@ -30,8 +74,18 @@ internal sealed class BarSolution(BarCase bars)
     public void Remove(int run)
     {
         BarGraph graph = bars.Graphs[bars.Runs[run].Graph];
+        if (_marked)
+        {
+            _changes.Add((run, -1, _taken.Count));
+        }
+
         for (int k = 0; k < Arcs[run].Count; k++)
         {
+            if (_marked)
+            {
+                _taken.Add((Arcs[run][k], Sticks[run][k]));
+            }
+
             Content[Sticks[run][k]] -= bars.Lengths[graph.Length[Arcs[run][k]]];
         }
 
@@ -41,6 +95,16 @@ internal sealed class BarSolution(BarCase bars)
 
     /// <summary>Two runs of the same graph take each other's way, with the sticks it is cut from.</summary>
     public void Exchange(int a, int b)
+    {
+        if (_marked)
+        {
+            _changes.Add((a, b, 0));
+        }
+
+        Swap(a, b);
+    }
+
+    private void Swap(int a, int b)
     {
         (Arcs[a], Arcs[b]) = (Arcs[b], Arcs[a]);
         (Sticks[a], Sticks[b]) = (Sticks[b], Sticks[a]);

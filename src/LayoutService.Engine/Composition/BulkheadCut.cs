@@ -45,7 +45,7 @@ public static class BulkheadCut
                 [.. wanted.Select(w => new StickWanted(Math.Max(1, w.Cut), 1))],
                 [.. wood.Stock.Select(s => new StickKind(s.Length.Units, Cost(s, priced), s.Quantity))],
                 room.Survey.Strapping.Kerf.Units,
-                room.Survey.Strapping.EndTrim.Units), OrderBudget.Frame(room.Survey.Effort));
+                room.Survey.Strapping.EndTrim.Units), OrderBudget.Frame(room.Survey.Effort), OrderBudget.FrameRepack(room.Survey.Effort));
             if (plan.Missing.Count > 0)
             {
                 return (null, Findings.OutOfStock("bulkheads"));

@@ -199,7 +199,7 @@ public sealed class LumberCut(FramedRoom room)
             [.. ledgers.Select(i => new StickWanted(NailerCut(nailers[i]), 1))],
             [.. stock.Select(s => new StickKind(s.Length.Units, s.Length.Units))],
             _wish.Kerf.Units,
-            _wish.EndTrim.Units), OrderBudget.Frame(room.Survey.Effort));
+            _wish.EndTrim.Units), OrderBudget.Frame(room.Survey.Effort), OrderBudget.FrameRepack(room.Survey.Effort));
         var sticks = plan.Sticks
             .Select(s => new CutStick(
                 stock[s.Kind],

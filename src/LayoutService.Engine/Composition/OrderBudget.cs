@@ -30,6 +30,9 @@ public static class OrderBudget
     /// <summary>Steps for a room's ledgers, or for the frames of its bulkheads.</summary>
     public static int Frame(Effort effort) => effort == Effort.Quick ? QuickRoomSteps : StickCutter.UsualSteps;
 
+    /// <summary>Of ledgers and frames, whose pieces are mostly alike, the dive leaves little to gain; null for the usual share.</summary>
+    public static int? FrameRepack(Effort effort) => effort == Effort.Quick ? QuickRoomSteps / 40 : null;
+
     public static int SheetSteps(Effort effort, int sizes) =>
         sizes > ManySizes ? SheetCutter.QuickSteps
         : effort == Effort.Quick ? 10 * SheetCutter.QuickSteps

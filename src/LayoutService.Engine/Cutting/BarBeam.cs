@@ -18,6 +18,8 @@ internal sealed class BarBeam
     private readonly int _mostNodes = 1;
     private BarPrices? _prices;
     private BarBeamStyle _style;
+    // content beyond which nothing more fits a stick
+    private long _fullest;
     private int _position;
     private int _firstStick;
 
@@ -44,6 +46,7 @@ internal sealed class BarBeam
     {
         _prices = prices;
         _style = style;
+        _fullest = _bars.Kinds.Longest - prices.Shortest;
         _states.Reserve(_mostNodes, style.Width);
         _history.Clear();
         Seed(solution);
@@ -64,7 +67,7 @@ internal sealed class BarBeam
         for (int stick = 0; stick < solution.Content.Count; stick++)
         {
             long content = solution.Content[stick];
-            if (content <= 0 || content + Prices.Shortest > _bars.Kinds.Longest)
+            if (content <= 0 || content > _fullest)
             {
                 continue;
             }
@@ -144,7 +147,7 @@ internal sealed class BarBeam
             states.Open[first + slot] = states.Open[first + --count];
         }
 
-        if (content + Prices.Shortest <= _bars.Kinds.Longest)
+        if (content <= _fullest)
         {
             if (count == BarStates.MostOpen)
             {
@@ -171,6 +174,8 @@ internal sealed class BarBeam
         bool[] poor = _weights.Poor[run];
         double loss = _states.Loss[state] - toEnd[node];
         double closing = _states.Closing[state];
+        BarPrices prices = Prices;
+        long longest = _bars.Kinds.Longest;
         ulong hash = _states.HashOf(state);
         int rank = _states.Start[state];
         ReadOnlySpan<OpenStick> sticks = _states.Open.AsSpan(state * BarStates.MostOpen, _states.OpenCount[state]);
@@ -178,7 +183,7 @@ internal sealed class BarBeam
         {
             int to = graph.To[a];
             int length = graph.Length[a];
-            double price = Prices.Price[length];
+            double price = prices.Price[length];
             double lost = loss + price + toEnd[to] + nodeCost[to];
             lost += poor[to] ? _style.Violation : 0;
             lost += _forbidden.Is(rank, to) ? _style.Violation : 0;
@@ -189,15 +194,15 @@ internal sealed class BarBeam
 
             long size = _bars.Lengths[length];
             Work += sticks.Length + 1;
-            double whole = lost + Prices.NewLoss[length];
-            _states.Offer(to, whole + _style.Share * (closing + Prices.NewClosing[length]), whole, state, a, -1, unchecked(hash + Mix(size)));
+            double whole = lost + prices.NewLoss[length];
+            _states.Offer(to, whole + _style.Share * (closing + prices.NewClosing[length]), whole, state, a, -1, unchecked(hash + Mix(size)));
             for (int slot = 0; slot < sticks.Length; slot++)
             {
                 OpenStick open = sticks[slot];
                 long content = open.Content + size;
-                if (content <= _bars.Kinds.Longest)
+                if (content <= longest)
                 {
-                    Prices.Stick(content, out double least, out double after);
+                    prices.Stick(content, out double least, out double after);
                     double total = lost + least - open.Least - price;
                     double score = total + _style.Share * (closing - open.Closing + after);
                     _states.Offer(to, score, total, state, a, slot, unchecked(hash - Mix(open.Content) + Mix(content)));
@@ -209,7 +214,7 @@ internal sealed class BarBeam
     /// <summary>A number for a content, to add up over a state's open sticks; 0 when nothing more fits.</summary>
     private ulong Mix(long content)
     {
-        if (content + Prices.Shortest > _bars.Kinds.Longest)
+        if (content > _fullest)
         {
             return 0;
         }

@@ -48,6 +48,7 @@ internal sealed class StockKinds
             Origin[^1] = -1;
         }
 
+        Longest = Count == 0 ? 0 : Usable[^1];
         LargestCost = Count == 0 ? 0 : Math.Max(dearest, Cost[^1]);
     }
 
@@ -68,7 +69,7 @@ internal sealed class StockKinds
 
     public long LargestCost { get; }
 
-    public long Longest => Count == 0 ? 0 : Usable[^1];
+    public long Longest { get; }
 
     /// <summary>The least whole multiple of the costs' common divisor that is not less.</summary>
     public long RoundUp(long cost) => (cost + _divisor - 1) / _divisor * _divisor;

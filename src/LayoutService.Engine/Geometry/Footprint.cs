@@ -1,7 +1,6 @@
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Buffer;
 using NetTopologySuite.Operation.Overlay;
-using NetTopologySuite.Operation.OverlayNG;
 using Shapes = NetTopologySuite.Geometries.Geometry;
 
 namespace LayoutService.Engine.Geometry;
@@ -41,7 +40,7 @@ public sealed class Footprint
     internal Shapes Shape { get; }
 
     public static Footprint Of(params IEnumerable<IReadOnlyList<Uv>> rings) =>
-        new(rings.Select(r => (Shapes)Region.Polygon(r)).Aggregate((Shapes)Factory.CreatePolygon(), Join));
+        new(rings.Select(r => (Shapes)Region.Polygon(r)).Aggregate((Shapes)Factory.CreatePolygon(), Overlays.Join));
 
     /// <summary>The strips of a width along lines of a ring's edges, mitred where one edge follows another.</summary>
     /// <param name="chains">Corners of each run of edges; a closed run repeats its first corner.</param>
@@ -53,7 +52,7 @@ public sealed class Footprint
         {
             var corners = chain.Select(c => new Coordinate(c.U, c.V)).ToArray();
             Shapes line = chain[0] == chain[^1] ? Factory.CreateLinearRing(corners) : Factory.CreateLineString(corners);
-            all = Join(all, line.Buffer(width, Square));
+            all = Overlays.Join(all, line.Buffer(width, Square));
         }
 
         return new Footprint(all);
@@ -61,13 +60,13 @@ public sealed class Footprint
 
     public Footprint Grown(long by) => by == 0 || Empty ? this : new(Shape.Buffer(by, Square));
 
-    public Footprint Plus(Footprint other) => Empty ? other : other.Empty ? this : new(Join(Shape, other.Shape));
+    public Footprint Plus(Footprint other) => Empty ? other : other.Empty ? this : new(Overlays.Join(Shape, other.Shape));
 
     public Footprint Minus(Footprint other) =>
-        Empty || other.Empty ? this : new(OverlayNG.Overlay(Shape, other.Shape, SpatialFunction.Difference, Whole));
+        Empty || other.Empty ? this : new(Overlays.Of(Shape, other.Shape, SpatialFunction.Difference));
 
     public Footprint Meet(Footprint other) =>
-        Empty || other.Empty ? Of([]) : new(OverlayNG.Overlay(Shape, other.Shape, SpatialFunction.Intersection, Whole));
+        Empty || other.Empty ? Of([]) : new(Overlays.Of(Shape, other.Shape, SpatialFunction.Intersection));
 
     /// <summary>Only the pieces that have some of these edges for a side.</summary>
     public Footprint Beside(IReadOnlyList<(Uv From, Uv To)> edges)
@@ -77,7 +76,7 @@ public sealed class Footprint
         {
             if (edges.Any(e => polygon.Distance(Factory.CreatePoint(new Coordinate((e.From.U + e.To.U) / 2.0, (e.From.V + e.To.V) / 2.0))) <= 2))
             {
-                kept = Join(kept, polygon);
+                kept = Overlays.Join(kept, polygon);
             }
         }
 
@@ -99,7 +98,7 @@ public sealed class Footprint
             var border = sliver.Intersection(floor.Shape.Boundary.Buffer(2));
             if (sliver.Area > 25 * Crumb && shared.Area > 2.0 * 40 * Measures.Length.PerMillimetre && border.Area > 2.0 * 40 * Measures.Length.PerMillimetre)
             {
-                all = Join(all, sliver.Buffer(4, Square));
+                all = Overlays.Join(all, sliver.Buffer(4, Square));
             }
         }
 
@@ -112,8 +111,8 @@ public sealed class Footprint
         var lines = Shape.Boundary;
         foreach (var (from, to) in cuts)
         {
-            lines = OverlayNG.Overlay(
-                lines, Factory.CreateLineString([new Coordinate(from.U, from.V), new Coordinate(to.U, to.V)]), SpatialFunction.Union, Whole);
+            lines = Overlays.Of(
+                lines, Factory.CreateLineString([new Coordinate(from.U, from.V), new Coordinate(to.U, to.V)]), SpatialFunction.Union);
         }
 
         var polygonizer = new NetTopologySuite.Operation.Polygonize.Polygonizer();
@@ -126,8 +125,6 @@ public sealed class Footprint
 
     /// <summary>True when a place lies in it or on its edge.</summary>
     public bool Holds(Uv place) => Shape.Distance(Factory.CreatePoint(new Coordinate(place.U, place.V))) <= 1;
-
-    private static Shapes Join(Shapes one, Shapes other) => OverlayNG.Overlay(one, other, SpatialFunction.Union, Whole);
 
     private static IEnumerable<Polygon> Polygons(Shapes shape)
     {
@@ -143,7 +140,7 @@ public sealed class Footprint
     // whole units, no crumbs, no lines
     private static Shapes Clean(Shapes shape)
     {
-        var polygons = Polygons(OverlayNG.Overlay(Areas(shape), Factory.CreatePolygon(), SpatialFunction.Union, Whole))
+        var polygons = Polygons(Overlays.Of(Areas(shape), Factory.CreatePolygon(), SpatialFunction.Union))
             .Where(p => p.Area > Crumb)
             .Select(p => Factory.CreatePolygon(
                 Factory.CreateLinearRing(Closed(Region.Ring(p.ExteriorRing.Coordinates))),

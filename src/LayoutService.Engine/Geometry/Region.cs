@@ -1,6 +1,5 @@
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Overlay;
-using NetTopologySuite.Operation.OverlayNG;
 using Shapes = NetTopologySuite.Geometries.Geometry;
 
 namespace LayoutService.Engine.Geometry;
@@ -84,12 +83,12 @@ public sealed class Region
                     8, NetTopologySuite.Operation.Buffer.EndCapStyle.Flat, NetTopologySuite.Operation.Buffer.JoinStyle.Mitre, 5.0));
             }
 
-            shape = OverlayNG.Overlay(shape, hole, SpatialFunction.Difference, Factory.PrecisionModel);
+            shape = Overlays.Of(shape, hole, SpatialFunction.Difference);
         }
 
         foreach (var footprint in footprints.Where(f => !f.Empty))
         {
-            shape = OverlayNG.Overlay(shape, footprint.Shape, SpatialFunction.Difference, Factory.PrecisionModel);
+            shape = Overlays.Of(shape, footprint.Shape, SpatialFunction.Difference);
         }
 
         return new Region(shape, CutCells(shape), WallEdges.Find(shape, outline, openings, footprints));
@@ -111,7 +110,7 @@ public sealed class Region
     public IEnumerable<Uv[]> Within(Span along, Span across)
     {
         var box = Polygon([new(along.Lo, across.Lo), new(along.Hi, across.Lo), new(along.Hi, across.Hi), new(along.Lo, across.Hi)]);
-        var part = OverlayNG.Overlay(Shape, box, SpatialFunction.Intersection, Factory.PrecisionModel);
+        var part = Overlays.Of(Shape, box, SpatialFunction.Intersection);
         var rings = new List<Uv[]>();
         for (var i = 0; i < part.NumGeometries; i++)
         {

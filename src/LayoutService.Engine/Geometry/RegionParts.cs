@@ -1,6 +1,5 @@
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Overlay;
-using NetTopologySuite.Operation.OverlayNG;
 
 namespace LayoutService.Engine.Geometry;
 
@@ -11,7 +10,7 @@ public static class RegionParts
     public static Region Meet(this Region region, IReadOnlyList<Uv> ring)
     {
         var other = Region.Polygon(ring);
-        var met = OverlayNG.Overlay(region.Shape, other, SpatialFunction.Intersection, other.Factory.PrecisionModel);
+        var met = Overlays.Of(region.Shape, other, SpatialFunction.Intersection);
 
         // a wall that the ring only runs along is no part
         var shape = other.Factory.BuildGeometry(Enumerable.Range(0, met.NumGeometries).Select(met.GetGeometryN).Where(g => g.Dimension == Dimension.Surface));

@@ -52,6 +52,7 @@ internal sealed class BoxBoards(FramedRoom room, BulkheadSolid solid, BulkheadRu
         var stops = Stops(along.Min(), along.Max(), ties, rules.SheetLength);
         var width = across.Max() - across.Min();
         var strips = Math.Max(1, (int)Math.Ceiling((width - 1) / rules.SheetWidth));
+        var whole = Footprint.Of([part.Ring]);
         for (var k = 0; k + 1 < stops.Count; k++)
         {
             for (var s = 0; s < strips; s++)
@@ -60,7 +61,7 @@ internal sealed class BoxBoards(FramedRoom room, BulkheadSolid solid, BulkheadRu
                 var slab = new[] { (stops[k], low), (stops[k + 1], low), (stops[k + 1], high), (stops[k], high) }
                     .Select(p => new Uv((long)Math.Round((a.U * p.Item1) + (b.U * p.Item2)), (long)Math.Round((a.V * p.Item1) + (b.V * p.Item2))))
                     .ToArray();
-                var patch = Footprint.Of([part.Ring]).Meet(Footprint.Of([slab])).Patches;
+                var patch = whole.Meet(Footprint.Of([slab])).Patches;
                 if (patch.Count == 0)
                 {
                     continue;

@@ -195,17 +195,25 @@ internal sealed class BarBeam
             long size = _bars.Lengths[length];
             Work += sticks.Length + 1;
             double whole = lost + prices.NewLoss[length];
-            _states.Offer(to, whole + _style.Share * (closing + prices.NewClosing[length]), whole, state, a, -1, unchecked(hash + Mix(size)));
+            double first = whole + _style.Share * (closing + prices.NewClosing[length]);
+            if (first < _states.Worst(to))
+            {
+                _states.Offer(to, first, whole, state, a, -1, unchecked(hash + Mix(size)));
+            }
+
             for (int slot = 0; slot < sticks.Length; slot++)
             {
-                OpenStick open = sticks[slot];
+                ref readonly OpenStick open = ref sticks[slot];
                 long content = open.Content + size;
                 if (content <= longest)
                 {
                     prices.Stick(content, out double least, out double after);
                     double total = lost + least - open.Least - price;
                     double score = total + _style.Share * (closing - open.Closing + after);
-                    _states.Offer(to, score, total, state, a, slot, unchecked(hash - Mix(open.Content) + Mix(content)));
+                    if (score < _states.Worst(to))
+                    {
+                        _states.Offer(to, score, total, state, a, slot, unchecked(hash - Mix(open.Content) + Mix(content)));
+                    }
                 }
             }
         }

@@ -4,6 +4,7 @@ namespace LayoutService.Engine.Cutting;
 internal sealed class BarJudge(BarCase bars, int poorGrade)
 {
     private readonly BarStagger _stagger = new(bars, poorGrade);
+    private readonly bool _neighbours = Array.Exists(bars.Runs, run => run.Near.Length > 0);
     private readonly BarStock _stock = new(bars.Kinds);
     private readonly bool[] _used = new bool[bars.Lengths.Length];
 
@@ -39,7 +40,7 @@ internal sealed class BarJudge(BarCase bars, int poorGrade)
     public int Shared(BarSolution solution)
     {
         int shared = 0;
-        for (int r = 0; r < bars.Runs.Length; r++)
+        for (int r = 0; r < bars.Runs.Length && _neighbours; r++)
         {
             foreach (int near in bars.Runs[r].Near)
             {

@@ -66,9 +66,14 @@ internal sealed class BarSearch
     public void Repack(long bound, long steps)
     {
         BarPrices rate = BarPrices.ByRate(_bars, 0, ThoroughBuckets);
-        BarPrices charged = BarPrices.ByRate(_bars, _bars.Kinds.LargestCost, ThoroughBuckets);
+        BarPrices charged = rate;
         Try(rate, 4, 0.3);
-        Try(charged, 4, 0.3);
+        if (_bars.Kinds.Limited)
+        {
+            charged = BarPrices.ByRate(_bars, _bars.Kinds.LargestCost, ThoroughBuckets);
+            Try(charged, 4, 0.3);
+        }
+
         var repair = new BarRepair(_bars, Judge, _beam, _stagger, _weights, BarRepairStyle.Thorough);
         Score = repair.Run(Best, Best, Score, [rate, charged, rate.Varied(_bars, 0), rate.Varied(_bars, 1)], bound, steps);
     }

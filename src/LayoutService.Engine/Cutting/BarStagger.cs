@@ -9,9 +9,12 @@ internal sealed class BarStagger(BarCase bars, int poorGrade)
 {
     private const int MostRounds = 8;
 
+    // pieces of a fixed length break nowhere
+    private readonly bool _breaks = Array.Exists(bars.Runs, run => run.Nodes.Count > 2);
+
     public void Settle(BarSolution solution)
     {
-        bool better = true;
+        bool better = _breaks;
         for (int round = 0; better && round < MostRounds; round++)
         {
             better = false;

@@ -18,10 +18,15 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, JointWeig
     private readonly ButtPatterns _patterns = new(lines, prices, weights, sheetWidth);
 
     // straps keep an opening's clearance, and end square where it lies askew; the board's edge runs on to the opening
-    private readonly long _tolerance = 2 + room.OpeningRings
+    private const long Least = 2;
+
+    private readonly long _tolerance = Least + room.OpeningRings
         .Select((ring, i) => Askew(ring) ? (2 * room.Survey.Room.Openings[i].Clearance.Units) + room.Survey.Strapping.Face.Units : room.Survey.Room.Openings[i].Clearance.Units)
         .DefaultIfEmpty(0)
         .Max();
+
+    // no slack is more
+    private long MostSlack => Math.Max(_tolerance, Math.Max(Least, room.Survey.Strapping.Face.Units / 2));
 
     public IReadOnlyList<BearingLine> Lines => lines;
 
@@ -141,6 +146,16 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, JointWeig
     {
         foreach (var wood in line.Stretches)
         {
+            if (wood.Lo - Least <= butt.Lo && butt.Hi <= wood.Hi + Least)
+            {
+                return true;
+            }
+
+            if (butt.Lo < wood.Lo - MostSlack || butt.Hi > wood.Hi + MostSlack)
+            {
+                continue;
+            }
+
             if (wood.Lo - Slack(line.At, butt.Lo) <= butt.Lo && butt.Hi <= wood.Hi + Slack(line.At, butt.Hi))
             {
                 return true;
@@ -166,6 +181,6 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, JointWeig
         // at a bulkhead's slanting face a strap is cut back like at a slanting wall
         return room.Solids.Count > 0 && room.Straps.Edges.Any(e => room.BulkheadAt(e.Source) is not null && !e.Square && !e.Parallel && Rings.Distance(new Uv(along, across), e.From, e.To) < 10)
             ? Math.Max(_tolerance, room.Survey.Strapping.Face.Units / 2)
-            : 2;
+            : Least;
     }
 }

@@ -122,7 +122,13 @@ public sealed record CeilingPlan
 
     public required TakeoffPlan Takeoff { get; init; }
 
-    public required IReadOnlyList<WorkStep> Steps { get; init; }
+    /// <summary>Written when they are first asked for: an order of many rooms wants counts alone.</summary>
+    public IReadOnlyList<WorkStep> Steps => WrittenSteps.Value;
 
-    public required IReadOnlyList<Alternative> Alternatives { get; init; }
+    /// <summary>Priced when they are first asked for.</summary>
+    public IReadOnlyList<Alternative> Alternatives => PricedAlternatives.Value;
+
+    internal Lazy<IReadOnlyList<WorkStep>> WrittenSteps { get; init; } = new(() => []);
+
+    internal Lazy<IReadOnlyList<Alternative>> PricedAlternatives { get; init; } = new(() => []);
 }

@@ -75,8 +75,8 @@ public static class PlanWriter
             Bulkheads = boxes,
             CutPlan = cutPlan,
             Takeoff = takeoff,
-            Steps = WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, insulation, fixtures, boxes),
-            Alternatives = PlanAlternatives.Of(room, chosen, board, sheets),
+            WrittenSteps = new(() => WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, insulation, fixtures, boxes)),
+            PricedAlternatives = new(() => PlanAlternatives.Of(room, chosen, board, sheets)),
         };
     }
 

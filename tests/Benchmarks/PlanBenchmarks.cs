@@ -4,15 +4,19 @@ using LayoutService.Engine.Ceilings;
 
 namespace LayoutService.Benchmarks;
 
-/// <summary>The typical room, whole: rows, sheets, lumber, counts and checks.</summary>
+/// <summary>The typical room: bare, with lights, ducts, bulkhead and batts, and bare at thorough effort.</summary>
 [MemoryDiagnoser]
 public class PlanBenchmarks
 {
     private readonly Survey _quick = Scenes.Typical(Effort.Quick);
+    private readonly Survey _whole = FurnishedRoom.Of(Effort.Quick);
     private readonly Survey _thorough = Scenes.Typical(Effort.Thorough);
 
     [Benchmark(Baseline = true)]
     public PlanOutcome Quick() => LayoutEngine.Plan(_quick);
+
+    [Benchmark]
+    public PlanOutcome Whole() => LayoutEngine.Plan(_whole);
 
     [Benchmark]
     public PlanOutcome Thorough() => LayoutEngine.Plan(_thorough);

@@ -41,6 +41,9 @@ public sealed record Survey
     /// <summary>Bulkheads that are wanted.</summary>
     public IReadOnlyList<BulkheadWish> Bulkheads { get; init; } = [];
 
+    /// <summary>Walls inside the room.</summary>
+    public IReadOnlyList<PartitionWish> Partitions { get; init; } = [];
+
     /// <summary>Batts between the joists; null for none.</summary>
     public InsulationWish? Insulation { get; init; }
 
@@ -138,6 +141,9 @@ public sealed record JoistField
     public Length? Spacing { get; init; }
 
     public Length? First { get; init; }
+
+    /// <summary>How level the undersides are, as read; empty when nobody looked.</summary>
+    public IReadOnlyList<UndersideReading> Undersides { get; init; } = [];
 
     /// <summary>Species group as the floor tables name it (<c>S-P-F</c>, ...); null when not said.</summary>
     public string? Species { get; init; }

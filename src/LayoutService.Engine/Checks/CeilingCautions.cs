@@ -72,6 +72,15 @@ public static class CeilingCautions
                 }, []));
         }
 
+        if (facts.Sisters.Count > 0)
+        {
+            all.Add(new(
+                Sentence.Of(
+                    "sisters_only_level",
+                    "Sisters here only carry the straps at one level; they strengthen nothing. A joist this far out may be sagged, cut or cracked: have an engineer or the building department look at it before it is hidden."),
+                Practice, facts.Sisters));
+        }
+
         all.Add(JoistCutting(bench));
         all.Add(new(Sentence.Of("structure", "This plan does not judge the floor. Cutting, notching, boring, removing or loading joists and beams is for an engineer or the building department."), Practice, []));
         all.Add(new(Sentence.Of("permits", "Ask the building department whether a permit and an inspection before closing are needed; wiring, gas and plumbing are licensed trades' work."), Practice, []));

@@ -47,6 +47,9 @@ public sealed record CheckFacts
 
     public IReadOnlyList<string> Bulkheads { get; init; } = [];
 
+    /// <summary>Ids of sisters beside joists that are too high to pack.</summary>
+    public IReadOnlyList<string> Sisters { get; init; } = [];
+
     public IReadOnlyList<FixtureFact> Fixtures { get; init; } = [];
 
     /// <summary>The light grid; null when none was asked for.</summary>
@@ -197,8 +200,11 @@ public sealed record FloorFacts
     /// <summary>Greatest height from the floor to the joists; null when no height was given.</summary>
     public Length? WallHeight { get; init; }
 
-    /// <summary>Greatest step between neighbouring joists' undersides; null when the undersides were not given.</summary>
+    /// <summary>Greatest step between neighbouring fastening faces, packed as planned; null when the undersides were not given.</summary>
     public Length? GreatestStep { get; init; }
+
+    /// <summary>The same as found, before packing.</summary>
+    public Length? StepFound { get; init; }
 
     public IReadOnlyList<string> StepAt { get; init; } = [];
 }

@@ -24,8 +24,8 @@ internal static class BattSceneReader
             depth = Math.Max(0, depth - (2 * book.Limit("i-joist-flange", room.Survey.Units == UnitSystem.Imperial).Value.Length.Units));
         }
 
-        // the bays run on above a bulkhead
-        var floor = room.Solids.Count == 0 ? room.Board : Region.Of(room.Outline, [.. room.OpeningRings.Select(r => (r, 0L))]);
+        // the bays run on above a bulkhead or a partition
+        var floor = room.Solids.Count == 0 && room.Partitions.Count == 0 ? room.Board : Region.Of(room.Outline, [.. room.OpeningRings.Select(r => (r, 0L))]);
         return new BattScene
         {
             Region = wish.Region is { } ring ? floor.Meet([.. ring.Select(room.Frame.In)]) : floor,

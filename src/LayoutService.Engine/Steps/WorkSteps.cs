@@ -29,11 +29,13 @@ public static class WorkSteps
         IReadOnlyList<WallLine>? walls = null,
         InsulationPlan? insulation = null,
         FixturePlan? fixtures = null,
-        BulkheadPlan? bulkheads = null)
+        BulkheadPlan? bulkheads = null,
+        IReadOnlyList<PlannedPartition>? partitions = null)
     {
         var trade = new TradeText(units, text);
         var list = new StepList();
         FirstSteps.Write(list, joists, trade);
+        PartitionSteps.Before(list, partitions ?? []);
         StrapSteps.Write(list, strapping, cut, trade);
         BoxSteps.Frame(list, bulkheads ?? BulkheadPlan.None, below: false);
         FixtureSteps.RoughIn(list, fixtures ?? FixturePlan.None, trade);
@@ -42,6 +44,7 @@ public static class WorkSteps
         BoardSteps.Write(list, sheets, cut, HangingOrder.Of(sheets, joists, walls ?? []), trade);
         BoxSteps.Frame(list, bulkheads ?? BulkheadPlan.None, below: true);
         BoxSteps.Board(list, bulkheads ?? BulkheadPlan.None);
+        PartitionSteps.After(list, partitions ?? []);
         return list.Steps;
     }
 }

@@ -36,6 +36,7 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
         found.AddRange(WallNailers(lines));
         found.AddRange(HoleHeaders.Of(room, rules, lines));
         found.AddRange(MountBlocks.Of(room));
+        found.AddRange(PartitionBlocks.Of(room, found).ToList());
         return [.. found.SelectMany(n => InLengths(n, n.OfStrap ? longestStrap : longestLedger))];
     }
 
@@ -139,7 +140,7 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
     }
 
     // a nailer longer than the stock is made in equal parts
-    private static IEnumerable<NailerLine> InLengths(NailerLine nailer, long longest)
+    public static IEnumerable<NailerLine> InLengths(NailerLine nailer, long longest)
     {
         var parts = (int)((nailer.Length + longest - 1) / longest);
         for (var i = 0; i < parts; i++)

@@ -25,14 +25,21 @@ internal static class FastenerLines
     {
         var strap = facts.StrappingWish.Thickness;
         var crossings = facts.Strapping.Crossings;
-        var joints = crossings.Count(crossing => crossing.Kind == CrossingKind.Joint);
-        yield return Screws(
-            facts,
-            TakeoffCodes.StrapScrew,
-            "#8 wood screw for straps",
-            ScrewLengths.ForStrap(strap, facts.Allowances.StrapScrewGrip),
-            crossings.Sum(crossing => crossing.Fasteners),
-            $"{Number(crossings.Count - joints)} crossings and {Number(joints)} joints");
+        // a packed crossing takes a screw that reaches through its packing as well
+        foreach (var group in crossings
+            .GroupBy(crossing => ScrewLengths.ForStrap(strap + crossing.Packing, facts.Allowances.StrapScrewGrip))
+            .OrderBy(group => group.Key.Length))
+        {
+            var joints = group.Count(crossing => crossing.Kind == CrossingKind.Joint);
+            yield return Screws(
+                facts,
+                TakeoffCodes.StrapScrew,
+                "#8 wood screw for straps",
+                group.Key,
+                group.Sum(crossing => crossing.Fasteners),
+                $"{Number(group.Count() - joints)} crossings and {Number(joints)} joints");
+        }
+
         var scabs = facts.Strapping.Scabs.Count;
         yield return Screws(
             facts,

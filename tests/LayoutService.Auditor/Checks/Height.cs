@@ -8,7 +8,8 @@ internal static class Height
     public static void Check(GivenPlan plan, AuditReport report)
     {
         var (request, unit) = (plan.Room.Json, plan.Room.Unit);
-        var heights = request.GetProperty("room").Member("heights").Items().Select(h => h.Member("floorToJoist").Length(unit)).OfType<double>().ToList();
+        var plane = plan.Json.Member("strapping").Member("plane").Member("level").Length(unit);
+        var heights = request.GetProperty("room").Member("heights").Items().Select(h => h.Member("floorToJoist").Length(unit) - OffPlane(plan.Room, h, plane)).OfType<double>().ToList();
         if (plan.Json.Member("summary").Member("finishedHeight").Length(unit) is not { } stated || heights.Count == 0
             || request.GetProperty("room").Member("floorBuildUp").Length(unit) is not { } floor)
         {
@@ -25,4 +26,8 @@ internal static class Height
             report.Fault("summary", "finishedHeight", $"{stated:F3} stated, {finished:F3} mm by the members asked");
         }
     }
+
+    // how far above the plane of the straps the joists are where a height was taken; nothing when it has no place
+    private static double OffPlane(AskedRoom room, System.Text.Json.JsonElement height, double? plane) =>
+        room.Levels is { } levels && plane is { } level && height.Member("at") is { } at ? levels.Of(room.Place(at)) - level : 0;
 }

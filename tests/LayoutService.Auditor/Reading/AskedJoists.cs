@@ -2,8 +2,8 @@ using System.Text.Json;
 
 namespace LayoutService.Auditor.Reading;
 
-/// <summary>One joist asked for: its centre across, its face, and the stretch along that it runs over, mm.</summary>
-public readonly record struct AskedJoist(double Centre, double Face, Stretch Along)
+/// <summary>One joist asked for: its centre across, its face, the stretch along that it runs over, mm, and its field's number.</summary>
+public readonly record struct AskedJoist(double Centre, double Face, Stretch Along, int Field)
 {
     public Stretch Across => new(Centre - (Face / 2), Centre + (Face / 2));
 }
@@ -20,7 +20,7 @@ public sealed class AskedJoists
     public AskedJoists(JsonElement fields, double unit, Frame frame, IReadOnlyList<Uv> outline)
     {
         Face = fields[0].Member("face").Length(unit) ?? (unit > 1 ? 38.1 : 38);
-        Members = fields.EnumerateArray().SelectMany(f => Lay(f, unit, frame, outline)).OrderBy(j => j.Centre).ToList();
+        Members = fields.EnumerateArray().SelectMany((f, i) => Lay(f, i, unit, frame, outline)).OrderBy(j => j.Centre).ToList();
         Centres = Members.Select(m => m.Centre).ToList();
     }
 
@@ -46,7 +46,7 @@ public sealed class AskedJoists
         return found;
     }
 
-    private static IEnumerable<AskedJoist> Lay(JsonElement field, double unit, Frame frame, IReadOnlyList<Uv> outline)
+    private static IEnumerable<AskedJoist> Lay(JsonElement field, int number, double unit, Frame frame, IReadOnlyList<Uv> outline)
     {
         var face = field.Member("face").Length(unit) ?? (unit > 1 ? 38.1 : 38);
         var ring = field.Member("region") is { ValueKind: JsonValueKind.Array } region
@@ -55,11 +55,11 @@ public sealed class AskedJoists
         {
             if (ring is null)
             {
-                yield return new(centre, face, new(double.NegativeInfinity, double.PositiveInfinity));
+                yield return new(centre, face, new(double.NegativeInfinity, double.PositiveInfinity), number);
             }
             else if (Reach(ring, centre - (face / 2), centre + (face / 2)) is { } along && along.Length > 0)
             {
-                yield return new(centre, face, along);
+                yield return new(centre, face, along, number);
             }
         }
     }

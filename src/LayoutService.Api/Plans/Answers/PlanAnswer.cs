@@ -48,6 +48,9 @@ public sealed record PlanAnswer
     /// <summary>The walls, one for each edge of the outline.</summary>
     public IReadOnlyList<WallAnswer>? Walls { get; init; }
 
+    /// <summary>Walls inside the room, in the order of the request; absent when there are none. Comes with the block `walls`.</summary>
+    public IReadOnlyList<PartitionAnswer>? Partitions { get; init; }
+
     /// <summary>The joists and the bays between them.</summary>
     public JoistsAnswer? Joists { get; init; }
 

@@ -9,10 +9,15 @@ namespace LayoutService.Api.Plans.Mapping;
 
 internal static class RoomMapping
 {
-    public static RoomSurvey Of(RoomRequest room, Assumptions assumed)
+    public static RoomSurvey Of(RoomRequest room, Assumptions assumed, bool levelsRead = false)
     {
         assumed.Word("#/room/outlineFace", "What the tape was held to", room.OutlineFace, OutlineFaceWord.Framing);
         NoteHeights(room, assumed);
+        if (levelsRead && (room.Heights ?? []).Any(h => h.At is null))
+        {
+            assumed.Note("#/room/heights", "lowest joist", "A height without a place is taken as read under the lowest joist.");
+        }
+
         return new RoomSurvey
         {
             Outline = OpenRing(room.Outline!, assumed.Imperial),

@@ -36,6 +36,7 @@ internal static class SurveyDigest
         AddServices(survey.Services, Add);
         FixtureDigest.Add(survey, Add);
         AddBulkheads(survey.Bulkheads, Add);
+        PartitionMapping.Digest(survey.Partitions, Add);
         AddInsulation(survey.Insulation, Add);
         AddPrices(survey.Prices, Add);
         AccessDigest.Add(survey.WayIn, survey.Crew, Add);
@@ -111,6 +112,12 @@ internal static class SurveyDigest
             foreach (var position in field.Positions ?? [])
             {
                 add("position", position);
+            }
+
+            foreach (var reading in field.Undersides)
+            {
+                add("underside", reading.At);
+                add("level", reading.Level);
             }
         }
     }

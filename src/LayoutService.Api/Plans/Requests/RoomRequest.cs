@@ -61,7 +61,10 @@ public sealed record OpeningRequest
 /// <summary>One height reading.</summary>
 public sealed record HeightRequest
 {
-    /// <summary>Where it was taken; without it, it stands for the whole room.</summary>
+    /// <summary>
+    /// Where it was taken; without it, it stands for the whole room. Where `undersides` are given a height is brought from its place
+    /// to the plane of the straps; one without a place counts as taken under the lowest joist.
+    /// </summary>
     public WirePoint? At { get; init; }
 
     /// <summary>From the floor as it is up to the underside of the joists.</summary>

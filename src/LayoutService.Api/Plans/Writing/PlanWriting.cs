@@ -30,6 +30,7 @@ internal static class PlanWriting
             Cautions = blocks.Has(Block.Cautions) ? CheckWriting.Cautions(plan.Cautions) : null,
             Floor = blocks.Has(Block.Floor) ? FloorWriting.Of(plan.Floor, ink) : null,
             Walls = blocks.Has(Block.Walls) ? RoomWriting.Walls(plan.Walls, ink) : null,
+            Partitions = blocks.Has(Block.Walls) ? RoomWriting.Partitions(plan.Partitions, ink) : null,
             Joists = blocks.Has(Block.Joists) ? RoomWriting.Joists(plan.Joists, ink) : null,
             Strapping = blocks.Has(Block.Strapping) ? StrappingWriting.Of(plan.Strapping, ink) : null,
             Sheets = blocks.Has(Block.Sheets) ? SheetsWriting.Of(plan.Sheets, ink) : null,

@@ -11,7 +11,12 @@ internal static class StrappingWriting
     {
         Rows = [.. plan.Rows.Select(r => Row(r, ink))],
         Nailers = [.. plan.Nailers.Select(n => Nailer(n, ink))],
-        Shims = [],
+        Plane = plan.Plane is { } plane
+            ? new StrapPlaneAnswer(
+                ink.Number(plane.Level), plane.RowId, plane.SupportId, ink.Place(plane.At), ink.Number(plane.StepFound), ink.Number(plane.StepLeft), plane.StepRows, plane.Estimated)
+            : null,
+        Shims = [.. plan.Crossings.Where(c => c.Shims > 0).Select(c => new ShimAnswer(
+            c.RowId, c.SupportId, ink.Place(c.At), ink.Number(c.Gap), ink.Number(c.Packing), ink.Mark(c.Packing), c.Shims))],
         Spacers = [.. plan.Spacers.Select(s => new SpacerAnswer(ink.Number(s.Length), ink.Cut(s.Length), s.Between))],
         Crossings = [.. plan.Crossings.Select(c => new CrossingAnswer(c.RowId, c.SupportId, ink.Place(c.At), Words.Text(c.Kind), c.Fasteners))],
         Scabs = [.. plan.Scabs.Select(s => new ScabAnswer(s.Id, s.RowId, ink.Place(s.At), ink.Number(s.Length), ink.Cut(s.Length), s.StockId))],

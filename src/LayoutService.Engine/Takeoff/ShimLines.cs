@@ -27,6 +27,6 @@ internal static class ShimLines
 
     // 1/4in, 6mm
     private static string Name(TakeoffFacts facts, Length thickness) => facts.Units == Ceilings.UnitSystem.Imperial
-        ? $"{facts.TapeText(thickness).TrimEnd('"')}in"
+        ? $"{TapeText.Imperial(thickness, TapeRounding.Nearest).TrimEnd('"')}in"
         : $"{thickness.Units / Length.PerMillimetre}mm";
 }

@@ -84,6 +84,18 @@ public sealed record RoomSurvey
     /// <summary>Thickness of floor still to come; null when it was not said.</summary>
     public Length? FloorBuildUp { get; init; }
 
+    /// <summary>A ceiling that is there already; null for bare joists.</summary>
+    public ExistingCeiling? Existing { get; init; }
+
+    /// <summary>Thickness of an old ceiling that stays between joists and straps.</summary>
+    public Length Through => Existing is { Stays: true } stays ? stays.Thickness : Length.Zero;
+
+    /// <summary>The space above the floor.</summary>
+    public Neighbour? Above { get; init; }
+
+    /// <summary>The space below the ceiling: this room.</summary>
+    public Neighbour? Below { get; init; }
+
     /// <summary>What the room is used for, as a height-table word (<c>habitable</c>, <c>bathroom</c>, ...); null when not said.</summary>
     public string? Use { get; init; }
 

@@ -46,6 +46,7 @@ public static class CeilingCautions
 
         all.AddRange(FixtureCautions.Of(bench));
         all.AddRange(BattCautions.Of(facts));
+        all.AddRange(SiteCautions.Of(bench));
         all.Add(Lifting(bench));
         all.Add(new(Sentence.Of("dust", "Wear eye protection and a respirator overhead. An old ceiling may hold asbestos or lead: have it tested before you break it."), Practice, []));
         var blocks = book.Limit("fireblock-horizontal");

@@ -47,6 +47,17 @@ public sealed record CheckFacts
 
     public IReadOnlyList<string> Bulkheads { get; init; } = [];
 
+    /// <summary>A ceiling that is there already.</summary>
+    public ExistingCeiling? Existing { get; init; }
+
+    /// <summary>What it weighs, kg/m²; null when that is not known.</summary>
+    public decimal? ExistingMassPerArea { get; init; }
+
+    /// <summary>What the warm side decides; null when it was not said.</summary>
+    public Sentence? WarmSide { get; init; }
+
+    public bool GarageBelow { get; init; }
+
     /// <summary>Ids of sisters beside joists that are too high to pack.</summary>
     public IReadOnlyList<string> Sisters { get; init; } = [];
 
@@ -86,6 +97,9 @@ public sealed record StrapFacts
     public required StrapFastener Fastener { get; init; }
 
     public required Length FastenerLength { get; init; }
+
+    /// <summary>What it goes through between strap and joist: an old ceiling that stays.</summary>
+    public Length Through { get; init; }
 
     public required int FastenersPerCrossing { get; init; }
 

@@ -48,7 +48,8 @@ public static class CheckWriter
                 SupportSpacing = widest,
                 Supports = where,
                 Fastener = StrapFastener.Screw,
-                FastenerLength = ScrewLengths.ForStrap(survey.Strapping.Thickness, RuleAllowances.Of(survey).StrapScrewGrip).Length,
+                FastenerLength = ScrewLengths.ForStrap(survey.Strapping.Thickness + survey.Room.Through, RuleAllowances.Of(survey).StrapScrewGrip).Length,
+                Through = survey.Room.Through,
                 FastenersPerCrossing = 2,
                 NextSpan = bay?.NextSpan(room, strapping),
             },
@@ -93,6 +94,10 @@ public static class CheckWriter
                 StepAt = strapping.Plane?.StepRows ?? [],
                 ConcealedArea = decimal.Round((decimal)sheets.Pieces.Sum(p => p.AreaSquareMetres), 3),
             },
+            Existing = survey.Room.Existing,
+            ExistingMassPerArea = ExistingMass(survey.Room.Existing),
+            WarmSide = WarmSide.Of(survey.Room),
+            GarageBelow = survey.Room.Below?.Use == NeighbourUse.Garage,
             Sisters = [.. strapping.Nailers.Where(n => n.Role == NailerRole.Sister).Select(n => n.Id)],
             InsulationMassPerArea = insulation?.HeaviestKilogramsPerSquareMetre,
             ThermalInsulation = insulation?.Purpose == InsulationPurpose.Thermal,
@@ -108,6 +113,14 @@ public static class CheckWriter
             Unreached = [.. services.NeedReach.Except(boxes.AccessPanels.Select(p => p.ServiceId))],
         };
     }
+
+    // plaster and tile differ too much to say
+    private static decimal? ExistingMass(ExistingCeiling? existing) => existing?.Material switch
+    {
+        ExistingMaterial.Gypsum => MassTable.Published.BoardKilogramsPerSquareMetre("regular", existing.Thickness),
+        ExistingMaterial.Wood => MassTable.Published.LumberKilogramsPerCubicMetre * existing.Thickness.Millimetres / 1000m,
+        _ => null,
+    };
 
     // A stamp speaks for the floor when every field has the same one.
     private static T? Shared<T>(FramedRoom room, Func<JoistField, T?> stamp)

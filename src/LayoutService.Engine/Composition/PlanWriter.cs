@@ -45,6 +45,7 @@ public static class PlanWriter
             Insulation = insulation,
             InsulationWish = survey.Insulation,
             Prices = survey.Prices,
+            Through = survey.Room.Through,
             Ruleset = survey.Ruleset,
             Units = survey.Units,
             TapeText = say,
@@ -76,7 +77,7 @@ public static class PlanWriter
             Bulkheads = boxes,
             CutPlan = cutPlan,
             Takeoff = takeoff,
-            Steps = WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, insulation, fixtures, boxes, partitions),
+            Steps = WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, insulation, fixtures, boxes, partitions, survey.Room.Existing),
             Partitions = partitions,
             Alternatives = PlanAlternatives.Of(room, chosen, board, sheets),
         };
@@ -102,7 +103,7 @@ public static class PlanWriter
     // from the lowest height taken, brought to the plane of the straps where undersides were read
     private static Length? FinishedHeight(FramedRoom room, CutLumber lumber) =>
         room.Survey.Room.FloorBuildUp is { } buildUp && LevelJoin.LowestHeight(room, lumber.Levels?.Plan) is { } lowest
-            ? lowest - buildUp - room.Survey.Strapping.Thickness - (room.Survey.Sheets.Thickness * room.Survey.Sheets.Layers)
+            ? lowest - buildUp - room.Survey.Room.Through - room.Survey.Strapping.Thickness - (room.Survey.Sheets.Thickness * room.Survey.Sheets.Layers)
             : null;
 
     private static PlanSummary Summary(

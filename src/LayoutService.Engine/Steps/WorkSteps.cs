@@ -30,11 +30,13 @@ public static class WorkSteps
         InsulationPlan? insulation = null,
         FixturePlan? fixtures = null,
         BulkheadPlan? bulkheads = null,
-        IReadOnlyList<PlannedPartition>? partitions = null)
+        IReadOnlyList<PlannedPartition>? partitions = null,
+        ExistingCeiling? existing = null)
     {
         var trade = new TradeText(units, text);
         var list = new StepList();
         FirstSteps.Write(list, joists, trade);
+        FirstSteps.OldCeiling(list, existing, joists);
         PartitionSteps.Before(list, partitions ?? []);
         StrapSteps.Write(list, strapping, cut, trade);
         BoxSteps.Frame(list, bulkheads ?? BulkheadPlan.None, below: false);

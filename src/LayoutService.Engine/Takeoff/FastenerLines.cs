@@ -27,7 +27,7 @@ internal static class FastenerLines
         var crossings = facts.Strapping.Crossings;
         // a packed crossing takes a screw that reaches through its packing as well
         foreach (var group in crossings
-            .GroupBy(crossing => ScrewLengths.ForStrap(strap + crossing.Packing, facts.Allowances.StrapScrewGrip))
+            .GroupBy(crossing => ScrewLengths.ForStrap(strap + facts.Through + crossing.Packing, facts.Allowances.StrapScrewGrip))
             .OrderBy(group => group.Key.Length))
         {
             var joints = group.Count(crossing => crossing.Kind == CrossingKind.Joint);

@@ -78,6 +78,22 @@ internal static class SurveyDigest
             add("at", height.At);
         }
 
+        if (room.Existing is { } old)
+        {
+            add("oldCeiling", old.Material);
+            add("thickness", old.Thickness);
+            add("stays", old.Stays);
+        }
+
+        foreach (var (name, neighbour) in new[] { ("above", room.Above), ("below", room.Below) })
+        {
+            if (neighbour is not null)
+            {
+                add(name, neighbour.Use);
+                add("heated", neighbour.Heated);
+            }
+        }
+
         add("floorBuildUp", room.FloorBuildUp);
         add("use", room.Use);
         add("existing", room.ExistingBuilding);

@@ -23,13 +23,13 @@ public sealed record RoomRequest
     /// <summary>What stands at each edge.</summary>
     public IReadOnlyList<WallRequest>? Walls { get; init; }
 
-    /// <summary>A ceiling that is there already. Not planned yet.</summary>
+    /// <summary>A ceiling that is there already; left out means bare joists.</summary>
     public ExistingRequest? Existing { get; init; }
 
-    /// <summary>What is above. Not planned yet.</summary>
+    /// <summary>The space above the floor.</summary>
     public NeighbourRequest? Above { get; init; }
 
-    /// <summary>What is below. Not planned yet.</summary>
+    /// <summary>The space below the ceiling, this room as the code sees it. Taken as heated unless it says otherwise.</summary>
     public NeighbourRequest? Below { get; init; }
 
     /// <summary>What the room is used for.</summary>
@@ -85,12 +85,15 @@ public sealed record WallRequest
 public sealed record ExistingRequest
 {
     /// <summary>What it is made of.</summary>
-    public string? Material { get; init; }
+    public ExistingWord? Material { get; init; }
 
-    /// <summary>Its thickness.</summary>
+    /// <summary>Its thickness; needed when it stays.</summary>
     public WireLength? Thickness { get; init; }
 
-    /// <summary>True when it stays and is strapped over.</summary>
+    /// <summary>
+    /// True when it stays and is strapped over, screws reaching through it into the joists; false when it comes down first. Default true.
+    /// One that stays is not planned yet together with insulation, fixtures, mounts, services or bulkheads.
+    /// </summary>
     public bool? Stays { get; init; }
 }
 
@@ -98,8 +101,8 @@ public sealed record ExistingRequest
 public sealed record NeighbourRequest
 {
     /// <summary>What that space is used for.</summary>
-    public string? Use { get; init; }
+    public NeighbourWord? Use { get; init; }
 
-    /// <summary>True when it is heated.</summary>
+    /// <summary>True when it is heated. Decides what is said of vapour and air barriers; nothing is said where it is left out above.</summary>
     public bool? Heated { get; init; }
 }

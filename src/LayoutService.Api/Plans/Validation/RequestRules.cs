@@ -41,6 +41,7 @@ internal sealed class RequestRules(IValidator<PlanRequest> bounds)
 
         JoistRules.Check(request, imperial, faults);
         UndersideRules.Check(request, imperial, faults);
+        ExistingRules.Check(request, faults);
         PartitionRules.Check(request, imperial, faults);
         ServiceRules.Check(request, imperial, faults);
         InsulationRules.Check(request, imperial, faults);

@@ -47,6 +47,7 @@ public static class WorkSteps
         BoxSteps.Frame(list, bulkheads ?? BulkheadPlan.None, below: true);
         BoxSteps.Board(list, bulkheads ?? BulkheadPlan.None);
         PartitionSteps.After(list, partitions ?? []);
+        BoardSteps.Finish(list, sheets, bulkheads ?? BulkheadPlan.None, trade);
         return list.Steps;
     }
 }

@@ -46,8 +46,8 @@ public class PartitionTests(Service service) : IClassFixture<Service>
         Assert.Equal(bare.GetProperty("takeoff").ToString(), plan.GetProperty("takeoff").ToString());
         var partition = Assert.Single(plan.GetProperty("partitions").EnumerateArray());
         Assert.Equal("9 0", $"{partition.GetProperty("rows").GetArrayLength()} {partition.GetProperty("blocking").GetArrayLength()}");
-        var last = plan.GetProperty("steps").EnumerateArray().Last();
-        Assert.Equal("stand-partition", last.GetProperty("code").GetString());
+        var steps = plan.GetProperty("steps").EnumerateArray().Select(s => s.GetProperty("code").GetString()).ToList();
+        Assert.True(steps.LastIndexOf("hang-course") < steps.IndexOf("stand-partition"), string.Join(' ', steps));
     }
 
     // hand: square to the joists at y = 1500, faces 1455 and 1545: rows tight to it at 1455 - 32 = 1423 and 1545 + 32 = 1577; it crosses the

@@ -91,6 +91,7 @@ public sealed class LumberCut(FramedRoom room)
         var scabs = ways.Select((way, r) => way.Count(p => runs[r].Nodes[p.To].Joint == JointKind.Scab)).Sum();
         AddScabs(sticks, kinds, scabs);
         var cost = sticks.Sum(s => Cost(s.Stock, priced));
+        nailers.AddRange(JointBlocks.Of(lines, runs, ways));
         var levels = LevelJoin.Of(room, lines, runs, ways);
         nailers.AddRange((levels?.Sisters ?? []).SelectMany(s => NailerLines.InLengths(s, longestLedger)));
         var (ledgerSticks, ledgerResult) = Ledgers(nailers);

@@ -25,6 +25,7 @@ internal sealed class NailerWriter(FramedRoom room, CutLumber cut, IReadOnlyList
             NailerRole.WallNailer => new Reason("sheet-edge", serves, "oblique_wall_edge", "Carries the board's edge along the oblique wall between rows."),
             NailerRole.Header => new Reason("row-trimmed", serves, "carries_board_at_hole", "Carries the board beside a hole that the row is trimmed round."),
             NailerRole.Sister => new Reason("level", serves, "joist_too_high", "The joist is too high over these rows to be packed: its lower edge is in the plane of the straps."),
+            _ when nailer.CarriesJoint => new Reason("row-joint", serves, "carries_joint", "Carries a joint of this row between two joists."),
             _ when IsPartition(nailer) => new Reason("partition", nailer.For!, "carries_partition", "Carries the plate of a partition between two joists."),
             _ when nailer.For is not null => new Reason("mount", nailer.For, "carries_mount", "Carries what hangs between the joists."),
             _ => new Reason("row-ends", serves, "no_support_at_end", "Carries these rows' ends where no joist is near."),
@@ -42,7 +43,7 @@ internal sealed class NailerWriter(FramedRoom room, CutLumber cut, IReadOnlyList
             new Length(nailer.Length),
             stick.Stock.Id,
             new Length(stick.Cuts.First(c => c.Run == -1 && c.Piece == index).Length),
-            [reason, where]);
+            nailer.CarriesJoint ? [reason] : [reason, where]);
     }
 
     private bool IsPartition(NailerLine nailer) => nailer is { Role: NailerRole.Block, For: { } cause } && _room.Partitions.Any(p => cause.Contains(p.Wish.Id));

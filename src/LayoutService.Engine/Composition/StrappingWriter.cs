@@ -76,7 +76,7 @@ public sealed class StrappingWriter
             Rows = rows,
             Nailers = new NailerWriter(_room, _cut, NailerIds, RowIds).Write(_sticks),
             Spacers = Spacers(),
-            Crossings = [.. LinesInOrder.SelectMany(Crossings)],
+            Crossings = [.. LinesInOrder.SelectMany(l => Crossings(l).Concat(BlockCrossings(l)))],
             Scabs = Scabs(),
             Fastening = StrapFastening.Usual,
             Plane = Plane(),
@@ -345,6 +345,12 @@ public sealed class StrappingWriter
         }
     }
 
+    // two in each end, into the block over it
+    private IEnumerable<Crossing> BlockCrossings(int line) => Enumerable.Range(0, _cut.Nailers.Count)
+        .Where(n => _cut.Nailers[n].CarriesJoint && _cut.Nailers[n].Lines[0] == line)
+        .Select(n => new Crossing(
+            RowIds[line], NailerIds[n], _room.Frame.Out(new Uv(_chosen.Lines[line].At, new Span(_cut.Nailers[n].From.V, _cut.Nailers[n].To.V).Middle)), CrossingKind.Joint, 4));
+
     private StrapPlane? Plane() => _cut.Levels?.Plan is { } plan
         ? new StrapPlane(
             RowIds[plan.Lowest.Row], _joistNames[plan.Lowest.Joist], _room.Frame.Out(plan.Lowest.At), new Length(plan.Plane),
@@ -355,7 +361,7 @@ public sealed class StrappingWriter
     {
         var place = new Uv(_chosen.Lines[line].At, v);
         var nearest = Enumerable.Range(0, _cut.Nailers.Count)
-            .Where(i => !_cut.Nailers[i].OfStrap && _cut.Nailers[i].For is null)
+            .Where(i => !_cut.Nailers[i].OfStrap && _cut.Nailers[i] is { For: null, CarriesJoint: false })
             .MinBy(i => Rings.Distance(place, _cut.Nailers[i].From, _cut.Nailers[i].To));
         return NailerIds[nearest];
     }

@@ -12,7 +12,7 @@ internal static class PartitionSteps
             list.Add(
                 Sentence.Of(
                     "frame-partition",
-                    $"Frame partition {partition.Id} and fasten its plate to the joists{(partition.Blocks.Count > 0 ? $" and to blocks {StepList.Names(partition.Blocks)}, which go in first" : string.Empty)}: "
+                    $"Frame partition {partition.Id} and fasten its plate to the joists{(partition.Blocks.Count > 0 ? $" and to {StepList.Names(partition.Blocks)}" : string.Empty)}: "
                     + "straps and board stop at it.",
                     ("partition", partition.Id), ("blocks", StepList.Names(partition.Blocks))),
                 [new Touch(TouchKinds.Partition, partition.Id)]);

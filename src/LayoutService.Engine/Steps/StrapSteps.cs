@@ -7,7 +7,7 @@ namespace LayoutService.Engine.Steps;
 /// <summary>Marking, cutting and hanging the wood.</summary>
 internal static class StrapSteps
 {
-    public static void Write(StepList list, StrappingPlan plan, CutPlan cut, TradeText trade)
+    public static void Write(StepList list, StrappingPlan plan, CutPlan cut, TradeText trade, IReadOnlyList<PlannedPartition> partitions)
     {
         var rows = plan.Rows.OrderBy(row => row.At).ToList();
         Mark(list, rows, trade);
@@ -17,6 +17,7 @@ internal static class StrapSteps
             Nail(list, role.Key, [.. role], plan.Plane is not null);
         }
 
+        PartitionSteps.Before(list, partitions);
         var scabs = plan.Scabs.ToLookup(scab => scab.RowId);
         foreach (var row in rows)
         {

@@ -10,6 +10,9 @@ namespace LayoutService.Engine.Strapping;
 /// </summary>
 public sealed record NailerLine(NailerRole Role, Uv From, Uv To, int Source, IReadOnlyList<int> Lines, IReadOnlyList<string>? For = null)
 {
+    /// <summary>True for a block over a joint between joists.</summary>
+    public bool CarriesJoint { get; init; }
+
     /// <summary>True when it is cut from the straps' stock, to its whole length.</summary>
     public bool OfStrap => Role is NailerRole.WallNailer or NailerRole.Header;
 

@@ -78,6 +78,9 @@ public sealed record RoomSurvey
 
     public IReadOnlyList<Opening> Openings { get; init; } = [];
 
+    /// <summary>What stands at the edges, by their number in the outline; those not said are left out.</summary>
+    public IReadOnlyDictionary<int, WallKind> Walls { get; init; } = new Dictionary<int, WallKind>();
+
     /// <summary>Heights from the floor as it is now up to the underside of the joists.</summary>
     public IReadOnlyList<HeightReading> Heights { get; init; } = [];
 
@@ -104,6 +107,16 @@ public sealed record RoomSurvey
 
     /// <summary>True when the room belongs to a secondary suite.</summary>
     public bool SecondarySuite { get; init; }
+}
+
+/// <summary>What stands at an edge of the room.</summary>
+public enum WallKind
+{
+    Concrete,
+    Stud,
+
+    /// <summary>Framed after the ceiling: there is nothing to fasten to yet.</summary>
+    Later,
 }
 
 public enum OpeningKind

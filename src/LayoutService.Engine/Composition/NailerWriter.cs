@@ -43,7 +43,11 @@ internal sealed class NailerWriter(FramedRoom room, CutLumber cut, IReadOnlyList
             new Length(nailer.Length),
             stick.Stock.Id,
             new Length(stick.Cuts.First(c => c.Run == -1 && c.Piece == index).Length),
-            nailer.CarriesJoint ? [reason] : [reason, where]);
+            nailer.CarriesJoint ? [reason] : [reason, where])
+        {
+            Masonry = nailer is { Role: NailerRole.Ledger or NailerRole.WallNailer, For: null }
+                && _room.Survey.Room.Walls.TryGetValue(nailer.Source, out var wall) && wall == WallKind.Concrete,
+        };
     }
 
     private bool IsPartition(NailerLine nailer) => nailer is { Role: NailerRole.Block, For: { } cause } && _room.Partitions.Any(p => cause.Contains(p.Wish.Id));

@@ -37,6 +37,7 @@ public static class WorkSteps
         var list = new StepList();
         FirstSteps.Write(list, joists, trade);
         FirstSteps.OldCeiling(list, existing, joists);
+        FirstSteps.LaterWalls(list, walls ?? [], joists);
         StrapSteps.Write(list, strapping, cut, trade, partitions ?? []);
         BoxSteps.Frame(list, bulkheads ?? BulkheadPlan.None, below: false);
         FixtureSteps.RoughIn(list, fixtures ?? FixturePlan.None, trade);

@@ -126,7 +126,11 @@ public enum NailerRole
     Sister,
 }
 
-public sealed record Nailer(string Id, NailerRole Role, Point From, Point To, Length Length, string StockId, Length CutLength, IReadOnlyList<Reason> Reasons);
+public sealed record Nailer(string Id, NailerRole Role, Point From, Point To, Length Length, string StockId, Length CutLength, IReadOnlyList<Reason> Reasons)
+{
+    /// <summary>True when it is fastened into concrete.</summary>
+    public bool Masonry { get; init; }
+}
 
 public sealed record Spacer(Length Length, IReadOnlyList<string> Between);
 

@@ -52,7 +52,17 @@ internal static class FastenerLines
 
     private static IEnumerable<Need> Nailers(TakeoffFacts facts)
     {
-        var nailers = facts.Strapping.Nailers;
+        var masonry = facts.Strapping.Nailers.Where(nailer => nailer.Masonry).ToList();
+        yield return new Need
+        {
+            Code = TakeoffCodes.MasonryFastener,
+            Description = "Concrete screw for 2x4 ledgers and for nailers, as its maker says for this concrete",
+            Measure = Measure.Fastener,
+            Counted = masonry.Sum(nailer => PerNailer(facts.Allowances, nailer)),
+            KilogramsEach = null,
+            CountedFrom = $"{Number(masonry.Count)} ledgers and nailers on concrete",
+        };
+        var nailers = facts.Strapping.Nailers.Where(nailer => !nailer.Masonry).ToList();
         yield return new Need
         {
             Code = TakeoffCodes.NailerFastener,

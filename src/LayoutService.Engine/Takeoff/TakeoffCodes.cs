@@ -51,6 +51,9 @@ public static class TakeoffCodes
     /// <summary>Wood adhesive between scab and strap (LTR).</summary>
     public const string ScabAdhesive = "scab-adhesive";
 
+    /// <summary>Screws of ledgers and nailers into walls that were said to be concrete (C62).</summary>
+    public const string MasonryFastener = "masonry-fastener";
+
     /// <summary>Fasteners of ledgers and nailers to the wall, and of blocks to the joists (C62).</summary>
     public const string NailerFastener = "nailer-fastener";
 
@@ -88,7 +91,7 @@ public static class TakeoffCodes
     /// <summary>Every code that packs are sold for, in the order of the lines. A price list may name any of them but the culls, which are priced as their stock.</summary>
     public static readonly IReadOnlyList<string> All =
     [
-        Strap, StrapCulls, Nailer, NailerCulls, BulkheadFrame, BulkheadFrameCulls, Sheet, Batt, Shim, StrapScrew, ScabScrew, NailerFastener, BulkheadScrew,
+        Strap, StrapCulls, Nailer, NailerCulls, BulkheadFrame, BulkheadFrameCulls, Sheet, Batt, Shim, StrapScrew, ScabScrew, MasonryFastener, NailerFastener, BulkheadScrew,
         BoardScrew, ScabAdhesive, JointTape, JointCompound, CornerBead, Fireblocking, AccessPanel, FixtureBox, FanBox, AccessDoor,
     ];
 }

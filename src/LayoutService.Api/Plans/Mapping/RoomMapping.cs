@@ -24,6 +24,7 @@ internal static class RoomMapping
             Openings = [.. (room.Openings ?? []).Select((opening, i) => OpeningOf(opening, i, assumed))],
             Heights = [.. (room.Heights ?? []).Select(h => new HeightReading(
                 h.At is { } at ? PointOf(at, assumed.Imperial) : null, h.FloorToJoist!.Value.In(assumed.Imperial)))],
+            Walls = (room.Walls ?? []).ToDictionary(w => w.Edge!.Value, w => Enum.Parse<WallKind>(w.Kind!.Value.ToString())),
             Existing = ExistingOf(room.Existing, assumed),
             Above = NeighbourOf(room.Above),
             Below = NeighbourOf(room.Below),

@@ -78,6 +78,12 @@ internal static class SurveyDigest
             add("at", height.At);
         }
 
+        foreach (var (edge, kind) in room.Walls.OrderBy(w => w.Key))
+        {
+            add("wall", edge);
+            add("kind", kind);
+        }
+
         if (room.Existing is { } old)
         {
             add("oldCeiling", old.Material);

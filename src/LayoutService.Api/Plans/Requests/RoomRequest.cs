@@ -77,7 +77,10 @@ public sealed record WallRequest
     /// <summary>Edge number: edge i runs from corner i to corner i + 1 of the outline as sent.</summary>
     public int? Edge { get; init; }
 
-    /// <summary>What the wall is. Only `concrete` and `stud` are planned so far.</summary>
+    /// <summary>
+    /// What the wall is. Into `concrete` ledgers and nailers take concrete screws. `later` is framed after the ceiling: straps and board
+    /// run to its line, and no ledger can be fastened there. `open` is not planned yet.
+    /// </summary>
     public WallWord? Kind { get; init; }
 }
 

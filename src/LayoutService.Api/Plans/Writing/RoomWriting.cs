@@ -15,7 +15,7 @@ internal static class RoomWriting
     ];
 
     public static IReadOnlyList<WallAnswer> Walls(IReadOnlyList<WallLine> walls, AnswerInk ink) =>
-        [.. walls.Select(w => new WallAnswer(w.Id, w.Edge, ink.Place(w.From), ink.Place(w.To), ink.Number(w.Length), ink.Mark(w.Length)))];
+        [.. walls.Select(w => new WallAnswer(w.Id, w.Edge, ink.Place(w.From), ink.Place(w.To), ink.Number(w.Length), ink.Mark(w.Length), w.Kind is { } kind ? Words.Text(kind) : null))];
 
     public static JoistsAnswer Joists(JoistPlan joists, AnswerInk ink) => new(
         [.. joists.Members.Select(j => new JoistAnswer

@@ -67,16 +67,7 @@ public static class CheckWriter
                 HeaviestSheet = summary.HeaviestLiftKilograms,
                 HeaviestSheets = [.. cutPlan.Sheets.OrderByDescending(s => s.Width.Units * (decimal)s.Length.Units).Take(1).Select(s => s.Id)],
             },
-            Headroom = new HeadroomFacts
-            {
-                FinishedHeight = summary.FinishedHeight,
-                HeightsGiven = survey.Room.Heights.Count > 0,
-                FloorBuildUpGiven = survey.Room.FloorBuildUp is not null,
-                Use = survey.Room.Use,
-                ExistingBuilding = survey.Room.ExistingBuilding,
-                SecondarySuite = survey.Room.SecondarySuite,
-                Obstructions = obstructions,
-            },
+            Headroom = Headroom(survey, summary.FinishedHeight, obstructions),
             Floor = new FloorFacts
             {
                 Joists = room.Field.Kind,
@@ -113,6 +104,18 @@ public static class CheckWriter
             Unreached = [.. services.NeedReach.Except(boxes.AccessPanels.Select(p => p.ServiceId))],
         };
     }
+
+    /// <summary>What headroom is held to.</summary>
+    internal static HeadroomFacts Headroom(Survey survey, Length? finished, IReadOnlyList<Obstruction> obstructions) => new()
+    {
+        FinishedHeight = finished,
+        HeightsGiven = survey.Room.Heights.Count > 0,
+        FloorBuildUpGiven = survey.Room.FloorBuildUp is not null,
+        Use = survey.Room.Use,
+        ExistingBuilding = survey.Room.ExistingBuilding,
+        SecondarySuite = survey.Room.SecondarySuite,
+        Obstructions = obstructions,
+    };
 
     // plaster and tile differ too much to say
     private static decimal? ExistingMass(ExistingCeiling? existing) => existing?.Material switch

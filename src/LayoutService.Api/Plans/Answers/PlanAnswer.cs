@@ -90,6 +90,9 @@ public sealed record PlanAnswer
     /// <summary>What another choice would have cost or saved.</summary>
     public IReadOnlyList<AlternativeAnswer>? Alternatives { get; init; }
 
+    /// <summary>Strapped, direct or on channel, side by side. Only with `include=methods`; `all` has it not.</summary>
+    public IReadOnlyList<MethodAnswer>? Methods { get; init; }
+
     /// <summary>The drawing to scale: the text of an SVG picture with every layer. Only with `include=drawing`; `all` has it not.</summary>
     public string? Drawing { get; init; }
 }

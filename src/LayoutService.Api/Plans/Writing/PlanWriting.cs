@@ -4,6 +4,7 @@ using LayoutService.Api.Plans.Requests;
 using LayoutService.Drawing;
 using LayoutService.Engine;
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Composition;
 using LayoutService.Engine.Standards;
 
 namespace LayoutService.Api.Plans.Writing;
@@ -44,6 +45,7 @@ internal static class PlanWriting
             Takeoff = blocks.Has(Block.Takeoff) ? TakeoffWriting.Of(plan.Takeoff, ink) : null,
             Steps = blocks.Has(Block.Steps) ? RoomWriting.Steps(plan.Steps) : null,
             Alternatives = blocks.Has(Block.Alternatives) ? RoomWriting.Alternatives(plan.Alternatives) : null,
+            Methods = blocks.Has(Block.Methods) ? MethodWriting.Of(MethodComparison.Of(plan, survey), ink) : null,
             Drawing = blocks.Has(Block.Drawing) ? CeilingDrawing.Svg(plan, survey) : null,
         };
     }

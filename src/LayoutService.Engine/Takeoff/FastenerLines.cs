@@ -53,24 +53,18 @@ internal static class FastenerLines
     private static IEnumerable<Need> Nailers(TakeoffFacts facts)
     {
         var masonry = facts.Strapping.Nailers.Where(nailer => nailer.Masonry).ToList();
-        yield return new Need
-        {
-            Code = TakeoffCodes.MasonryFastener,
-            Description = "Concrete screw for 2x4 ledgers and for nailers, as its maker says for this concrete",
-            Measure = Measure.Fastener,
-            Counted = masonry.Sum(nailer => PerNailer(facts.Allowances, nailer)),
-            KilogramsEach = null,
-            CountedFrom = $"{Number(masonry.Count)} ledgers and nailers on concrete",
-        };
         var nailers = facts.Strapping.Nailers.Where(nailer => !nailer.Masonry).ToList();
-        yield return new Need
+        yield return Of(TakeoffCodes.MasonryFastener, "Concrete screw for 2x4 ledgers and for nailers, as its maker says for this concrete", masonry, "ledgers and nailers on concrete");
+        yield return Of(TakeoffCodes.NailerFastener, "Fastener for ledgers, nailers and blocks, to suit what they are fastened to", nailers, "ledgers, nailers and blocks");
+
+        Need Of(string code, string what, List<Nailer> those, string counted) => new()
         {
-            Code = TakeoffCodes.NailerFastener,
-            Description = "Fastener for ledgers, nailers and blocks, to suit what they are fastened to",
+            Code = code,
+            Description = what,
             Measure = Measure.Fastener,
-            Counted = nailers.Sum(nailer => PerNailer(facts.Allowances, nailer)),
+            Counted = those.Sum(nailer => PerNailer(facts.Allowances, nailer)),
             KilogramsEach = null,
-            CountedFrom = $"{Number(nailers.Count)} ledgers, nailers and blocks",
+            CountedFrom = $"{Number(those.Count)} {counted}",
         };
     }
 

@@ -65,6 +65,16 @@ public sealed class AuditedRoomsTests(Service service) : IClassFixture<Service>
         await AssertMovedAsync(change, 30, seed => UnevenJoists.Under(rooms.Next(seed), seed));
     }
 
+    [Theory]
+    [InlineData("mirror in x")]
+    [InlineData("mirror in y")]
+    [InlineData("quarter turn")]
+    public async Task A_room_with_a_partition_gets_the_same_plan_moved_with_it(string change)
+    {
+        var rooms = new RoomGenerator(new RoomWishes { ObliqueJoists = false });
+        await AssertMovedAsync(change, 30, seed => PartitionedRooms.Of(rooms.Next(seed), seed));
+    }
+
     private async Task AssertMovedAsync(string change, int seeds, Func<int, string?> room)
     {
         var found = new List<string>();

@@ -93,6 +93,9 @@ public sealed record PlanAnswer
     /// <summary>Strapped, direct or on channel, side by side. Only with `include=methods`; `all` has it not.</summary>
     public IReadOnlyList<MethodAnswer>? Methods { get; init; }
 
+    /// <summary>How far each row may still move on the day. Only with `include=slack`; `all` has it not.</summary>
+    public IReadOnlyList<SlackAnswer>? Slack { get; init; }
+
     /// <summary>The drawing to scale: the text of an SVG picture with every layer. Only with `include=drawing`; `all` has it not.</summary>
     public string? Drawing { get; init; }
 }

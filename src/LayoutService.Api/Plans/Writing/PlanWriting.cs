@@ -46,6 +46,7 @@ internal static class PlanWriting
             Steps = blocks.Has(Block.Steps) ? RoomWriting.Steps(plan.Steps) : null,
             Alternatives = blocks.Has(Block.Alternatives) ? RoomWriting.Alternatives(plan.Alternatives) : null,
             Methods = blocks.Has(Block.Methods) ? MethodWriting.Of(MethodComparison.Of(plan, survey), ink) : null,
+            Slack = blocks.Has(Block.Slack) ? StrappingWriting.Slack(RowSlacks.Of(plan, survey), ink) : null,
             Drawing = blocks.Has(Block.Drawing) ? CeilingDrawing.Svg(plan, survey) : null,
         };
     }

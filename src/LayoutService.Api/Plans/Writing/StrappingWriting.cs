@@ -1,5 +1,6 @@
 using LayoutService.Api.Plans.Answers;
 using LayoutService.Api.Plans.Mapping;
+using LayoutService.Engine.Composition;
 using LayoutService.Engine.Strapping;
 
 namespace LayoutService.Api.Plans.Writing;
@@ -25,6 +26,9 @@ internal static class StrappingWriting
         WidestSpacingText = ink.Mark(plan.WidestSpacing),
         WidestSpacingRows = plan.WidestSpacingRows,
     };
+
+    public static IReadOnlyList<SlackAnswer> Slack(IReadOnlyList<RowSlack> rows, AnswerInk ink) => [.. rows.Select(r => new SlackAnswer(
+        r.RowId, ink.Number(r.TowardsLow), ink.Cut(r.TowardsLow), r.HeldLow, ink.Number(r.TowardsHigh), ink.Cut(r.TowardsHigh), r.HeldHigh))];
 
     private static RowAnswer Row(StrapRow row, AnswerInk ink) => new()
     {

@@ -64,6 +64,14 @@ public class PartitionTests(Service service) : IClassFixture<Service>
         Assert.Equal("rated_to_joists", plan.GetProperty("partitions")[0].GetProperty("notes")[0].GetProperty("code").GetString());
     }
 
+    [Fact]
+    public async Task Partitions_are_drawn()
+    {
+        var drawing = (await service.PostAsync("/v1/plans?include=drawing", Along("joists"))).Json.GetProperty("drawing").GetString()!;
+        Assert.Contains("partition P1", drawing, StringComparison.Ordinal);
+        Assert.Contains("#dddddd", drawing, StringComparison.Ordinal);
+    }
+
     private static string Rising(JsonElement nailer) =>
         string.Join(' ', new[] { nailer.GetProperty("from"), nailer.GetProperty("to") }.OrderBy(p => p[0].GetDecimal()).Select(p => p.ToString()));
 

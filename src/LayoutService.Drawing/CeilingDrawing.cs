@@ -123,7 +123,7 @@ public static class CeilingDrawing
 
         if (layers.HasFlag(Layers.Outline))
         {
-            OutlineLayer.Draw(ink, survey.Room, view, labels);
+            OutlineLayer.Draw(ink, survey.Room, view, labels, plan.Partitions);
         }
 
         if (layers.HasFlag(Layers.Dimensions))

@@ -2,10 +2,10 @@ using LayoutService.Engine.Ceilings;
 
 namespace LayoutService.Drawing;
 
-/// <summary>The walls as a heavy line, openings crossed, and the corner that all marks are measured from.</summary>
+/// <summary>The walls as a heavy line, openings crossed, partitions grey where they stand before the straps and dashed where they come after the board, and the corner that all marks are measured from.</summary>
 internal static class OutlineLayer
 {
-    public static void Draw(SvgInk ink, RoomSurvey room, PlanView view, LabelField labels)
+    public static void Draw(SvgInk ink, RoomSurvey room, PlanView view, LabelField labels, IReadOnlyList<PlannedPartition> partitions)
     {
         ink.Group("outline", null);
         ink.Ring(room.Outline.Select(p => view[p]), ("stroke-width", "3"), ("stroke-linejoin", "miter"));
@@ -23,6 +23,22 @@ internal static class OutlineLayer
             var box = view.BoxOf(opening.Outline);
             labels.Keep(box);
             Label.Write(ink, labels, opening.Id, Lettering.Small, [new(box.Middle.X, box.Bottom + 8), new(box.Middle.X, box.Top - 8)], null);
+        }
+
+        foreach (var partition in partitions)
+        {
+            ink.Group(null, $"partition {partition.Id}");
+            foreach (var outline in partition.Outlines)
+            {
+                ink.Ring(
+                    outline.Select(p => view[p]), ("stroke-width", "2"), ("fill", partition.Wish.Top == PartitionTop.Joists ? "#dddddd" : "none"),
+                    ("stroke-dasharray", partition.Wish.Top == PartitionTop.Joists ? "none" : "6 3"));
+                var box = view.BoxOf(outline);
+                labels.Keep(box);
+                Label.Write(ink, labels, partition.Id, Lettering.Small, [new(box.Middle.X, box.Bottom + 8), new(box.Middle.X, box.Top - 8), new(box.Right + 12, box.Middle.Y)], null);
+            }
+
+            ink.EndGroup();
         }
 
         ink.EndGroup();

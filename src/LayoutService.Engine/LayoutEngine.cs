@@ -105,6 +105,9 @@ public sealed record CeilingPlan
 
     public required IReadOnlyList<WallLine> Walls { get; init; }
 
+    /// <summary>Walls inside the room, in the order of the survey.</summary>
+    public IReadOnlyList<PlannedPartition> Partitions { get; init; } = [];
+
     public required JoistPlan Joists { get; init; }
 
     public required StrappingPlan Strapping { get; init; }

@@ -39,6 +39,12 @@ public sealed record LimitsAnswer
     /// <summary>Corners of the centre line of one service.</summary>
     public int PathCorners { get; init; } = ServiceLimits.MaxPathCorners;
 
+    /// <summary>Readings of the undersides of a joist field.</summary>
+    public int Undersides { get; init; } = ServiceLimits.MaxUndersides;
+
+    /// <summary>Walls inside the room.</summary>
+    public int Partitions { get; init; } = ServiceLimits.MaxPartitions;
+
     /// <summary>Joists in a field.</summary>
     public int Joists { get; init; } = ServiceLimits.MaxJoists;
 

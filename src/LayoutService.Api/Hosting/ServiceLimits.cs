@@ -33,6 +33,12 @@ public static class ServiceLimits
     /// <summary>Height readings.</summary>
     public const int MaxHeights = 200;
 
+    /// <summary>Readings of the undersides of a joist field.</summary>
+    public const int MaxUndersides = 1000;
+
+    /// <summary>Walls inside the room.</summary>
+    public const int MaxPartitions = 50;
+
     /// <summary>Joists in a field.</summary>
     public const int MaxJoists = 1000;
 

@@ -27,6 +27,11 @@ public static class BulkheadSolids
             floor = floor.Minus(Footprint.Of([[.. opening.Outline.Select(frame.In)]]));
         }
 
+        foreach (var partition in FramedPartition.Of(survey, frame).Where(p => p.Stands))
+        {
+            floor = floor.Minus(partition.Footprint);
+        }
+
         var solids = survey.Bulkheads.Select((wish, i) => Solid(survey, frame, outline, floor, wish, i)).ToList();
 
         // the deeper has the overlap; of two as deep the one named first

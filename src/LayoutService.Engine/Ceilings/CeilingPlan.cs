@@ -3,7 +3,8 @@ using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Ceilings;
 
-public sealed record WallLine(string Id, int Edge, Point From, Point To, Length Length);
+/// <summary>One edge of the outline, and what stands there; null when that was not said.</summary>
+public sealed record WallLine(string Id, int Edge, Point From, Point To, Length Length, WallKind? Kind = null);
 
 /// <summary>One joist: its centre line across the run from the outline's lowest coordinate, and where it lies over the room.</summary>
 public sealed record JoistMember(string Id, string Field, Length At, Length Face, Point From, Point To, string? Support);

@@ -20,12 +20,15 @@ public sealed class FramedRoom
         var openings = survey.Room.Openings.Select(o => ((IReadOnlyList<Uv>)[.. o.Outline.Select(frame.In)], o.Clearance.Units)).ToArray();
         OpeningRings = [.. openings.Select(o => o.Item1)];
         Solids = BulkheadSolids.Of(survey, frame);
-        IReadOnlyList<Footprint> taken = [.. Solids.Select(s => s.Wish.BoardedAbove ? Footprint.Of([]) : s.Footprint)];
+        Partitions = FramedPartition.Of(survey, frame);
+        IReadOnlyList<Footprint> taken =
+            [.. Solids.Select(s => s.Wish.BoardedAbove ? Footprint.Of([]) : s.Footprint), .. Partitions.Where(p => p.Stands).Select(p => p.Footprint)];
         Board = Region.Of(Outline, [.. openings.Select(o => (o.Item1, 0L))], taken);
         Straps = openings.All(o => o.Units == 0) ? Board : Region.Of(Outline, openings, taken);
         InsideCorners = [.. FindInsideCorners(Outline)];
         Tips = [.. FindTips(Outline)];
         Joists = FloorJoists.Of(survey, frame);
+        Levels = JoistLevels.Of(survey, frame, Joists);
         GridStep = survey.Units == UnitSystem.Imperial ? Length.PerSixteenth : Length.PerMillimetre;
         GridPhase = frame.MirrorU ? Modulo(frame.SizeU, GridStep) : 0;
         GridPhaseAcross = frame.MirrorV ? Modulo(frame.SizeV, GridStep) : 0;
@@ -45,6 +48,9 @@ public sealed class FramedRoom
     /// <summary>The bulkheads as sized and joined, in the order of the survey.</summary>
     public IReadOnlyList<BulkheadSolid> Solids { get; }
 
+    /// <summary>Walls inside the room, in the order of the survey.</summary>
+    public IReadOnlyList<FramedPartition> Partitions { get; }
+
     /// <summary>What the board covers: the outline less the openings and the bulkheads that are not boarded above.</summary>
     public Region Board { get; }
 
@@ -59,6 +65,9 @@ public sealed class FramedRoom
 
     /// <summary>The joists of all fields and what they carry a row on.</summary>
     public FloorJoists Joists { get; }
+
+    /// <summary>How level they are; null when nobody looked.</summary>
+    public JoistLevels? Levels { get; }
 
     /// <summary>Positions that we choose along the joists are whole steps from the outline's lowest coordinate.</summary>
     public long GridStep { get; }
@@ -99,7 +108,15 @@ public sealed class FramedRoom
 
     /// <summary>The bulkhead whose edge this is (see <see cref="WallEdge.Source"/>), or null when it is a wall's or an opening's.</summary>
     public BulkheadSolid? BulkheadAt(int source) =>
-        source < -OpeningRings.Count ? Solids[-source - 1 - OpeningRings.Count] : null;
+        source < -OpeningRings.Count && -source - 1 - OpeningRings.Count < Solids.Count ? Solids[-source - 1 - OpeningRings.Count] : null;
+
+    /// <summary>The partition whose edge this is, or null when it is another's.</summary>
+    public FramedPartition? PartitionAt(int source) => source < -OpeningRings.Count - Solids.Count
+        ? Partitions.Where(p => p.Stands).ElementAt(-source - 1 - OpeningRings.Count - Solids.Count)
+        : null;
+
+    /// <summary>True for the edge of an opening.</summary>
+    public bool IsOpening(int source) => source < 0 && source >= -OpeningRings.Count;
 
     public static FramedRoom Of(Survey survey)
     {
@@ -202,7 +219,17 @@ public sealed class FramedRoom
         var services = (survey.Services ?? []).SelectMany(s => s.Rings()).Select(ring => RingKey([.. ring.Select(frame.In)])).ToList();
         services.Sort(Compare);
         services.ForEach(key.AddRange);
+        key.AddRange(survey.JoistFields.SelectMany(f => f.Undersides).Select(r => (frame.In(r.At), r.Level.Units)).Select(r => (r.Item1.U, r.Item1.V, r.Units)).Order()
+            .SelectMany(r => new[] { r.U, r.V, r.Units }));
         key.AddRange(survey.Mounts.Select(m => frame.In(m.At)).Select(m => (m.U, m.V)).Order().SelectMany(m => new[] { m.U, m.V }));
+        foreach (var partition in survey.Partitions)
+        {
+            // either end of a line may be named first
+            var line = partition.Line.Select(frame.In).Select(p => new[] { p.U, p.V }).ToList();
+            key.AddRange(new[] { line.SelectMany(p => p).ToList(), Enumerable.Reverse(line).SelectMany(p => p).ToList() }.Order(Comparer<List<long>>.Create(Compare)).First());
+            key.Add(partition.Thickness.Units);
+        }
+
         return key;
     }
 

@@ -41,6 +41,9 @@ public sealed record Survey
     /// <summary>Bulkheads that are wanted.</summary>
     public IReadOnlyList<BulkheadWish> Bulkheads { get; init; } = [];
 
+    /// <summary>Walls inside the room.</summary>
+    public IReadOnlyList<PartitionWish> Partitions { get; init; } = [];
+
     /// <summary>Batts between the joists; null for none.</summary>
     public InsulationWish? Insulation { get; init; }
 
@@ -75,11 +78,26 @@ public sealed record RoomSurvey
 
     public IReadOnlyList<Opening> Openings { get; init; } = [];
 
+    /// <summary>What stands at the edges, by their number in the outline; those not said are left out.</summary>
+    public IReadOnlyDictionary<int, WallKind> Walls { get; init; } = new Dictionary<int, WallKind>();
+
     /// <summary>Heights from the floor as it is now up to the underside of the joists.</summary>
     public IReadOnlyList<HeightReading> Heights { get; init; } = [];
 
     /// <summary>Thickness of floor still to come; null when it was not said.</summary>
     public Length? FloorBuildUp { get; init; }
+
+    /// <summary>A ceiling that is there already; null for bare joists.</summary>
+    public ExistingCeiling? Existing { get; init; }
+
+    /// <summary>Thickness of an old ceiling that stays between joists and straps.</summary>
+    public Length Through => Existing is { Stays: true } stays ? stays.Thickness : Length.Zero;
+
+    /// <summary>The space above the floor.</summary>
+    public Neighbour? Above { get; init; }
+
+    /// <summary>The space below the ceiling: this room.</summary>
+    public Neighbour? Below { get; init; }
 
     /// <summary>What the room is used for, as a height-table word (<c>habitable</c>, <c>bathroom</c>, ...); null when not said.</summary>
     public string? Use { get; init; }
@@ -89,6 +107,16 @@ public sealed record RoomSurvey
 
     /// <summary>True when the room belongs to a secondary suite.</summary>
     public bool SecondarySuite { get; init; }
+}
+
+/// <summary>What stands at an edge of the room.</summary>
+public enum WallKind
+{
+    Concrete,
+    Stud,
+
+    /// <summary>Framed after the ceiling: there is nothing to fasten to yet.</summary>
+    Later,
 }
 
 public enum OpeningKind
@@ -138,6 +166,9 @@ public sealed record JoistField
     public Length? Spacing { get; init; }
 
     public Length? First { get; init; }
+
+    /// <summary>How level the undersides are, as read; empty when nobody looked.</summary>
+    public IReadOnlyList<UndersideReading> Undersides { get; init; } = [];
 
     /// <summary>Species group as the floor tables name it (<c>S-P-F</c>, ...); null when not said.</summary>
     public string? Species { get; init; }

@@ -27,9 +27,13 @@ internal static class BattCautions
         yield return new(Sentence.Of("batt_fibres", "Wear gloves, long sleeves, eye protection and a respirator when you cut and fit batts overhead."), Practice, []);
         if (facts.ThermalInsulation)
         {
-            yield return new(
-                Sentence.Of("vapour_and_air_barrier", "Where this ceiling parts warm from cold, it needs an air barrier and a vapour barrier on the side that the code says: the plan has neither. Ask the building department."),
-                Practice, []);
+            if (facts.WarmSide is null)
+            {
+                yield return new(
+                    Sentence.Of("vapour_and_air_barrier", "Where this ceiling parts warm from cold, it needs an air barrier and a vapour barrier on the side that the code says: the plan has neither. Ask the building department."),
+                    Practice, []);
+            }
+
             yield return new(
                 Sentence.Of("thermal_minimum", "The plan states what the batts are worth; whether that meets the code's minimum for this place and climate is for the code and the building department. The rim joist is sealed and insulated before it is boarded over."),
                 Practice, []);

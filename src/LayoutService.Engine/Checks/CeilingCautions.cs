@@ -46,6 +46,7 @@ public static class CeilingCautions
 
         all.AddRange(FixtureCautions.Of(bench));
         all.AddRange(BattCautions.Of(facts));
+        all.AddRange(SiteCautions.Of(bench));
         all.Add(Lifting(bench));
         all.Add(new(Sentence.Of("dust", "Wear eye protection and a respirator overhead. An old ceiling may hold asbestos or lead: have it tested before you break it."), Practice, []));
         var blocks = book.Limit("fireblock-horizontal");
@@ -70,6 +71,15 @@ public static class CeilingCautions
                     Document = "Technical note of an engineered-wood producer, 2015", Basis = Basis.Secondary, Confidence = Confidence.Medium,
                     Note = "Wood furring gives no significant improvement over board fastened direct.",
                 }, []));
+        }
+
+        if (facts.Sisters.Count > 0)
+        {
+            all.Add(new(
+                Sentence.Of(
+                    "sisters_only_level",
+                    "Sisters here only carry the straps at one level; they strengthen nothing. A joist this far out may be sagged, cut or cracked: have an engineer or the building department look at it before it is hidden."),
+                Practice, facts.Sisters));
         }
 
         all.Add(JoistCutting(bench));

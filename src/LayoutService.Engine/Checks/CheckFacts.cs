@@ -47,6 +47,20 @@ public sealed record CheckFacts
 
     public IReadOnlyList<string> Bulkheads { get; init; } = [];
 
+    /// <summary>A ceiling that is there already.</summary>
+    public ExistingCeiling? Existing { get; init; }
+
+    /// <summary>What it weighs, kg/m²; null when that is not known.</summary>
+    public decimal? ExistingMassPerArea { get; init; }
+
+    /// <summary>What the warm side decides; null when it was not said.</summary>
+    public Sentence? WarmSide { get; init; }
+
+    public bool GarageBelow { get; init; }
+
+    /// <summary>Ids of sisters beside joists that are too high to pack.</summary>
+    public IReadOnlyList<string> Sisters { get; init; } = [];
+
     public IReadOnlyList<FixtureFact> Fixtures { get; init; } = [];
 
     /// <summary>The light grid; null when none was asked for.</summary>
@@ -83,6 +97,9 @@ public sealed record StrapFacts
     public required StrapFastener Fastener { get; init; }
 
     public required Length FastenerLength { get; init; }
+
+    /// <summary>What it goes through between strap and joist: an old ceiling that stays.</summary>
+    public Length Through { get; init; }
 
     public required int FastenersPerCrossing { get; init; }
 
@@ -197,8 +214,11 @@ public sealed record FloorFacts
     /// <summary>Greatest height from the floor to the joists; null when no height was given.</summary>
     public Length? WallHeight { get; init; }
 
-    /// <summary>Greatest step between neighbouring joists' undersides; null when the undersides were not given.</summary>
+    /// <summary>Greatest step between neighbouring fastening faces, packed as planned; null when the undersides were not given.</summary>
     public Length? GreatestStep { get; init; }
+
+    /// <summary>The same as found, before packing.</summary>
+    public Length? StepFound { get; init; }
 
     public IReadOnlyList<string> StepAt { get; init; } = [];
 }

@@ -12,7 +12,8 @@ internal static class PlaneChecks
         yield return bench.Facts.Floor.GreatestStep is { } step
             ? bench.Lengths(
                 "plane", CheckComparison.AtMost, step, plane, bench.Facts.Floor.StepAt,
-                Sentence.Of("pack_straps", "Pack the straps down to one plane; past 19 mm (3/4 in) sister the joist."))
+                Sentence.Of("joists_too_far_apart", "A joist here is too high for packing and for a sister of 2x4: fur it down with deeper wood, or make the lower part a bulkhead or a ceiling of its own."),
+                note: Packed(bench))
             : bench.NotChecked(
                 "plane", CheckComparison.AtMost, plane.Source, plane.Value, ["#/joistFields/0/undersides"],
                 Sentence.Of("straps_copy_joists", "Straps nailed tight copy the joists: only packing makes a plane."));
@@ -36,4 +37,10 @@ internal static class PlaneChecks
                 Sentence.Of("plate_or_move_cable", "Have an electrician move this cable off the straps, or protect it with steel plates."), note: byElectrician);
         }
     }
+
+    // what is held to the rule is the plane after packing: say what was found before
+    private static Sentence? Packed(CheckBench bench) => bench.Facts.Floor.StepFound is { } found && found > bench.Facts.Floor.GreatestStep
+        ? Sentence.Of(
+            "packed_to_plane", $"As found the greatest step is {bench.Text(found)}; the packing of the plan takes it out.", ("found", bench.Text(found)))
+        : null;
 }

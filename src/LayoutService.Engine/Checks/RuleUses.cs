@@ -60,6 +60,8 @@ public static class RuleUses
         ["bay-air-resistance"] = new(0.01m, 1, "insulation"),
         ["batt-resistance-default"] = new(0.5m, 10, "insulation"),
         ["survey-tolerance"] = new(0, 100, "checks"),
+        ["packing-from"] = new(0.03125m, 1, "strapping.shims"),
+        ["packing-most"] = new(3, 25, "strapping.shims"),
     };
 
     private const string Search = "The search for rows and sheets is built on this distance and proved with it; it cannot be set.";

@@ -42,10 +42,10 @@ internal static class StrapChecks
 
         var into = bench.Limit("strap-fastener-penetration");
         yield return bench.Lengths(
-            "strap-fastener-penetration", CheckComparison.AtLeast, straps.FastenerLength - straps.Thickness, into, [],
+            "strap-fastener-penetration", CheckComparison.AtLeast, straps.FastenerLength - straps.Thickness - straps.Through, into, [],
             Sentence.Of(
-                "use_longer_strap_fastener", $"Use a fastener of {bench.Text(into.Value + straps.Thickness)} or longer.",
-                ("length", bench.Text(into.Value + straps.Thickness))));
+                "use_longer_strap_fastener", $"Use a fastener of {bench.Text(into.Value + straps.Thickness + straps.Through)} or longer.",
+                ("length", bench.Text(into.Value + straps.Thickness + straps.Through))));
 
         var (count, source) = book.Limit("fasteners-per-crossing");
         yield return new Check

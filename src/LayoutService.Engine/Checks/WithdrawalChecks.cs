@@ -31,7 +31,7 @@ internal static class WithdrawalChecks
             var nail = straps.Fastener == StrapFastener.Nail;
             yield return Pull(
                 bench, "strap-withdrawal", crossing / Math.Max(1, straps.FastenersPerCrossing),
-                FastenerHold.Of(bench.Book, nail, nail ? "strap-nail-diameter" : "strap-screw-diameter", JoistGravity(bench), straps.FastenerLength - straps.Thickness),
+                FastenerHold.Of(bench.Book, nail, nail ? "strap-nail-diameter" : "strap-screw-diameter", JoistGravity(bench), straps.FastenerLength - straps.Thickness - straps.Through),
                 straps.Supports);
         }
 

@@ -20,8 +20,8 @@ internal static class BattSceneReader
     {
         var depths = DepthsOf(room, wish, book);
 
-        // the bays run on above a bulkhead
-        var floor = room.Solids.Count == 0 ? room.Board : Region.Of(room.Outline, [.. room.OpeningRings.Select(r => (r, 0L))]);
+        // the bays run on above a bulkhead or a partition
+        var floor = room.Solids.Count == 0 && room.Partitions.Count == 0 ? room.Board : Region.Of(room.Outline, [.. room.OpeningRings.Select(r => (r, 0L))]);
         return new BattScene
         {
             Region = wish.Region is { } ring ? floor.Meet([.. ring.Select(room.Frame.In)]) : floor,

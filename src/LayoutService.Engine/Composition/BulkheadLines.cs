@@ -51,7 +51,7 @@ public static class BulkheadLines
 
     /// <summary>True when there is ceiling between two rows, and not only a bulkhead.</summary>
     public static bool Boarded(FramedRoom room, StrapLine own, StrapLine before) =>
-        room.Solids.Count == 0 || room.Board.AcrossAt((own.At + before.At) / 2, 0).Any(a => own.Stretches.Any(s => s.Across.Overlaps(a)));
+        (room.Solids.Count == 0 && room.Partitions.Count == 0) || room.Board.AcrossAt((own.At + before.At) / 2, 0).Any(a => own.Stretches.Any(s => s.Across.Overlaps(a)));
 
     private static IEnumerable<(Uv From, Uv To)> Sides(BulkheadSolid solid) => solid.Footprint.Patches
         .SelectMany(p => p.Loops)

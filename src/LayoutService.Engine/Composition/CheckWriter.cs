@@ -48,7 +48,8 @@ public static class CheckWriter
                 SupportSpacing = widest,
                 Supports = where,
                 Fastener = StrapFastener.Screw,
-                FastenerLength = ScrewLengths.ForStrap(survey.Strapping.Thickness, RuleAllowances.Of(survey).StrapScrewGrip).Length,
+                FastenerLength = ScrewLengths.ForStrap(survey.Strapping.Thickness + survey.Room.Through, RuleAllowances.Of(survey).StrapScrewGrip).Length,
+                Through = survey.Room.Through,
                 FastenersPerCrossing = 2,
                 NextSpan = bay?.NextSpan(room, strapping),
             },
@@ -66,16 +67,7 @@ public static class CheckWriter
                 HeaviestSheet = summary.HeaviestLiftKilograms,
                 HeaviestSheets = [.. cutPlan.Sheets.OrderByDescending(s => s.Width.Units * (decimal)s.Length.Units).Take(1).Select(s => s.Id)],
             },
-            Headroom = new HeadroomFacts
-            {
-                FinishedHeight = summary.FinishedHeight,
-                HeightsGiven = survey.Room.Heights.Count > 0,
-                FloorBuildUpGiven = survey.Room.FloorBuildUp is not null,
-                Use = survey.Room.Use,
-                ExistingBuilding = survey.Room.ExistingBuilding,
-                SecondarySuite = survey.Room.SecondarySuite,
-                Obstructions = obstructions,
-            },
+            Headroom = Headroom(survey, summary.FinishedHeight, obstructions),
             Floor = new FloorFacts
             {
                 Joists = room.Field.Kind,
@@ -88,8 +80,16 @@ public static class CheckWriter
                 JoistSpacing = bay?.Width,
                 ConcealedLength = new Length(Math.Max(room.Frame.SizeU, room.Frame.SizeV)),
                 WallHeight = survey.Room.Heights.Count > 0 ? new Length(survey.Room.Heights.Max(h => h.FloorToJoist.Units)) : null,
+                GreatestStep = strapping.Plane?.StepLeft,
+                StepFound = strapping.Plane?.StepFound,
+                StepAt = strapping.Plane?.StepRows ?? [],
                 ConcealedArea = decimal.Round((decimal)sheets.Pieces.Sum(p => p.AreaSquareMetres), 3),
             },
+            Existing = survey.Room.Existing,
+            ExistingMassPerArea = ExistingMass(survey.Room.Existing),
+            WarmSide = WarmSide.Of(survey.Room),
+            GarageBelow = survey.Room.Below?.Use == NeighbourUse.Garage,
+            Sisters = [.. strapping.Nailers.Where(n => n.Role == NailerRole.Sister).Select(n => n.Id)],
             InsulationMassPerArea = insulation?.HeaviestKilogramsPerSquareMetre,
             ThermalInsulation = insulation?.Purpose == InsulationPurpose.Thermal,
             SurveyTolerance = book.Limit("survey-tolerance").Value.Length,
@@ -104,6 +104,26 @@ public static class CheckWriter
             Unreached = [.. services.NeedReach.Except(boxes.AccessPanels.Select(p => p.ServiceId))],
         };
     }
+
+    /// <summary>What headroom is held to.</summary>
+    internal static HeadroomFacts Headroom(Survey survey, Length? finished, IReadOnlyList<Obstruction> obstructions) => new()
+    {
+        FinishedHeight = finished,
+        HeightsGiven = survey.Room.Heights.Count > 0,
+        FloorBuildUpGiven = survey.Room.FloorBuildUp is not null,
+        Use = survey.Room.Use,
+        ExistingBuilding = survey.Room.ExistingBuilding,
+        SecondarySuite = survey.Room.SecondarySuite,
+        Obstructions = obstructions,
+    };
+
+    // plaster and tile differ too much to say
+    private static decimal? ExistingMass(ExistingCeiling? existing) => existing?.Material switch
+    {
+        ExistingMaterial.Gypsum => MassTable.Published.BoardKilogramsPerSquareMetre("regular", existing.Thickness),
+        ExistingMaterial.Wood => MassTable.Published.LumberKilogramsPerCubicMetre * existing.Thickness.Millimetres / 1000m,
+        _ => null,
+    };
 
     // A stamp speaks for the floor when every field has the same one.
     private static T? Shared<T>(FramedRoom room, Func<JoistField, T?> stamp)

@@ -51,6 +51,16 @@ public static class Findings
             Sentence.Of("add_framing", "Frame that part first, to a design by someone licensed to give one."),
         ]);
 
+    public static Finding NothingToFastenTo(IReadOnlyList<string> walls) => new(
+        Sentence.Of(
+            "nothing_to_fasten_to",
+            "A ledger or nailer is needed at a wall that is framed after the ceiling: there is nothing to fasten it to yet."),
+        walls,
+        [
+            Sentence.Of("frame_wall_first", "Frame that wall before the straps, and say that it is a stud wall."),
+            Sentence.Of("add_framing_at_edge", "Have framing put in over that edge, to a design by someone licensed to give one, and give it as a joist."),
+        ]);
+
     public static Finding StockTooShort(IReadOnlyList<string> rows, string bay, string longest) => new(
         Sentence.Of(
             "stock_shorter_than_bay",

@@ -31,7 +31,7 @@ internal static class InsulationJoin
             .Where(a => waiting.ContainsKey((straps.RowIds[a.Row], Support(room, names, layout.Laid[a.Batt], rows[a.Row].At, false)))
                 || waiting.ContainsKey((straps.RowIds[a.Row], Support(room, names, layout.Laid[a.Batt], rows[a.Row].At, true))))
             .ToLookup(a => a.Batt, a => straps.RowIds[a.Row]);
-        var plan = writer.Write(wish.Purpose, slid);
+        var plan = writer.Write(wish.Purpose, slid) with { Barriers = Checks.WarmSide.Of(room.Survey.Room) };
         return (plan, waiting.Count == 0 ? strapping : strapping with { Rows = [.. strapping.Rows.Select(r => With(room, r, waiting))] });
     }
 

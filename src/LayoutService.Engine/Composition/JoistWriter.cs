@@ -27,7 +27,7 @@ public static class JoistWriter
         {
             var to = outline[(i + 1) % outline.Count];
             var length = Rings.DistanceBetween(room.Outline[i], room.Outline[(i + 1) % outline.Count]);
-            return new WallLine($"W{i + 1}", i, from, to, new Length((long)Math.Round(length)));
+            return new WallLine($"W{i + 1}", i, from, to, new Length((long)Math.Round(length)), room.Survey.Room.Walls.TryGetValue(i, out var kind) ? kind : null);
         })];
     }
 

@@ -13,7 +13,11 @@ public sealed record CutLumber(
     IReadOnlyList<CutStick> StrapSticks,
     IReadOnlyList<CutStick> LedgerSticks,
     CutResult StrapResult,
-    CutResult? LedgerResult);
+    CutResult? LedgerResult)
+{
+    /// <summary>How the straps are brought to a plane; null when no underside was read.</summary>
+    public LevelledStraps? Levels { get; init; }
+}
 
 /// <summary>One bought stick. A cut is of a run's piece (Run at least 0), or of nailer number Piece (Run −1), or of a scab (Run −2).</summary>
 public sealed record CutStick(StickStock Stock, string Size, IReadOnlyList<(int Run, int Piece, long Length)> Cuts, long Offcut);
@@ -49,7 +53,8 @@ public sealed class LumberCut(FramedRoom room)
         IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs, RowRules rules, Func<long, string> say, List<StickStock> kinds)
     {
         var longest = Math.Min(new StrapRuns(room, rules).LongestPiece, kinds.Max(k => k.Length.Units) - _wish.EndTrim.Units);
-        var nailers = new NailerLines(room, rules).Of(lines, runs, longest, LedgerStock.Longest(room.Survey.Units) - _wish.EndTrim.Units);
+        var longestLedger = LedgerStock.Longest(room.Survey.Units) - _wish.EndTrim.Units;
+        var nailers = new NailerLines(room, rules).Of(lines, runs, longest, longestLedger);
         var priced = kinds.All(s => s.PackPrice is not null);
         var wallNailers = Enumerable.Range(0, nailers.Count).Where(i => nailers[i].OfStrap).ToList();
         var plan = BarBatches.Solve(
@@ -83,9 +88,12 @@ public sealed class LumberCut(FramedRoom room)
         var scabs = ways.Select((way, r) => way.Count(p => runs[r].Nodes[p.To].Joint == JointKind.Scab)).Sum();
         AddScabs(sticks, kinds, scabs);
         var cost = sticks.Sum(s => Cost(s.Stock, priced));
+        nailers.AddRange(JointBlocks.Of(lines, runs, ways));
+        var levels = LevelJoin.Of(room, lines, runs, ways);
+        nailers.AddRange((levels?.Sisters ?? []).SelectMany(s => NailerLines.InLengths(s, longestLedger)));
         var (ledgerSticks, ledgerResult) = Ledgers(nailers);
         return (new CutLumber(
-            runs, ways, nailers, sticks, ledgerSticks, Result("strapping", priced, cost, Math.Min(kinds.Count == _wish.Stock.Count && plan.LowerBound > 0 ? plan.LowerBound : RateBound(ways, sticks, priced), cost)), ledgerResult), null, false);
+            runs, ways, nailers, sticks, ledgerSticks, Result("strapping", priced, cost, Math.Min(kinds.Count == _wish.Stock.Count && plan.LowerBound > 0 ? plan.LowerBound : RateBound(ways, sticks, priced), cost)), ledgerResult) { Levels = levels }, null, false);
     }
 
     public static string SizeName(StrappingWish wish) =>

@@ -25,12 +25,13 @@ public static class PlanWriter
         var (insulation, strapping) = InsulationJoin.Of(
             room, chosen, lumber, strapWriter, strapWriter.Write(sheetWriter.ButtsOnLine(), StockOfPieces(lumber)), joists, placed);
         var sheets = sheetWriter.Write(strapWriter.RowIds, seams, board.StockOf, new CutoutMarks(room, placed));
-        var finished = FinishedHeight(survey);
+        var finished = FinishedHeight(room, lumber);
         var holes = new FixtureWriter(room, chosen, placed).Write(strapWriter.RowIds, seams, strapping);
         var fixtures = new FixturePlan(holes, GridRoom.Write(room, grid, placed, holes, finished), MountWriter.Write(room, strapping));
         var cutPlan = CutPlanWriter.Write(room, lumber, strapWriter, board, sheetWriter, bulkheads, boxWriter);
         var boxes = boxWriter.Write(strapWriter.RowIds, board.StockOf, parts.Count, finished);
         var walls = JoistWriter.Walls(room);
+        var partitions = PartitionWriter.Write(room, chosen, lumber, strapWriter.RowIds, strapWriter.NailerIds);
         Func<Length, string> say = l => room.Say(l.Units);
         var facts = new TakeoffFacts
         {
@@ -44,6 +45,7 @@ public static class PlanWriter
             Insulation = insulation,
             InsulationWish = survey.Insulation,
             Prices = survey.Prices,
+            Through = survey.Room.Through,
             Ruleset = survey.Ruleset,
             Units = survey.Units,
             TapeText = say,
@@ -75,7 +77,8 @@ public static class PlanWriter
             Bulkheads = boxes,
             CutPlan = cutPlan,
             Takeoff = takeoff,
-            WrittenSteps = new(() => WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, insulation, fixtures, boxes)),
+            WrittenSteps = new(() => WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, insulation, fixtures, boxes, partitions, survey.Room.Existing)),
+            Partitions = partitions,
             PricedAlternatives = new(() => PlanAlternatives.Of(room, chosen, board, sheets)),
         };
     }
@@ -97,10 +100,11 @@ public static class PlanWriter
         return found;
     }
 
-    // from the lowest height taken
-    private static Length? FinishedHeight(Survey survey) => survey.Room.FloorBuildUp is { } buildUp && survey.Room.Heights.Count > 0
-        ? new Length(survey.Room.Heights.Min(h => h.FloorToJoist.Units)) - buildUp - survey.Strapping.Thickness - (survey.Sheets.Thickness * survey.Sheets.Layers)
-        : null;
+    // from the lowest height taken, brought to the plane of the straps where undersides were read
+    private static Length? FinishedHeight(FramedRoom room, CutLumber lumber) =>
+        room.Survey.Room.FloorBuildUp is { } buildUp && LevelJoin.LowestHeight(room, lumber.Levels?.Plan) is { } lowest
+            ? lowest - buildUp - room.Survey.Room.Through - room.Survey.Strapping.Thickness - (room.Survey.Sheets.Thickness * room.Survey.Sheets.Layers)
+            : null;
 
     private static PlanSummary Summary(
         FramedRoom room, StrappingPlan strapping, SheetPlan sheets, IReadOnlyList<Obstruction> obstructions, CutPlan cutPlan, TakeoffPlan takeoff, MassTable masses, Length? finished)

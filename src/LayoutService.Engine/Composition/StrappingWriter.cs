@@ -74,11 +74,12 @@ public sealed class StrappingWriter
         return new StrappingPlan
         {
             Rows = rows,
-            Nailers = [.. _cut.Nailers.Select(Nailer)],
+            Nailers = new NailerWriter(_room, _cut, NailerIds, RowIds).Write(_sticks),
             Spacers = Spacers(),
-            Crossings = [.. LinesInOrder.SelectMany(Crossings)],
+            Crossings = [.. LinesInOrder.SelectMany(l => Crossings(l).Concat(BlockCrossings(l)))],
             Scabs = Scabs(),
             Fastening = StrapFastening.Usual,
+            Plane = Plane(),
             WidestSpacing = widest?.SpacingBefore ?? Length.Zero,
             WidestSpacingRows = widest is null ? [] : [widest.Id],
         };
@@ -212,6 +213,12 @@ public sealed class StrappingWriter
             reasons.Add(new Reason("bulkhead", faces, "tight_to_bulkhead", "Carries the board's edge along the bulkhead's face."));
         }
 
+        faces = [.. walls.Select(_room.PartitionAt).OfType<FramedPartition>().Select(p => p.Wish.Id).Distinct()];
+        if (faces.Count > 0)
+        {
+            reasons.Add(new Reason("partition", faces, "tight_to_partition", "Tight to the partition, which stands before the straps."));
+        }
+
         faces = [.. _room.Solids.Where(b => BulkheadLines.Under(b, _chosen.Lines[line], _half)).Select(b => b.Id)];
         if (faces.Count > 0)
         {
@@ -289,34 +296,7 @@ public sealed class StrappingWriter
         return new Bevel(decimal.Round((decimal)degrees, 1), new Length(stretch.LongPoint(high, _half)), longUp ? "far" : "near");
     }
 
-    private Nailer Nailer(NailerLine nailer, int index)
-    {
-        var stick = _sticks[(-1, index)];
-        var serves = nailer.Lines.Select(l => RowIds[l]).ToList();
-        var reason = nailer.Role switch
-        {
-            NailerRole.Ledger => new Reason("row-ends", serves, "last_joist_too_far", "The last joist is too far from the wall to carry these rows' ends."),
-            NailerRole.WallNailer => new Reason("sheet-edge", serves, "oblique_wall_edge", "Carries the board's edge along the oblique wall between rows."),
-            NailerRole.Header => new Reason("row-trimmed", serves, "carries_board_at_hole", "Carries the board beside a hole that the row is trimmed round."),
-            _ when nailer.For is not null => new Reason("mount", nailer.For, "carries_mount", "Carries what hangs between the joists."),
-            _ => new Reason("row-ends", serves, "no_support_at_end", "Carries these rows' ends where no joist is near."),
-        };
-        var where = nailer.For is { } cause ? new Reason(nailer.Role == NailerRole.Header ? "fixture" : "mount", cause)
-            : _room.BulkheadAt(nailer.Source) is { } bulkhead ? new Reason("bulkhead", [bulkhead.Id])
-            : nailer.Source >= 0 ? new Reason("wall", [$"W{nailer.Source + 1}"])
-            : new Reason("opening", [_room.Survey.Room.Openings[-nailer.Source - 1].Id]);
-        return new Nailer(
-            NailerIds[index],
-            nailer.Role,
-            _room.Frame.Out(nailer.From),
-            _room.Frame.Out(nailer.To),
-            new Length(nailer.Length),
-            stick.Stock.Id,
-            new Length(stick.Cuts.First(c => c.Run == -1 && c.Piece == index).Length),
-            [reason, where]);
-    }
-
-    private bool IsOpening(int source) => source < 0 && _room.BulkheadAt(source) is null;
+    private bool IsOpening(int source) => _room.IsOpening(source);
 
     private List<Spacer> Spacers()
     {
@@ -350,21 +330,38 @@ public sealed class StrappingWriter
             foreach (var support in _room.Frame.MirrorV ? run.Supports.OrderBy(s => _room.Frame.AcrossIn(s.Middle)) : run.Supports.AsEnumerable())
             {
                 var joint = joints.Contains(support.Index);
+                var packed = _cut.Levels?.Packing.GetValueOrDefault((r, support.Index)) ?? default;
                 yield return new Crossing(
                     RowIds[line],
                     support.Index >= 0 ? _joistNames[_room.Joists.Supports[support.Index].FirstMember] : LedgerOf(line, support.Middle),
                     _room.Frame.Out(new Uv(_chosen.Lines[line].At, support.Middle)),
                     joint ? CrossingKind.Joint : CrossingKind.Plain,
-                    joint ? 4 : 2);
+                    joint ? 4 : 2)
+                {
+                    Packing = new Length(packed.Thickness),
+                    Gap = new Length(packed.Gap),
+                };
             }
         }
     }
+
+    // two in each end, into the block over it
+    private IEnumerable<Crossing> BlockCrossings(int line) => Enumerable.Range(0, _cut.Nailers.Count)
+        .Where(n => _cut.Nailers[n].CarriesJoint && _cut.Nailers[n].Lines[0] == line)
+        .Select(n => new Crossing(
+            RowIds[line], NailerIds[n], _room.Frame.Out(new Uv(_chosen.Lines[line].At, new Span(_cut.Nailers[n].From.V, _cut.Nailers[n].To.V).Middle)), CrossingKind.Joint, 4));
+
+    private StrapPlane? Plane() => _cut.Levels?.Plan is { } plan
+        ? new StrapPlane(
+            RowIds[plan.Lowest.Row], _joistNames[plan.Lowest.Joist], _room.Frame.Out(plan.Lowest.At), new Length(plan.Plane),
+            new Length(plan.StepFound), new Length(plan.StepLeft), [.. plan.StepRows.Select(r => RowIds[r])], plan.Estimated)
+        : null;
 
     private string LedgerOf(int line, long v)
     {
         var place = new Uv(_chosen.Lines[line].At, v);
         var nearest = Enumerable.Range(0, _cut.Nailers.Count)
-            .Where(i => !_cut.Nailers[i].OfStrap && _cut.Nailers[i].For is null)
+            .Where(i => !_cut.Nailers[i].OfStrap && _cut.Nailers[i] is { For: null, CarriesJoint: false })
             .MinBy(i => Rings.Distance(place, _cut.Nailers[i].From, _cut.Nailers[i].To));
         return NailerIds[nearest];
     }

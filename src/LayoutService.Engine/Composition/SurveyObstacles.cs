@@ -25,6 +25,11 @@ public static class SurveyObstacles
 
     public static Finding? Find(FramedRoom room, IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs)
     {
+        if (room.Survey.Room.Walls.Values.Contains(WallKind.Later) && Unheld(room, lines, runs) is { Count: > 0 } unheld)
+        {
+            return Findings.NothingToFastenTo(unheld);
+        }
+
         foreach (var run in runs)
         {
             var across = lines[run.Line].Stretches[run.Stretch].Across;
@@ -52,5 +57,17 @@ public static class SurveyObstacles
             var (a, b) = (room.Frame.AcrossIn(lo), room.Frame.AcrossIn(hi));
             return Findings.NoJoists(["joistFields"], room.Say(Math.Min(a, b)), room.Say(Math.Max(a, b)));
         }
+    }
+
+    // walls framed after the ceiling at which a ledger or a nailer would be fastened
+    private static List<string> Unheld(FramedRoom room, IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs)
+    {
+        var ends = runs.SelectMany(run =>
+        {
+            var stretch = lines[run.Line].Stretches[run.Stretch];
+            return new[] { run.LedgerLow ? stretch.LowSource : -1, run.LedgerHigh ? stretch.HighSource : -1 };
+        });
+        var oblique = room.Straps.Edges.Where(e => !e.Parallel && !WallRows.IsSquare(e)).Select(e => e.Source);
+        return [.. ends.Concat(oblique).Where(s => room.Survey.Room.Walls.TryGetValue(s, out var kind) && kind == WallKind.Later).Distinct().Order().Select(s => $"W{s + 1}")];
     }
 }

@@ -11,6 +11,9 @@ public sealed record InsulationPlan
 
     public required IReadOnlyList<BattFill> Fills { get; init; }
 
+    /// <summary>What the warm side of the floor decides about vapour and air barriers; null when it was not said.</summary>
+    public Sentence? Barriers { get; init; }
+
     public required IReadOnlyList<UncoveredPart> Uncovered { get; init; }
 
     /// <summary>Resistance of the joist layer by parallel paths, m²·K/W; board, floor and films are not in it.</summary>

@@ -29,4 +29,34 @@ internal static class FirstSteps
                 ("joists", StepList.Number(joists.Members.Count))),
             all);
     }
+
+    /// <summary>A ceiling that is there already: looked at by somebody who may, before anybody works on it.</summary>
+    public static void OldCeiling(StepList list, ExistingCeiling? existing, JoistPlan joists)
+    {
+        if (existing is null)
+        {
+            return;
+        }
+
+        list.Hold(
+            existing.Stays
+                ? Sentence.Of("mark-joists-on-old-ceiling", "Have the old ceiling tested before you drill it. Then probe for every joist at both ends, and snap their lines on the old ceiling: the straps are screwed through it into the joists.")
+                : Sentence.Of("take-down-old-ceiling", "Have the old ceiling tested. Then take it down to the joists, pull every nail, and measure joists and services again: the plan stands on them."),
+            joists.Members.Select(joist => new Touch(TouchKinds.Joist, joist.Id)));
+    }
+
+    /// <summary>Walls that come after the ceiling: their lines stand in for them until then.</summary>
+    public static void LaterWalls(StepList list, IReadOnlyList<WallLine> walls, JoistPlan joists)
+    {
+        var later = walls.Where(wall => wall.Kind == WallKind.Later).Select(wall => wall.Id).ToList();
+        if (later.Count > 0)
+        {
+            list.Add(
+                Sentence.Of(
+                    "snap-later-walls",
+                    $"Snap the lines of walls {StepList.Names(later)}, framed after the ceiling, on the joists: straps and board run to them, and their plates are screwed up into the straps.",
+                    ("walls", StepList.Names(later))),
+                joists.Members.Select(joist => new Touch(TouchKinds.Joist, joist.Id)));
+        }
+    }
 }

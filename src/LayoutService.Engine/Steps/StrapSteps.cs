@@ -7,19 +7,21 @@ namespace LayoutService.Engine.Steps;
 /// <summary>Marking, cutting and hanging the wood.</summary>
 internal static class StrapSteps
 {
-    public static void Write(StepList list, StrappingPlan plan, CutPlan cut, TradeText trade)
+    public static void Write(StepList list, StrappingPlan plan, CutPlan cut, TradeText trade, IReadOnlyList<PlannedPartition> partitions)
     {
         var rows = plan.Rows.OrderBy(row => row.At).ToList();
         Mark(list, rows, trade);
         Cut(list, plan, cut, trade);
         foreach (var role in plan.Nailers.Where(nailer => nailer.Role != NailerRole.Header).GroupBy(nailer => nailer.Role).OrderBy(group => group.Key))
         {
-            Nail(list, role.Key, [.. role]);
+            Nail(list, role.Key, [.. role], plan.Plane is not null);
         }
 
+        PartitionSteps.Before(list, partitions);
         var scabs = plan.Scabs.ToLookup(scab => scab.RowId);
         foreach (var row in rows)
         {
+            PackingSteps.Write(list, plan, row, trade);
             Fasten(list, plan, row, trade);
             Scab(list, row, [.. scabs[row.Id]]);
         }
@@ -88,20 +90,23 @@ internal static class StrapSteps
         }
     }
 
-    private static void Nail(StepList list, NailerRole role, List<Nailer> nailers)
+    private static void Nail(StepList list, NailerRole role, List<Nailer> nailers, bool packed = false)
     {
         var names = StepList.Names(nailers.Select(nailer => nailer.Id));
         var (code, text) = role switch
         {
             NailerRole.Ledger => (
                 "fasten-ledgers",
-                $"Fasten ledgers {names} along their walls, undersides in line with the joists: they carry the strap ends."),
+                $"Fasten ledgers {names} along their walls, undersides {(packed ? "to the string of the plane" : "in line with the joists")}: they carry the strap ends."),
             NailerRole.WallNailer => (
                 "fasten-wall-nailers",
                 $"Fasten nailers {names} along the oblique walls, faces in the plane of the straps: they carry the sheet edges."),
             NailerRole.Header => (
                 "fasten-headers",
                 $"Fasten headers {names} along the joists beside the holes, faces in the plane of the straps: they carry the board where a row is trimmed."),
+            NailerRole.Sister => (
+                "fasten-sisters",
+                $"Fasten sisters {names} beside their joists, lower edges to the string of the plane: those joists are too high to pack."),
             _ => ("fasten-blocks", $"Fix blocks {names} between their joists, undersides flush."),
         };
         list.Add(

@@ -18,6 +18,9 @@ public static class TouchKinds
     /// <summary>One length of a bulkhead's frame.</summary>
     public const string Member = "member";
 
+    /// <summary>A wall inside the room.</summary>
+    public const string Partition = "partition";
+
     public const string Nailer = "nailer";
 
     public const string Scab = "scab";

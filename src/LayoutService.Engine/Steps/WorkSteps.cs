@@ -29,12 +29,16 @@ public static class WorkSteps
         IReadOnlyList<WallLine>? walls = null,
         InsulationPlan? insulation = null,
         FixturePlan? fixtures = null,
-        BulkheadPlan? bulkheads = null)
+        BulkheadPlan? bulkheads = null,
+        IReadOnlyList<PlannedPartition>? partitions = null,
+        ExistingCeiling? existing = null)
     {
         var trade = new TradeText(units, text);
         var list = new StepList();
         FirstSteps.Write(list, joists, trade);
-        StrapSteps.Write(list, strapping, cut, trade);
+        FirstSteps.OldCeiling(list, existing, joists);
+        FirstSteps.LaterWalls(list, walls ?? [], joists);
+        StrapSteps.Write(list, strapping, cut, trade, partitions ?? []);
         BoxSteps.Frame(list, bulkheads ?? BulkheadPlan.None, below: false);
         FixtureSteps.RoughIn(list, fixtures ?? FixturePlan.None, trade);
         BattSteps.Write(list, strapping, insulation, trade);
@@ -42,6 +46,7 @@ public static class WorkSteps
         BoardSteps.Write(list, sheets, cut, HangingOrder.Of(sheets, joists, walls ?? []), trade);
         BoxSteps.Frame(list, bulkheads ?? BulkheadPlan.None, below: true);
         BoxSteps.Board(list, bulkheads ?? BulkheadPlan.None);
+        PartitionSteps.After(list, partitions ?? []);
         BoardSteps.Finish(list, sheets, bulkheads ?? BulkheadPlan.None, trade);
         return list.Steps;
     }

@@ -10,6 +10,9 @@ namespace LayoutService.Engine.Strapping;
 /// </summary>
 public sealed record NailerLine(NailerRole Role, Uv From, Uv To, int Source, IReadOnlyList<int> Lines, IReadOnlyList<string>? For = null)
 {
+    /// <summary>True for a block over a joint between joists.</summary>
+    public bool CarriesJoint { get; init; }
+
     /// <summary>True when it is cut from the straps' stock, to its whole length.</summary>
     public bool OfStrap => Role is NailerRole.WallNailer or NailerRole.Header;
 
@@ -36,6 +39,7 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
         found.AddRange(WallNailers(lines));
         found.AddRange(HoleHeaders.Of(room, rules, lines));
         found.AddRange(MountBlocks.Of(room));
+        found.AddRange(PartitionBlocks.Of(room, found).ToList());
         return [.. found.SelectMany(n => InLengths(n, n.OfStrap ? longestStrap : longestLedger))];
     }
 
@@ -139,7 +143,7 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
     }
 
     // a nailer longer than the stock is made in equal parts
-    private static IEnumerable<NailerLine> InLengths(NailerLine nailer, long longest)
+    public static IEnumerable<NailerLine> InLengths(NailerLine nailer, long longest)
     {
         var parts = (int)((nailer.Length + longest - 1) / longest);
         for (var i = 0; i < parts; i++)

@@ -217,7 +217,7 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
 
     // a bulkhead that ends square may stand in line with a wall: one edge, of which a part is the bulkhead's
     private StretchEnd EndKind(int source, Uv end) =>
-        room.BulkheadAt(source) is not null || (source >= 0 && room.Solids.Count > 0 && !OnOutline(end)) ? StretchEnd.Bulkhead : source < 0 ? StretchEnd.Opening : StretchEnd.Wall;
+        room.BulkheadAt(source) is not null || (source >= 0 && room.Solids.Count > 0 && !OnOutline(end)) ? StretchEnd.Bulkhead : room.IsOpening(source) ? StretchEnd.Opening : StretchEnd.Wall;
 
     private bool OnOutline(Uv end)
     {

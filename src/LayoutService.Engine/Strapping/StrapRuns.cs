@@ -28,9 +28,9 @@ public sealed record StrapRun(
 public sealed class StrapRuns(FramedRoom room, RowRules rules)
 {
     public const int PoorGrade = 10;
-    private const long JointBearing = 16 * Length.PerMillimetre;
+    private const long JointBearing = PieceSupports.Least;
     private const long Overhang = 150 * Length.PerMillimetre;
-    private const long SupportSpread = 300 * Length.PerMillimetre;
+    private const long SupportSpread = PieceSupports.Spread;
     private const long ClearOfButt = 150 * Length.PerMillimetre;
     private const long ScabLength = 300 * Length.PerMillimetre;
 
@@ -153,8 +153,15 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
             supports.Add(new RunSupport(-2, hi - room.Field.Face.Units, hi, hi));
         }
 
-        var nodes = Nodes(stretch, supports);
+        // a block is a length of 2x4 nailed in overhead: the last way to make a joint, but before a piece that is too short
+        var nodes = Nodes(stretch, supports, blocks: false);
         var pieces = Pieces(stretch, nodes, supports, _wish.MinPiece.Units);
+        if ((_wish.JointsAllowed & JointStyles.Block) != 0 && !Reaches(nodes.Count, pieces))
+        {
+            nodes = Nodes(stretch, supports, blocks: true);
+            pieces = Pieces(stretch, nodes, supports, _wish.MinPiece.Units);
+        }
+
         if (!Reaches(nodes.Count, pieces))
         {
             pieces = Pieces(stretch, nodes, supports, 0);
@@ -163,7 +170,7 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
         return new StrapRun(line, index, nodes, pieces, supports, ledgerLow, ledgerHigh, []);
     }
 
-    private List<RunNode> Nodes(Stretch stretch, List<RunSupport> supports)
+    private List<RunNode> Nodes(Stretch stretch, List<RunSupport> supports, bool blocks)
     {
         var nodes = new List<RunNode> { new(stretch.Across.Lo, -1, 0, End(stretch.LowEnd)) };
         for (var i = 0; i < supports.Count; i++)
@@ -176,17 +183,22 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
                     support.Middle, support.Index, room.Joists.Supports[support.Index].Doubled ? 0 : 1, JointKind.Joist));
             }
 
-            if (i + 1 < supports.Count && (_wish.JointsAllowed & JointStyles.Scab) != 0
-                && new Span(support.Hi, supports[i + 1].Lo) is { Size: >= ScabLength } bay)
+            if (i + 1 < supports.Count && InBay(new Span(support.Hi, supports[i + 1].Lo), blocks) is { } made)
             {
                 nodes.Add(new RunNode(
-                    bay.Middle, room.Joists.Supports.Length + Math.Max(0, support.Index), 2, JointKind.Scab));
+                    new Span(support.Hi, supports[i + 1].Lo).Middle, room.Joists.Supports.Length + Math.Max(0, support.Index), 2, made));
             }
         }
 
         nodes.Add(new RunNode(stretch.Across.Hi, -1, 0, End(stretch.HighEnd)));
         return nodes;
     }
+
+    // how a joint may be made in a clear bay: under a scab where it fits, else on a block where blocks are called on
+    private JointKind? InBay(Span bay, bool blocks) =>
+        (_wish.JointsAllowed & JointStyles.Scab) != 0 && bay.Size >= ScabLength ? JointKind.Scab
+        : blocks && bay.Size >= JointBlocks.LeastBay ? JointKind.Block
+        : null;
 
     private static bool Poor(long at, IReadOnlyList<Span> butts)
     {
@@ -234,7 +246,7 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
                 }
 
                 var whole = i == 0 && j == last;
-                if (cut > 0 && (whole || (nodes[j].At - nodes[i].At >= least && Bears(supports, first, nodes[i].At, nodes[j].At))))
+                if (cut > 0 && (whole || (nodes[j].At - nodes[i].At >= least && PieceSupports.Bear(supports, first, nodes[i].At, nodes[j].At))))
                 {
                     pieces.Add(new RunPiece(i, j, cut));
                 }
@@ -259,30 +271,6 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
         }
 
         return cut;
-    }
-
-    // supports before the first given one do not reach a piece from here
-    private static bool Bears(List<RunSupport> supports, int at, long from, long to)
-    {
-        long first = long.MaxValue, last = long.MinValue;
-        for (; at < supports.Count; at++)
-        {
-            var support = supports[at];
-            if (support.Lo >= to && at + 1 < supports.Count)
-            {
-                // joists from here on lie beyond the piece; a ledger at the end comes last
-                at = supports.Count - 2;
-                continue;
-            }
-
-            if (Math.Min(to, support.Hi) - Math.Max(from, support.Lo) >= JointBearing)
-            {
-                first = Math.Min(first, support.Middle);
-                last = Math.Max(last, support.Middle);
-            }
-        }
-
-        return first < last && last - first >= SupportSpread;
     }
 
     private static bool Reaches(int nodes, List<RunPiece> pieces)

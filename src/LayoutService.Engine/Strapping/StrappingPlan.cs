@@ -23,6 +23,9 @@ public sealed record StrappingPlan
     /// <summary>The fasteners and how many go where, in words.</summary>
     public required IReadOnlyList<Sentence> Fastening { get; init; }
 
+    /// <summary>The plane that the straps are packed to; null when no underside was read.</summary>
+    public StrapPlane? Plane { get; init; }
+
     /// <summary>The widest distance between neighbouring rows, on centre, and the rows that show it.</summary>
     public required Length WidestSpacing { get; init; }
 
@@ -118,9 +121,16 @@ public enum NailerRole
 
     /// <summary>Along a joist beside a hole that a row is trimmed round, to carry the board there; cut from strap.</summary>
     Header,
+
+    /// <summary>Beside a joist that is too high to pack, its lower edge in the plane.</summary>
+    Sister,
 }
 
-public sealed record Nailer(string Id, NailerRole Role, Point From, Point To, Length Length, string StockId, Length CutLength, IReadOnlyList<Reason> Reasons);
+public sealed record Nailer(string Id, NailerRole Role, Point From, Point To, Length Length, string StockId, Length CutLength, IReadOnlyList<Reason> Reasons)
+{
+    /// <summary>True when it is fastened into concrete.</summary>
+    public bool Masonry { get; init; }
+}
 
 public sealed record Spacer(Length Length, IReadOnlyList<string> Between);
 
@@ -134,7 +144,23 @@ public enum CrossingKind
 }
 
 /// <summary>One strap on one support. <see cref="SupportId"/> is a joist's or a nailer's id.</summary>
-public sealed record Crossing(string RowId, string SupportId, Point At, CrossingKind Kind, int Fasteners);
+public sealed record Crossing(string RowId, string SupportId, Point At, CrossingKind Kind, int Fasteners)
+{
+    /// <summary>Packing between joist and strap; none when zero.</summary>
+    public Length Packing { get; init; }
+
+    /// <summary>How far the joist is off the plane there.</summary>
+    public Length Gap { get; init; }
+
+    /// <summary>Pieces of packing: one, or one under each of two strap ends that meet.</summary>
+    public int Shims => Packing == Length.Zero ? 0 : Kind == CrossingKind.Joint ? 2 : 1;
+}
+
+/// <summary>
+/// The level plane of the straps' upper side: the crossing that sets it, its level as the readings count, and the greatest step
+/// between neighbouring crossings before and after packing. <see cref="Estimated"/> counts crossings under joists that were not read.
+/// </summary>
+public sealed record StrapPlane(string RowId, string SupportId, Point At, Length Level, Length StepFound, Length StepLeft, IReadOnlyList<string> StepRows, int Estimated);
 
 /// <summary>A short length laminated over a joint between joists, from below.</summary>
 public sealed record Scab(string Id, string RowId, Point At, Length Length, string StockId);

@@ -24,6 +24,9 @@ public static class WallRows
     public static List<WallRow> Find(FramedRoom room, RowRules rules)
     {
         var rows = new List<WallRow>();
+
+        // a wall is one wall on both sides of a partition
+        var parted = room.Partitions.Where(p => p.Stands).Select(p => p.Wish.Thickness.Units).DefaultIfEmpty().Max();
         foreach (var up in new[] { true, false })
         {
             var sign = up ? 1 : -1;
@@ -40,7 +43,7 @@ public static class WallRows
                 for (var i = 0; i < walls.Count;)
                 {
                     var behind = front.Depth - walls[i].Depth;
-                    var jog = behind < rules.MinGap && group.Any(g => Touch(g.Across, walls[i].Edge.Across));
+                    var jog = behind < rules.MinGap && group.Any(g => Touch(g.Across, walls[i].Edge.Across, parted));
                     if (behind <= RowRules.ClearGap || jog)
                     {
                         group.Add(walls[i].Edge);
@@ -75,7 +78,7 @@ public static class WallRows
             return true;
         }
 
-        if (room.BulkheadAt(edge.Source) is not null)
+        if (!room.IsOpening(edge.Source))
         {
             return true;
         }
@@ -86,7 +89,7 @@ public static class WallRows
         return room.Survey.Room.Openings[opening].Kind != OpeningKind.Post || width > rules.MaxSpacing;
     }
 
-    private static bool Touch(Span a, Span b) => a.Lo == b.Hi || a.Hi == b.Lo || a.Overlaps(b);
+    private static bool Touch(Span a, Span b, long parted) => a.Lo <= b.Hi + parted && b.Lo <= a.Hi + parted;
 
     // an arm too short for two rows side by side has one row, midway, that serves both of its walls
     private static IEnumerable<WallRow> MarryNarrowArms(List<WallRow> rows, RowRules rules)

@@ -25,14 +25,21 @@ internal static class FastenerLines
     {
         var strap = facts.StrappingWish.Thickness;
         var crossings = facts.Strapping.Crossings;
-        var joints = crossings.Count(crossing => crossing.Kind == CrossingKind.Joint);
-        yield return Screws(
-            facts,
-            TakeoffCodes.StrapScrew,
-            "#8 wood screw for straps",
-            ScrewLengths.ForStrap(strap, facts.Allowances.StrapScrewGrip),
-            crossings.Sum(crossing => crossing.Fasteners),
-            $"{Number(crossings.Count - joints)} crossings and {Number(joints)} joints");
+        // a packed crossing takes a screw that reaches through its packing as well
+        foreach (var group in crossings
+            .GroupBy(crossing => ScrewLengths.ForStrap(strap + facts.Through + crossing.Packing, facts.Allowances.StrapScrewGrip))
+            .OrderBy(group => group.Key.Length))
+        {
+            var joints = group.Count(crossing => crossing.Kind == CrossingKind.Joint);
+            yield return Screws(
+                facts,
+                TakeoffCodes.StrapScrew,
+                "#8 wood screw for straps",
+                group.Key,
+                group.Sum(crossing => crossing.Fasteners),
+                $"{Number(group.Count() - joints)} crossings and {Number(joints)} joints");
+        }
+
         var scabs = facts.Strapping.Scabs.Count;
         yield return Screws(
             facts,
@@ -45,15 +52,19 @@ internal static class FastenerLines
 
     private static IEnumerable<Need> Nailers(TakeoffFacts facts)
     {
-        var nailers = facts.Strapping.Nailers;
-        yield return new Need
+        var masonry = facts.Strapping.Nailers.Where(nailer => nailer.Masonry).ToList();
+        var nailers = facts.Strapping.Nailers.Where(nailer => !nailer.Masonry).ToList();
+        yield return Of(TakeoffCodes.MasonryFastener, "Concrete screw for 2x4 ledgers and for nailers, as its maker says for this concrete", masonry, "ledgers and nailers on concrete");
+        yield return Of(TakeoffCodes.NailerFastener, "Fastener for ledgers, nailers and blocks, to suit what they are fastened to", nailers, "ledgers, nailers and blocks");
+
+        Need Of(string code, string what, List<Nailer> those, string counted) => new()
         {
-            Code = TakeoffCodes.NailerFastener,
-            Description = "Fastener for ledgers, nailers and blocks, to suit what they are fastened to",
+            Code = code,
+            Description = what,
             Measure = Measure.Fastener,
-            Counted = nailers.Sum(nailer => PerNailer(facts.Allowances, nailer)),
+            Counted = those.Sum(nailer => PerNailer(facts.Allowances, nailer)),
             KilogramsEach = null,
-            CountedFrom = $"{Number(nailers.Count)} ledgers, nailers and blocks",
+            CountedFrom = $"{Number(those.Count)} {counted}",
         };
     }
 

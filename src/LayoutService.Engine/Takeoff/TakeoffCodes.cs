@@ -39,6 +39,9 @@ public static class TakeoffCodes
     /// <summary>Gypsum sheets, one line for each stock id (C62). Counted from the cut plan; no waste.</summary>
     public const string Sheet = "sheet";
 
+    /// <summary>Packing between joists and straps, one line for each thickness; the line's id is that thickness, such as <c>1/4in</c> or <c>6mm</c> (C62).</summary>
+    public const string Shim = "shim";
+
     /// <summary>Screws that hold straps to joists, ledgers and blocks (C62).</summary>
     public const string StrapScrew = "strap-screw";
 
@@ -47,6 +50,9 @@ public static class TakeoffCodes
 
     /// <summary>Wood adhesive between scab and strap (LTR).</summary>
     public const string ScabAdhesive = "scab-adhesive";
+
+    /// <summary>Screws of ledgers and nailers into walls that were said to be concrete (C62).</summary>
+    public const string MasonryFastener = "masonry-fastener";
 
     /// <summary>Fasteners of ledgers and nailers to the wall, and of blocks to the joists (C62).</summary>
     public const string NailerFastener = "nailer-fastener";
@@ -85,7 +91,7 @@ public static class TakeoffCodes
     /// <summary>Every code that packs are sold for, in the order of the lines. A price list may name any of them but the culls, which are priced as their stock.</summary>
     public static readonly IReadOnlyList<string> All =
     [
-        Strap, StrapCulls, Nailer, NailerCulls, BulkheadFrame, BulkheadFrameCulls, Sheet, Batt, StrapScrew, ScabScrew, NailerFastener, BulkheadScrew,
+        Strap, StrapCulls, Nailer, NailerCulls, BulkheadFrame, BulkheadFrameCulls, Sheet, Batt, Shim, StrapScrew, ScabScrew, MasonryFastener, NailerFastener, BulkheadScrew,
         BoardScrew, ScabAdhesive, JointTape, JointCompound, CornerBead, Fireblocking, AccessPanel, FixtureBox, FanBox, AccessDoor,
     ];
 }

@@ -19,6 +19,7 @@ public static class TakeoffCounter
             .. BoxLines.Lumber(facts, prices),
             .. SheetLines.Count(facts, prices),
             .. BattLines.Count(facts, prices),
+            .. ShimLines.Count(facts, prices),
             .. FastenerLines.Count(facts, prices),
             .. FinishLines.Count(facts, prices),
             .. BoxLines.Finish(facts, prices),

@@ -33,6 +33,9 @@ public sealed record TakeoffFacts
     /// <summary>Null when no price was given: every line is then listed as unpriced.</summary>
     public PriceList? Prices { get; init; }
 
+    /// <summary>An old ceiling between joists and straps, which their screws go through.</summary>
+    public Length Through { get; init; }
+
     /// <summary>Ruleset id; decides how far a board screw must reach into the strap.</summary>
     public required string Ruleset { get; init; }
 

@@ -31,6 +31,20 @@ public sealed class AuditedRoomsTests(Service service) : IClassFixture<Service>
         Assert.True(planned > Count / 8, $"only {planned} rooms had joists along x or y");
     }
 
+    [Fact]
+    public async Task Rooms_under_uneven_joists_are_packed_to_a_plane_and_the_auditor_finds_nothing()
+    {
+        var planned = await AuditedAnswers.AssertCleanAsync(service, Enumerable.Range(1, Count / 4), seed => UnevenJoists.Under(Rooms.Next(seed), seed));
+        Assert.True(planned > Count / 8, $"only {planned} rooms had readings");
+    }
+
+    [Fact]
+    public async Task Rooms_with_partitions_are_planned_and_the_auditor_finds_nothing()
+    {
+        var planned = await AuditedAnswers.AssertCleanAsync(service, Enumerable.Range(1, Count / 4), seed => PartitionedRooms.Of(Rooms.Next(seed), seed));
+        Assert.True(planned > Count / 16, $"only {planned} rooms had a place for one");
+    }
+
     public static TheoryData<string> Changes => ["mirror in x", "mirror in y", "quarter turn", "shift", "renumber", "reverse", "close", "texts"];
 
     [Theory]
@@ -38,10 +52,39 @@ public sealed class AuditedRoomsTests(Service service) : IClassFixture<Service>
     public async Task A_room_moved_or_listed_otherwise_gets_the_same_plan_moved_with_it(string change)
     {
         var rooms = new RoomGenerator(new RoomWishes { ObliqueJoists = false });
+        await AssertMovedAsync(change, 60, rooms.Next);
+    }
+
+    [Theory]
+    [InlineData("mirror in x")]
+    [InlineData("mirror in y")]
+    [InlineData("quarter turn")]
+    public async Task A_room_under_uneven_joists_gets_the_same_plan_moved_with_it(string change)
+    {
+        var rooms = new RoomGenerator(new RoomWishes { ObliqueJoists = false });
+        await AssertMovedAsync(change, 30, seed => UnevenJoists.Under(rooms.Next(seed), seed));
+    }
+
+    [Theory]
+    [InlineData("mirror in x")]
+    [InlineData("mirror in y")]
+    [InlineData("quarter turn")]
+    public async Task A_room_with_a_partition_gets_the_same_plan_moved_with_it(string change)
+    {
+        var rooms = new RoomGenerator(new RoomWishes { ObliqueJoists = false });
+        await AssertMovedAsync(change, 30, seed => PartitionedRooms.Of(rooms.Next(seed), seed));
+    }
+
+    private async Task AssertMovedAsync(string change, int seeds, Func<int, string?> room)
+    {
         var found = new List<string>();
-        for (var seed = 1; seed <= 60; seed++)
+        for (var seed = 1; seed <= seeds; seed++)
         {
-            var request = rooms.Next(seed);
+            if (room(seed) is not { } request)
+            {
+                continue;
+            }
+
             var (changed, motion) = Change(request, change, seed);
             var first = await service.PostAsync("/v1/plans", request);
             var second = await service.PostAsync("/v1/plans", changed);

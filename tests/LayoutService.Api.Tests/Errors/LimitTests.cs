@@ -33,6 +33,7 @@ public class LimitTests(Service service) : IClassFixture<Service>
     [InlineData("openings", "room.openings")]
     [InlineData("heights", "room.heights")]
     [InlineData("joists", "joistFields.0.positions")]
+    [InlineData("undersides", "joistFields.0.undersides")]
     [InlineData("stock", "strapping.stock")]
     [InlineData("stock", "sheets.stock")]
     [InlineData("pricedItems", "prices.items")]
@@ -129,6 +130,7 @@ public class LimitTests(Service service) : IClassFixture<Service>
     {
         "room.openings" => Square(100 + (i % 10 * 300), 100 + (i / 10 * 300)),
         "room.heights" => "{\"floorToJoist\":2400}",
+        "joistFields.0.undersides" => $"{{\"at\":[200,{1 + (i % 2990)}],\"level\":{i % 3}}}",
         "joistFields.0.positions" => (10 + (i * 100)).ToString(CultureInfo.InvariantCulture),
         "strapping.stock" => $"{{\"length\":{2400 + i}}}",
         "sheets.stock" => $"{{\"width\":1200,\"length\":{2400 + i}}}",

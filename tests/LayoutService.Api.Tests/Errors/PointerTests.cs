@@ -52,7 +52,8 @@ public class PointerTests(Service service) : IClassFixture<Service>
                 "#/strapping/kerf out_of_range: This must be from 0 to 0.5 in; it is 2 in.",
                 "#/strapping/maxSpacing out_of_range: This must be from 2 to 48 in; it is 60 in.",
                 "#/joistFields/0/run required: Either run or runDegrees is needed.",
-                "#/partitions not_planned_yet: The contract has this member, but the service does not plan it yet; leave it out.",
+                "#/partitions/0/line required: This member is needed.",
+                "#/partitions/0/thickness required: This member is needed.",
             ],
             reply.Faults);
     }

@@ -109,7 +109,7 @@ public class StatusTests(Service service) : IClassFixture<Service>
     }
 
     [Theory]
-    [InlineData("?include=walls,wallpaper", "A word of include is not known; the words are all, summary, checks, cautions, floor, walls, joists, strapping, sheets, bulkheads, fixtures, insulation, cutPlan, takeoff, steps, alternatives, drawing.")]
+    [InlineData("?include=walls,wallpaper", "A word of include is not known; the words are all, summary, checks, cautions, floor, walls, joists, strapping, sheets, bulkheads, fixtures, insulation, cutPlan, takeoff, steps, alternatives, drawing, methods, slack.")]
     [InlineData("?view=rows", "An answer in application/json has no views; view goes with another header Accept.")]
     [InlineData("?sort=up", "The only name after the question mark is include.")]
     public async Task A_query_that_cannot_be_read_is_refused(string query, string detail)

@@ -55,6 +55,12 @@ internal static class PieceJoints
             report.Fault("pieces.joint", high.Id, $"breaks at across {v:F2} without 16 mm of joist on each side");
         }
 
+        if (high.LowJoint == "block" && !plan.Nailers.Any(n => Math.Abs(n.From.U - high.Low.U) < Close && Math.Abs(n.To.U - high.Low.U) < Close
+            && Math.Min(n.From.V, n.To.V) < v - PieceBearing.Least && Math.Max(n.From.V, n.To.V) > v + PieceBearing.Least))
+        {
+            report.Fault("pieces.joint", high.Id, $"no block over the joint at across {v:F2}");
+        }
+
         if (high.LowJoint is "scab" or "block" && on >= 0)
         {
             report.Fault("pieces.joint", high.Id, $"a {high.LowJoint} joint at across {v:F2} stands on a joist");

@@ -60,9 +60,9 @@ internal static class PieceRuns
     /// <summary>Compares an end's word with what is there; true when nothing is.</summary>
     private static bool End(GivenPiece piece, StrapEnd end, string joint, bool meets, AuditReport report)
     {
-        var atWall = end.Wall is { Ring: 0 };
+        var atWall = end.Wall is { Ring: 0 or <= AskedRoom.FirstPartition };
         var atOpening = end.Wall is { Ring: > 0 };
-        var atBulkhead = end.Wall is { Ring: < 0 };
+        var atBulkhead = end.Wall is { Ring: < 0 and > AskedRoom.FirstPartition };
         var agrees = joint switch
         {
             "wall" => atWall,

@@ -138,9 +138,14 @@ internal static class RowSpacing
     private static double Served(Wall wall, AskedRoom room)
     {
         var jog = room.Strapping.Face + Gap - Close;
+
+        // a wall is one wall on both sides of a partition
+        var thick = room.Standing.Select(p => p.Thickness).DefaultIfEmpty().Max();
+        var reach = room.Border.Walls.Where(w => thick > 0 && w.Ring == wall.Ring && w.IsSquare && w.IsLow == wall.IsLow && Math.Abs(w.A.U - wall.A.U) < Close
+            && Math.Max(w.Vs.From, wall.Vs.From) - Math.Min(w.Vs.To, wall.Vs.To) <= thick + 1).Append(wall).ToList();
         var near = room.Border.Walls.Where(w => w.Ring == wall.Ring && w.IsSquare && w.IsLow == wall.IsLow
             && (wall.IsLow ? w.A.U - wall.A.U : wall.A.U - w.A.U) is var further && further >= -Close && further < jog
-            && Math.Max(w.Vs.From, wall.Vs.From) - Math.Min(w.Vs.To, wall.Vs.To) < room.Strapping.MaxSpacing).Select(w => w.A.U);
+            && reach.Exists(r => Math.Max(w.Vs.From, r.Vs.From) - Math.Min(w.Vs.To, r.Vs.To) < room.Strapping.MaxSpacing)).Select(w => w.A.U);
         return wall.IsLow ? near.Max() : near.Min();
     }
 

@@ -9,7 +9,7 @@ namespace LayoutService.Auditor.Checks;
 /// </summary>
 internal static class WorkOrder
 {
-    private static readonly string[] NailerSteps = ["fasten-ledgers", "fasten-wall-nailers", "fasten-blocks", "fasten-headers"];
+    private static readonly string[] NailerSteps = ["fasten-ledgers", "fasten-wall-nailers", "fasten-blocks", "fasten-headers", "fasten-sisters"];
     private static readonly string[] BoardSteps = ["hang-course", "measure-and-hang", "board-bulkhead"];
 
     public static void Check(GivenPlan plan, AuditReport report)

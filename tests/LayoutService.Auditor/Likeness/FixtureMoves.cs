@@ -25,8 +25,9 @@ internal static class FixtureMoves
 
     /// <summary>The places and paths that make a room unlike its mirror image.</summary>
     public static IEnumerable<IEnumerable<JsonNode>> Shapes(JsonNode request) =>
-        Listed(request, "fixtures").Concat(Listed(request, "mounts")).Select(o => (IEnumerable<JsonNode>)[o["at"]!])
-            .Concat(Listed(request, "services").Select(s => (s["path"] ?? s["outline"])!.AsArray().Select(p => p!)));
+        Listed(request, "fixtures").Concat(Listed(request, "mounts")).Concat(Listed(request["joistFields"]![0]!, "undersides")).Select(o => (IEnumerable<JsonNode>)[o["at"]!])
+            .Concat(Listed(request, "services").Select(s => (s["path"] ?? s["outline"])!.AsArray().Select(p => p!)))
+            .Concat(Listed(request, "partitions").Select(p => p["line"]!.AsArray().Select(c => c!)));
 
     private static IEnumerable<JsonObject> Listed(JsonNode request, string name) => (request[name] as JsonArray ?? []).OfType<JsonObject>();
 }

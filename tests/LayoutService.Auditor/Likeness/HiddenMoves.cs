@@ -13,6 +13,11 @@ internal static class HiddenMoves
             Ring(service, "outline", point);
         }
 
+        foreach (var partition in (request["partitions"]?.AsArray() ?? []).OfType<JsonObject>())
+        {
+            Ring(partition, "line", point);
+        }
+
         if (request["insulation"] is JsonObject insulation)
         {
             Ring(insulation, "region", point);

@@ -26,6 +26,11 @@ public static class Metamorphic
             height!["at"] = Point(height["at"]!, motion, unit);
         }
 
+        foreach (var reading in field["undersides"]?.AsArray() ?? [])
+        {
+            reading!["at"] = Point(reading["at"]!, motion, unit);
+        }
+
         FixtureMoves.Move(moved, motion, p => Point(p, motion, unit));
         return moved.ToJsonString();
     }

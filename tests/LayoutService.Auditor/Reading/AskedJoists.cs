@@ -2,8 +2,8 @@ using System.Text.Json;
 
 namespace LayoutService.Auditor.Reading;
 
-/// <summary>One joist asked for: its centre across, its face, the stretch along that it runs over, and the depth that batts may fill beside it, mm.</summary>
-public readonly record struct AskedJoist(double Centre, double Face, Stretch Along, double Free)
+/// <summary>One joist asked for: its centre across, its face, the stretch along that it runs over, the depth that batts may fill beside it, mm, and its field's number.</summary>
+public readonly record struct AskedJoist(double Centre, double Face, Stretch Along, double Free, int Field)
 {
     public Stretch Across => new(Centre - (Face / 2), Centre + (Face / 2));
 }
@@ -21,7 +21,7 @@ public sealed class AskedJoists
     {
         Face = fields[0].Member("face").Length(unit) ?? (unit > 1 ? 38.1 : 38);
         Free = [.. fields.EnumerateArray().Select(f => FreeDepth(f, unit))];
-        Members = fields.EnumerateArray().SelectMany(f => Lay(f, unit, frame, outline)).OrderBy(j => j.Centre).ToList();
+        Members = fields.EnumerateArray().SelectMany((f, i) => Lay(f, i, unit, frame, outline)).OrderBy(j => j.Centre).ToList();
         Centres = Members.Select(m => m.Centre).ToList();
     }
 
@@ -62,7 +62,7 @@ public sealed class AskedJoists
     private static double FreeDepth(JsonElement field, double unit) =>
         (field.Member("depth").Length(unit) ?? (unit > 1 ? 9.25 * 25.4 : 235)) - (field.Member("kind").Text() == "i-joist" ? 2 * (unit > 1 ? 38.1 : 38) : 0);
 
-    private static IEnumerable<AskedJoist> Lay(JsonElement field, double unit, Frame frame, IReadOnlyList<Uv> outline)
+    private static IEnumerable<AskedJoist> Lay(JsonElement field, int number, double unit, Frame frame, IReadOnlyList<Uv> outline)
     {
         var face = field.Member("face").Length(unit) ?? (unit > 1 ? 38.1 : 38);
         var ring = field.Member("region") is { ValueKind: JsonValueKind.Array } region
@@ -71,11 +71,11 @@ public sealed class AskedJoists
         {
             if (ring is null)
             {
-                yield return new(centre, face, new(double.NegativeInfinity, double.PositiveInfinity), FreeDepth(field, unit));
+                yield return new(centre, face, new(double.NegativeInfinity, double.PositiveInfinity), FreeDepth(field, unit), number);
             }
             else if (Reach(ring, centre - (face / 2), centre + (face / 2)) is { } along && along.Length > 0)
             {
-                yield return new(centre, face, along, FreeDepth(field, unit));
+                yield return new(centre, face, along, FreeDepth(field, unit), number);
             }
         }
     }

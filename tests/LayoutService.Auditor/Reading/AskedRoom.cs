@@ -16,6 +16,9 @@ public sealed record AskedOpening(int Ring, string Kind, Stretch Us, Stretch Vs)
 /// </summary>
 public sealed class AskedRoom
 {
+    /// <summary>Ring number of the first partition's edges.</summary>
+    public const int FirstPartition = -1000;
+
     public AskedRoom(JsonElement request)
     {
         Json = request;
@@ -40,7 +43,9 @@ public sealed class AskedRoom
         Floor = Border = new Border(rings);
         Area = Math.Abs(Border.SignedArea(rings[0])) - rings.Skip(1).Sum(r => Math.Abs(Border.SignedArea(r)));
         Ceiling = Planes.Polygon(rings);
+        Standing = [.. request.Member("partitions").Items().Where(p => p.Member("top").Text() is null or "joists").Select((p, i) => new AskedPartition(p, i, this))];
         Joists = new AskedJoists(request.GetProperty("joistFields"), Unit, Frame, rings[0]);
+        Levels = AskedLevels.Of(this, request.GetProperty("joistFields"));
         Strapping = new AskedStrapping(request.Member("strapping"), Imperial);
         Sheets = new AskedSheets(request.Member("sheets"), Unit);
         Currency = request.Member("prices").Member("currency").Text();
@@ -69,7 +74,13 @@ public sealed class AskedRoom
     /// <summary>The ceiling as an area.</summary>
     internal Geometry Ceiling { get; private set; }
 
+    /// <summary>Partitions that stand before the straps.</summary>
+    public IReadOnlyList<AskedPartition> Standing { get; }
+
     public AskedJoists Joists { get; }
+    /// <summary>How level the joists are; null when nobody looked.</summary>
+    public AskedLevels? Levels { get; }
+
     public AskedStrapping Strapping { get; }
     public AskedSheets Sheets { get; }
     public string? Currency { get; }
@@ -91,7 +102,7 @@ public sealed class AskedRoom
     /// <summary>A ring of a request or an answer, in the frame of the joists.</summary>
     public IReadOnlyList<Uv> Points(JsonElement ring) => InFrame(ring.Ring(Unit));
 
-    /// <summary>Ends the ceiling at these footprints; their edges count as rings -1, -2 and so on.</summary>
+    /// <summary>Ends the ceiling at these footprints; the edges of bulkheads count as rings -1, -2 and so on, of partitions from <see cref="FirstPartition"/> down.</summary>
     internal void EndAt(IReadOnlyList<Geometry> footprints)
     {
         Ceiling = Ceiling.Minus(Planes.Union(footprints));
@@ -102,8 +113,15 @@ public sealed class AskedRoom
     private int RingOf(Uv middle, IReadOnlyList<Geometry> footprints)
     {
         var wall = Floor.Walls.MinBy(w => w.Distance(middle))!;
-        return wall.Distance(middle) < 0.05 ? wall.Ring
-            : -1 - Enumerable.Range(0, footprints.Count).MinBy(i => footprints[i].Boundary.Distance(Planes.Point(middle)));
+        if (wall.Distance(middle) < 0.05)
+        {
+            return wall.Ring;
+        }
+
+        // partitions come after the bulkheads
+        var nearest = Enumerable.Range(0, footprints.Count).MinBy(i => footprints[i].Boundary.Distance(Planes.Point(middle)));
+        var bulkheads = footprints.Count - Standing.Count;
+        return nearest < bulkheads ? -1 - nearest : FirstPartition - (nearest - bulkheads);
     }
 
     private List<Uv> InFrame(IEnumerable<(double X, double Y)> ring) => ring.Select(p => Frame.At(p.X, p.Y)).ToList();

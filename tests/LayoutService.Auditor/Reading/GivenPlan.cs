@@ -14,9 +14,9 @@ public sealed class GivenPlan
         var strapping = answer.Member("strapping");
         AdoptFace(strapping, room);
         Bulkheads = [.. answer.Member("bulkheads").Items().Select(b => new GivenBulkhead(b, room))];
-        if (Bulkheads.Any(b => !b.BoardedAbove))
+        if (Bulkheads.Any(b => !b.BoardedAbove) || room.Standing.Count > 0)
         {
-            room.EndAt([.. Bulkheads.Where(b => !b.BoardedAbove).Select(b => b.Footprint)]);
+            room.EndAt([.. Bulkheads.Where(b => !b.BoardedAbove).Select(b => b.Footprint), .. room.Standing.Select(p => p.Footprint)]);
         }
 
         Rows = strapping.Member("rows").Items().Select(r => new GivenRow(r, room)).OrderBy(r => r.At).ToList();

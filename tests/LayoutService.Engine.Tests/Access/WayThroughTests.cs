@@ -25,6 +25,9 @@ public class WayThroughTests
     [InlineData(2400, 2000, true)]
     [InlineData(3000, 2000, false)]
     [InlineData(3000, 3300, true)]
+    // 8 ft goes round two passages of 900, 9 ft does not: tilted, φ = asin(2000/2994) − atan(1200/2743) = 41.91° − 23.63°, plan 2981
+    [InlineData(2438, 2000, true)]
+    [InlineData(2743, 2000, false)]
     public void A_sheet_goes_round_on_edge_or_stood_up(int length, int height, bool goes) =>
         Assert.Equal(goes, WayThrough.Round(Turn(900, 900, height), Mm(length), Mm(1200), new Length(127 * Length.PerMillimetre / 10)));
 

@@ -5,7 +5,7 @@ internal static class FolderAllowances
 {
     private static readonly string[] Everything =
     [
-        "Access", "Bulkheads", "Ceilings", "Checks", "Composition", "Cutting", "Fixtures", "Geometry", "Insulation", "Measures", "Sheets", "Standards",
+        "Access", "Bulkheads", "Ceilings", "Checks", "Composition", "Cutting", "Fixtures", "Geometry", "Insulation", "Levelling", "Measures", "Sheets", "Standards",
         "Steps", "Strapping", "Takeoff",
     ];
 
@@ -30,6 +30,7 @@ internal static class FolderAllowances
         ["Fixtures"] = ["Ceilings", "Geometry", "Measures"],
         ["Bulkheads"] = ["Ceilings", "Geometry", "Measures"],
         ["Insulation"] = ["Ceilings", "Geometry", "Measures"],
+        ["Levelling"] = ["Geometry", "Measures"],
         ["Access"] = ["Ceilings", "Measures"],
         ["Checks"] = ["Ceilings", "Measures", "Standards"],
 

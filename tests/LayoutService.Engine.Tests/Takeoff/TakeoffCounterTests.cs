@@ -133,9 +133,25 @@ public class TakeoffCounterTests
     {
         var codes = TakeoffCounter.Count(SmallBatts.Over(SmallCeiling.Facts()) with { Fixtures = SmallFixtures.Plan }).Lines.Select(line => line.Code).Distinct();
 
-        // this ceiling has neither bulkheads nor services
-        string[] absent = [TakeoffCodes.BulkheadFrame, TakeoffCodes.BulkheadFrameCulls, TakeoffCodes.BulkheadScrew, TakeoffCodes.CornerBead, TakeoffCodes.Fireblocking, TakeoffCodes.AccessPanel];
+        // this ceiling has neither bulkheads nor services, its joists are level, and no wall was said to be concrete
+        string[] absent = [TakeoffCodes.Shim, TakeoffCodes.MasonryFastener, TakeoffCodes.BulkheadFrame, TakeoffCodes.BulkheadFrameCulls, TakeoffCodes.BulkheadScrew, TakeoffCodes.CornerBead, TakeoffCodes.Fireblocking, TakeoffCodes.AccessPanel];
         Assert.Equal(TakeoffCodes.All.Except(absent), codes);
+    }
+
+    // hand: one crossing packed by 9 mm takes one piece, a joint two; the strap of 19 mm wants 50.75, so 59.75: a 2-1/2 in screw
+    [Fact]
+    public void Packed_crossings_have_packing_and_longer_screws()
+    {
+        var facts = SmallCeiling.Facts();
+        var crossings = facts.Strapping.Crossings.ToList();
+        var joint = crossings.FindIndex(crossing => crossing.Kind == CrossingKind.Joint);
+        var plain = crossings.FindIndex(crossing => crossing.Kind == CrossingKind.Plain);
+        crossings[joint] = crossings[joint] with { Packing = Length.FromInches(0.375m) };
+        crossings[plain] = crossings[plain] with { Packing = Length.FromInches(0.375m) };
+        var lines = TakeoffCounter.Count(facts with { Strapping = facts.Strapping with { Crossings = crossings } }).Lines;
+
+        Assert.Equal(["3/8in 3"], lines.Where(line => line.Code == "shim").Select(line => $"{line.Id} {line.Counted}"));
+        Assert.Equal(6, lines.Single(line => line is { Code: "strap-screw", Id: "2-1/2in" }).Counted);
     }
 
     [Fact]

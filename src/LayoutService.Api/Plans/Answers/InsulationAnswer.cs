@@ -8,6 +8,9 @@ public sealed record InsulationAnswer
     /// <summary>What they are for: `sound`, `thermal` or `none`.</summary>
     public required string Purpose { get; init; }
 
+    /// <summary>What the warm side of the floor decides about vapour and air barriers; absent when `room.above.heated` was not said.</summary>
+    public SentenceAnswer? Barriers { get; init; }
+
     /// <summary>Strips of batts, bay by bay.</summary>
     public required IReadOnlyList<FillAnswer> Fills { get; init; }
 

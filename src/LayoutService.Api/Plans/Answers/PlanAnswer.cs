@@ -48,6 +48,9 @@ public sealed record PlanAnswer
     /// <summary>The walls, one for each edge of the outline.</summary>
     public IReadOnlyList<WallAnswer>? Walls { get; init; }
 
+    /// <summary>Walls inside the room, in the order of the request; absent when there are none. Comes with the block `walls`.</summary>
+    public IReadOnlyList<PartitionAnswer>? Partitions { get; init; }
+
     /// <summary>The joists and the bays between them.</summary>
     public JoistsAnswer? Joists { get; init; }
 
@@ -86,6 +89,12 @@ public sealed record PlanAnswer
 
     /// <summary>What another choice would have cost or saved.</summary>
     public IReadOnlyList<AlternativeAnswer>? Alternatives { get; init; }
+
+    /// <summary>Strapped, direct or on channel, side by side. Only with `include=methods`; `all` has it not.</summary>
+    public IReadOnlyList<MethodAnswer>? Methods { get; init; }
+
+    /// <summary>How far each row may still move on the day. Only with `include=slack`; `all` has it not.</summary>
+    public IReadOnlyList<SlackAnswer>? Slack { get; init; }
 
     /// <summary>The drawing to scale: the text of an SVG picture with every layer. Only with `include=drawing`; `all` has it not.</summary>
     public string? Drawing { get; init; }

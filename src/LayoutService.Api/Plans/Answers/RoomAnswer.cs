@@ -7,7 +7,8 @@ namespace LayoutService.Api.Plans.Answers;
 /// <param name="To">Its end.</param>
 /// <param name="Length">Its length.</param>
 /// <param name="LengthText">The same as text.</param>
-public sealed record WallAnswer(string Id, int Edge, PointAnswer From, PointAnswer To, decimal Length, string LengthText);
+/// <param name="Kind">What it is, as sent: `concrete`, `stud` or `later`; absent when that was not said.</param>
+public sealed record WallAnswer(string Id, int Edge, PointAnswer From, PointAnswer To, decimal Length, string LengthText, string? Kind);
 
 /// <summary>The joists and the bays between them.</summary>
 /// <param name="Members">The joists.</param>

@@ -9,7 +9,10 @@ public sealed record StrappingAnswer
     /// <summary>Wood that is no row: ledgers, nailers and blocks.</summary>
     public required IReadOnlyList<NailerAnswer> Nailers { get; init; }
 
-    /// <summary>Packing between joist and strap. None so far.</summary>
+    /// <summary>The plane that the straps are packed to; absent when no underside was read.</summary>
+    public StrapPlaneAnswer? Plane { get; init; }
+
+    /// <summary>Packing between joist and strap; none when no underside was read, or all lie within the tolerance.</summary>
     public required IReadOnlyList<ShimAnswer> Shims { get; init; }
 
     /// <summary>Spacer blocks to cut.</summary>
@@ -149,7 +152,7 @@ public sealed record NailerAnswer
     /// <summary>Its id.</summary>
     public required string Id { get; init; }
 
-    /// <summary>`ledger`, `wall-nailer`, `block`, or `header` beside a hole that a row is trimmed round.</summary>
+    /// <summary>`ledger`, `wall-nailer`, `block`, `header` beside a hole that a row is trimmed round, or `sister` beside a joist that is too high to pack.</summary>
     public required string Role { get; init; }
 
     /// <summary>Start of its centre line.</summary>
@@ -180,8 +183,24 @@ public sealed record NailerAnswer
 /// <summary>Packing between a joist and a strap.</summary>
 /// <param name="RowId">The row.</param>
 /// <param name="SupportId">The joist.</param>
-/// <param name="Thickness">How thick.</param>
-public sealed record ShimAnswer(string RowId, string SupportId, decimal Thickness);
+/// <param name="At">The place.</param>
+/// <param name="Gap">From the plane up to the joist, as read.</param>
+/// <param name="Thickness">How thick: the gap to the nearest sixteenth or millimetre.</param>
+/// <param name="ThicknessText">The same as tape text.</param>
+/// <param name="Count">How many pieces: one, or one under each of two strap ends that meet there.</param>
+public sealed record ShimAnswer(string RowId, string SupportId, PointAnswer At, decimal Gap, decimal Thickness, string ThicknessText, int Count);
+
+/// <summary>The level plane of the straps' upper side: it touches the lowest crossing.</summary>
+/// <param name="Level">Its level, as the readings count.</param>
+/// <param name="RowId">The row of the lowest crossing.</param>
+/// <param name="SupportId">The joist of the lowest crossing.</param>
+/// <param name="At">The place of the lowest crossing.</param>
+/// <param name="StepFound">Greatest step between neighbouring crossings as found.</param>
+/// <param name="StepLeft">The same when all is packed.</param>
+/// <param name="StepRows">The rows that show the greatest step as found.</param>
+/// <param name="Estimated">Crossings under joists that were not read themselves.</param>
+public sealed record StrapPlaneAnswer(
+    decimal Level, string RowId, string SupportId, PointAnswer At, decimal StepFound, decimal StepLeft, IReadOnlyList<string> StepRows, int Estimated);
 
 /// <summary>A loose block cut to the clear gap between two straps.</summary>
 /// <param name="Length">The gap.</param>

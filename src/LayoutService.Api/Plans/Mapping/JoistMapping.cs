@@ -52,6 +52,7 @@ internal static class JoistMapping
             Positions = field.Positions is { } positions ? [.. positions.Select(p => p.In(assumed.Imperial))] : null,
             Spacing = field.Spacing?.In(assumed.Imperial),
             First = field.First?.In(assumed.Imperial),
+            Undersides = [.. (field.Undersides ?? []).Select(u => new UndersideReading(RoomMapping.PointOf(u.At!.Value, assumed.Imperial), u.Level!.Value.In(assumed.Imperial)))],
         };
     }
 }

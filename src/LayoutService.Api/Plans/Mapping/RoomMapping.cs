@@ -9,16 +9,25 @@ namespace LayoutService.Api.Plans.Mapping;
 
 internal static class RoomMapping
 {
-    public static RoomSurvey Of(RoomRequest room, Assumptions assumed)
+    public static RoomSurvey Of(RoomRequest room, Assumptions assumed, bool levelsRead = false)
     {
         assumed.Word("#/room/outlineFace", "What the tape was held to", room.OutlineFace, OutlineFaceWord.Framing);
         NoteHeights(room, assumed);
+        if (levelsRead && (room.Heights ?? []).Any(h => h.At is null))
+        {
+            assumed.Note("#/room/heights", "lowest joist", "A height without a place is taken as read under the lowest joist.");
+        }
+
         return new RoomSurvey
         {
             Outline = OpenRing(room.Outline!, assumed.Imperial),
             Openings = [.. (room.Openings ?? []).Select((opening, i) => OpeningOf(opening, i, assumed))],
             Heights = [.. (room.Heights ?? []).Select(h => new HeightReading(
                 h.At is { } at ? PointOf(at, assumed.Imperial) : null, h.FloorToJoist!.Value.In(assumed.Imperial)))],
+            Walls = (room.Walls ?? []).ToDictionary(w => w.Edge!.Value, w => Enum.Parse<WallKind>(w.Kind!.Value.ToString())),
+            Existing = ExistingOf(room.Existing, assumed),
+            Above = NeighbourOf(room.Above),
+            Below = NeighbourOf(room.Below),
             FloorBuildUp = room.FloorBuildUp?.In(assumed.Imperial),
             ExistingBuilding = room.ExistingBuilding ?? false,
             SecondarySuite = room.SecondarySuite ?? false,
@@ -62,6 +71,29 @@ internal static class RoomMapping
             assumed.Note("#/room/secondarySuite", "false", "Whether the room is part of a secondary suite was not said; it is taken that it is not.");
         }
     }
+
+    // an object without content is none
+    private static ExistingCeiling? ExistingOf(ExistingRequest? existing, Assumptions assumed)
+    {
+        if (existing is null or { Material: null, Thickness: null, Stays: null or false })
+        {
+            return existing?.Stays == false ? new(null, Length.Zero, false) : null;
+        }
+
+        if (existing.Stays is null)
+        {
+            assumed.Note("#/room/existing/stays", "true", "Whether the old ceiling stays was not said; it is strapped over.");
+        }
+
+        return new(
+            existing.Material is { } material ? Enum.Parse<ExistingMaterial>(material.ToString()) : null,
+            existing.Thickness?.In(assumed.Imperial) ?? Length.Zero,
+            existing.Stays ?? true);
+    }
+
+    private static Neighbour? NeighbourOf(NeighbourRequest? neighbour) => neighbour is null or { Use: null, Heated: null }
+        ? null
+        : new(neighbour.Use is { } use ? Enum.Parse<NeighbourUse>(use.ToString()) : null, neighbour.Heated);
 
     private static Opening OpeningOf(OpeningRequest opening, int index, Assumptions assumed)
     {

@@ -60,9 +60,9 @@ internal static class StrappingMapping
             return JointStyles.OnJoist;
         }
 
-        if (words.Any(w => w is JointWord.SideLap or JointWord.Block))
+        if (words.Any(w => w is JointWord.SideLap))
         {
-            assumed.Note("#/strapping/jointsAllowed", "on-joist, scab", "Joints by side lap or block are allowed but not laid so far; only the others of the set are.");
+            assumed.Note("#/strapping/jointsAllowed", "on-joist, scab, block", "Joints by side lap are allowed but not laid so far; only the others of the set are.");
         }
 
         return words.Aggregate(default(JointStyles), (all, word) => all | word switch

@@ -36,6 +36,7 @@ internal static class SurveyDigest
         AddServices(survey.Services, Add);
         FixtureDigest.Add(survey, Add);
         AddBulkheads(survey.Bulkheads, Add);
+        PartitionMapping.Digest(survey.Partitions, Add);
         AddInsulation(survey.Insulation, Add);
         AddPrices(survey.Prices, Add);
         AccessDigest.Add(survey.WayIn, survey.Crew, Add);
@@ -77,6 +78,28 @@ internal static class SurveyDigest
             add("at", height.At);
         }
 
+        foreach (var (edge, kind) in room.Walls.OrderBy(w => w.Key))
+        {
+            add("wall", edge);
+            add("kind", kind);
+        }
+
+        if (room.Existing is { } old)
+        {
+            add("oldCeiling", old.Material);
+            add("thickness", old.Thickness);
+            add("stays", old.Stays);
+        }
+
+        foreach (var (name, neighbour) in new[] { ("above", room.Above), ("below", room.Below) })
+        {
+            if (neighbour is not null)
+            {
+                add(name, neighbour.Use);
+                add("heated", neighbour.Heated);
+            }
+        }
+
         add("floorBuildUp", room.FloorBuildUp);
         add("use", room.Use);
         add("existing", room.ExistingBuilding);
@@ -111,6 +134,12 @@ internal static class SurveyDigest
             foreach (var position in field.Positions ?? [])
             {
                 add("position", position);
+            }
+
+            foreach (var reading in field.Undersides)
+            {
+                add("underside", reading.At);
+                add("level", reading.Level);
             }
         }
     }

@@ -56,16 +56,20 @@ public sealed record JoistFieldRequest
     /// <summary>Centre lines as found, in any order.</summary>
     public IReadOnlyList<WireLength>? Positions { get; init; }
 
-    /// <summary>How level the joists are. Not planned yet.</summary>
+    /// <summary>
+    /// How level the joists are, each reading under one of them. Between two readings on a joist its underside is taken as straight,
+    /// beyond them as level; a joist without a reading lies in line between its nearest neighbours that have one. Left out, the joists
+    /// are taken as level. Where one field has readings every field needs some.
+    /// </summary>
     public IReadOnlyList<UndersideRequest>? Undersides { get; init; }
 }
 
 /// <summary>How high the underside of the joists is at one place.</summary>
 public sealed record UndersideRequest
 {
-    /// <summary>The place.</summary>
+    /// <summary>The place: under the joist, up to 1 in (25 mm) off its face.</summary>
     public WirePoint? At { get; init; }
 
-    /// <summary>Height of the underside above or below a level line.</summary>
+    /// <summary>Height of the underside above (or, negative, below) a level line that is the same for all readings of the room.</summary>
     public WireLength? Level { get; init; }
 }

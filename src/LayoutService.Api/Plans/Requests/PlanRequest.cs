@@ -54,7 +54,7 @@ public sealed record PlanRequest
     /// <summary>Ducts, pipes, beams and the like under or between the joists.</summary>
     public IReadOnlyList<ServiceRequest>? Services { get; init; }
 
-    /// <summary>Walls that meet the ceiling inside the room. Not planned yet.</summary>
+    /// <summary>Walls that meet the ceiling inside the room.</summary>
     public IReadOnlyList<PartitionRequest>? Partitions { get; init; }
 
     /// <summary>Boxes below the ceiling along walls or round services.</summary>

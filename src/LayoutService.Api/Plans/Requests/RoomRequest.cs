@@ -23,13 +23,13 @@ public sealed record RoomRequest
     /// <summary>What stands at each edge.</summary>
     public IReadOnlyList<WallRequest>? Walls { get; init; }
 
-    /// <summary>A ceiling that is there already. Not planned yet.</summary>
+    /// <summary>A ceiling that is there already; left out means bare joists.</summary>
     public ExistingRequest? Existing { get; init; }
 
-    /// <summary>What is above. Not planned yet.</summary>
+    /// <summary>The space above the floor.</summary>
     public NeighbourRequest? Above { get; init; }
 
-    /// <summary>What is below. Not planned yet.</summary>
+    /// <summary>The space below the ceiling, this room as the code sees it. Taken as heated unless it says otherwise.</summary>
     public NeighbourRequest? Below { get; init; }
 
     /// <summary>What the room is used for.</summary>
@@ -61,7 +61,10 @@ public sealed record OpeningRequest
 /// <summary>One height reading.</summary>
 public sealed record HeightRequest
 {
-    /// <summary>Where it was taken; without it, it stands for the whole room.</summary>
+    /// <summary>
+    /// Where it was taken; without it, it stands for the whole room. Where `undersides` are given a height is brought from its place
+    /// to the plane of the straps; one without a place counts as taken under the lowest joist.
+    /// </summary>
     public WirePoint? At { get; init; }
 
     /// <summary>From the floor as it is up to the underside of the joists.</summary>
@@ -74,7 +77,10 @@ public sealed record WallRequest
     /// <summary>Edge number: edge i runs from corner i to corner i + 1 of the outline as sent.</summary>
     public int? Edge { get; init; }
 
-    /// <summary>What the wall is. Only `concrete` and `stud` are planned so far.</summary>
+    /// <summary>
+    /// What the wall is. Into `concrete` ledgers and nailers take concrete screws. `later` is framed after the ceiling: straps and board
+    /// run to its line, and no ledger can be fastened there. `open` is not planned yet.
+    /// </summary>
     public WallWord? Kind { get; init; }
 }
 
@@ -82,12 +88,15 @@ public sealed record WallRequest
 public sealed record ExistingRequest
 {
     /// <summary>What it is made of.</summary>
-    public string? Material { get; init; }
+    public ExistingWord? Material { get; init; }
 
-    /// <summary>Its thickness.</summary>
+    /// <summary>Its thickness; needed when it stays.</summary>
     public WireLength? Thickness { get; init; }
 
-    /// <summary>True when it stays and is strapped over.</summary>
+    /// <summary>
+    /// True when it stays and is strapped over, screws reaching through it into the joists; false when it comes down first. Default true.
+    /// One that stays is not planned yet together with insulation, fixtures, mounts, services or bulkheads.
+    /// </summary>
     public bool? Stays { get; init; }
 }
 
@@ -95,8 +104,8 @@ public sealed record ExistingRequest
 public sealed record NeighbourRequest
 {
     /// <summary>What that space is used for.</summary>
-    public string? Use { get; init; }
+    public NeighbourWord? Use { get; init; }
 
-    /// <summary>True when it is heated.</summary>
+    /// <summary>True when it is heated. Decides what is said of vapour and air barriers; nothing is said where it is left out above.</summary>
     public bool? Heated { get; init; }
 }

@@ -59,16 +59,22 @@ public sealed record PartitionRequest
     /// <summary>The caller's id for it.</summary>
     public string? Id { get; init; }
 
-    /// <summary>Its centre line.</summary>
+    /// <summary>
+    /// Its centre line, two corners or more. An end within 1 in (25 mm) of a wall runs on to it. With `top` `joists` each part runs along
+    /// the joists or square to them.
+    /// </summary>
     public IReadOnlyList<WirePoint>? Line { get; init; }
 
     /// <summary>Its thickness.</summary>
     public WireLength? Thickness { get; init; }
 
-    /// <summary>What its top is fastened to.</summary>
+    /// <summary>
+    /// What its top is fastened to. `joists` (the default): framed before the straps, which stop at it like the board; where it runs
+    /// between two joists blocks carry its plate. `board`: stood after the board; straps and board run on above it. `straps` is not planned yet.
+    /// </summary>
     public PartitionTopWord? Top { get; init; }
 
-    /// <summary>True when it is fire-rated.</summary>
+    /// <summary>True when it is fire-rated: it then goes to the joists. Default false.</summary>
     public bool? Rated { get; init; }
 }
 

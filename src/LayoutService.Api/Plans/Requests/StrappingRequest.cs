@@ -14,7 +14,10 @@ public sealed record StrappingRequest
     /// <summary>Widest distance between rows, on centre. Default 16 in, 400 mm.</summary>
     public WireLength? MaxSpacing { get; init; }
 
-    /// <summary>How strap ends may meet. Default on a joist only.</summary>
+    /// <summary>
+    /// How strap ends may meet. Default on a joist only. A joint on a block between joists is made where the row cannot be pieced by the
+    /// others of the set; `side-lap` is taken and not laid yet.
+    /// </summary>
     public IReadOnlyList<JointWord>? JointsAllowed { get; init; }
 
     /// <summary>Shortest piece that may be put up. Default 24 in, 600 mm.</summary>

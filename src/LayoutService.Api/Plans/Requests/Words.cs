@@ -202,3 +202,24 @@ public enum FireRatingWord
     [JsonStringEnumMemberName("1.5-h")]
     OneAndAHalfHours,
 }
+
+/// <summary>What a ceiling that is there already is made of.</summary>
+public enum ExistingWord
+{
+    Gypsum,
+    Plaster,
+    Wood,
+    Tile,
+    Other,
+}
+
+/// <summary>What the space above or below is used for.</summary>
+public enum NeighbourWord
+{
+    Living,
+    Attic,
+    Garage,
+    CrawlSpace,
+    Outside,
+    Other,
+}

@@ -24,6 +24,17 @@ internal sealed class JoistFieldRequestValidator : AbstractValidator<JoistFieldR
         RuleFor(x => x.First).Within(Anywhere);
         RuleFor(x => x.Positions).Count(1, ServiceLimits.MaxJoists);
         RuleForEach(x => x.Positions).SetValidator(new AnywhereRule<JoistFieldRequest>(Anywhere)).WithErrorCode("out_of_range");
-        RuleFor(x => x.Undersides).NotPlannedYet();
+        RuleFor(x => x.Undersides).Count(0, ServiceLimits.MaxUndersides);
+        RuleForEach(x => x.Undersides).SetValidator(new UndersideRequestValidator());
+    }
+}
+
+internal sealed class UndersideRequestValidator : AbstractValidator<UndersideRequest>
+{
+    public UndersideRequestValidator()
+    {
+        RuleFor(x => x.At).Needed();
+        RuleFor(x => x.At).Must(at => at is not { InRange: false }).WithErrorCode("out_of_range").WithMessage(PointRules.OutOfRange);
+        RuleFor(x => x.Level).Needed().Within(new Reach(-120, 120, -3000, 3000));
     }
 }

@@ -32,7 +32,8 @@ internal sealed class PlanRequestValidator : AbstractValidator<PlanRequest>
         RuleForEach(x => x.Mounts).SetValidator(new MountRequestValidator());
         RuleFor(x => x.Services).Count(0, ServiceLimits.MaxServices);
         RuleForEach(x => x.Services).SetValidator(new ServiceRequestValidator());
-        RuleFor(x => x.Partitions).NotPlannedYet();
+        RuleFor(x => x.Partitions).Count(0, ServiceLimits.MaxPartitions);
+        RuleForEach(x => x.Partitions).SetValidator(new PartitionRequestValidator());
         RuleFor(x => x.Bulkheads).Count(0, ServiceLimits.MaxBulkheads);
         RuleForEach(x => x.Bulkheads).SetValidator(new BulkheadRequestValidator());
         RuleFor(x => x.Insulation!).SetValidator(new InsulationRequestValidator()).When(x => x.Insulation is not null);

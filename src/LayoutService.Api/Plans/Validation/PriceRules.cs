@@ -7,13 +7,6 @@ namespace LayoutService.Api.Plans.Validation;
 /// <summary>A price has a currency, and prices something that the takeoff has.</summary>
 internal static class PriceRules
 {
-    private static readonly string[] Codes =
-    [
-        TakeoffCodes.Strap, TakeoffCodes.StrapCulls, TakeoffCodes.Nailer, TakeoffCodes.NailerCulls, TakeoffCodes.Sheet, TakeoffCodes.Batt,
-        TakeoffCodes.StrapScrew, TakeoffCodes.ScabScrew, TakeoffCodes.ScabAdhesive, TakeoffCodes.NailerFastener,
-        TakeoffCodes.BoardScrew, TakeoffCodes.JointTape, TakeoffCodes.JointCompound,
-    ];
-
     public static void Check(PlanRequest request, FaultList faults)
     {
         if (request.Prices?.Currency is null && HasPrice(request))
@@ -25,9 +18,9 @@ internal static class PriceRules
         for (var i = 0; i < items.Count; i++)
         {
             var at = $"#/prices/items/{i.ToString(CultureInfo.InvariantCulture)}/code";
-            if (items[i].Code is { } code && faults.Sound(at) && !Codes.Contains(code, StringComparer.Ordinal))
+            if (items[i].Code is { } code && faults.Sound(at) && !TakeoffCodes.All.Contains(code))
             {
-                faults.Add(at, "code_unknown", $"No takeoff line has the code \"{code}\"; the codes are {string.Join(", ", Codes)}.", ("value", code));
+                faults.Add(at, "code_unknown", $"No takeoff line has the code \"{code}\"; the codes are {string.Join(", ", TakeoffCodes.All)}.", ("value", code));
             }
         }
     }

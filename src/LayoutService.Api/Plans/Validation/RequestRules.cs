@@ -40,6 +40,9 @@ internal sealed class RequestRules(IValidator<PlanRequest> bounds)
         }
 
         JoistRules.Check(request, imperial, faults);
+        UndersideRules.Check(request, imperial, faults);
+        ExistingRules.Check(request, faults);
+        PartitionRules.Check(request, imperial, faults);
         ServiceRules.Check(request, imperial, faults);
         InsulationRules.Check(request, imperial, faults);
         StockRules.CheckStraps(request.Strapping ?? new(), new Assumptions(imperial, OwnRules.Of(request.Rules)), faults);

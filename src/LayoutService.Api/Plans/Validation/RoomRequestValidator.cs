@@ -19,9 +19,7 @@ internal sealed class RoomRequestValidator : AbstractValidator<RoomRequest>
         RuleFor(x => x.FloorBuildUp).Within(new Reach(0, 24, 0, 600));
         RuleFor(x => x.Walls).Count(0, ServiceLimits.MaxCorners);
         RuleForEach(x => x.Walls).SetValidator(new WallRequestValidator());
-        RuleFor(x => x.Existing).NotPlannedYet();
-        RuleFor(x => x.Above).NotPlannedYet();
-        RuleFor(x => x.Below).NotPlannedYet();
+        RuleFor(x => x.Existing!).SetValidator(new ExistingRequestValidator()).When(x => x.Existing is not null);
     }
 }
 
@@ -51,7 +49,16 @@ internal sealed class WallRequestValidator : AbstractValidator<WallRequest>
     {
         RuleFor(x => x.Edge).Needed().Within(0, ServiceLimits.MaxCorners - 1);
         RuleFor(x => x.Kind).Needed();
-        RuleFor(x => x.Kind).NotPlannedYet().When(x => x.Kind is WallWord.Later or WallWord.Open);
+        RuleFor(x => x.Kind).NotPlannedYet().When(x => x.Kind is WallWord.Open);
+    }
+}
+
+internal sealed class ExistingRequestValidator : AbstractValidator<ExistingRequest>
+{
+    public ExistingRequestValidator()
+    {
+        RuleFor(x => x.Thickness).Needed().When(x => x.Stays != false);
+        RuleFor(x => x.Thickness).Within(new Reach(0.125m, 2, 3, 50));
     }
 }
 

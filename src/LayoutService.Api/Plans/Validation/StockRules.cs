@@ -82,9 +82,9 @@ internal static class StockRules
             }
         }
 
-        if (seen.Count > 0 && !seen.Contains(JointWord.OnJoist) && !seen.Contains(JointWord.Scab))
+        if (seen.Count > 0 && seen.All(word => word == JointWord.SideLap))
         {
-            faults.Add("#/strapping/jointsAllowed", "not_planned_yet", "Joints by side lap or block are not laid so far; allow on-joist or scab as well.");
+            faults.Add("#/strapping/jointsAllowed", "not_planned_yet", "Joints by side lap are not laid so far; allow on-joist, scab or block as well.");
         }
     }
 

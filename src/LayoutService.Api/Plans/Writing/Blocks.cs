@@ -23,6 +23,12 @@ internal enum Block
 
     /// <summary>The drawing is large, and no part of all.</summary>
     Drawing = 1 << 14,
+
+    /// <summary>Worked out when it is asked for, and no part of all.</summary>
+    Methods = 1 << 15,
+
+    /// <summary>Likewise.</summary>
+    Slack = 1 << 16,
 }
 
 /// <summary>The blocks that <c>include</c> asks for. Head and summary always come.</summary>
@@ -33,7 +39,7 @@ internal readonly record struct Blocks(Block Asked)
     [
         ("all", Block.All), ("summary", Block.None), ("checks", Block.Checks), ("cautions", Block.Cautions), ("floor", Block.Floor), ("walls", Block.Walls),
         ("joists", Block.Joists), ("strapping", Block.Strapping), ("sheets", Block.Sheets), ("bulkheads", Block.Bulkheads), ("fixtures", Block.Fixtures), ("insulation", Block.Insulation), ("cutPlan", Block.CutPlan),
-        ("takeoff", Block.Takeoff), ("steps", Block.Steps), ("alternatives", Block.Alternatives), ("drawing", Block.Drawing),
+        ("takeoff", Block.Takeoff), ("steps", Block.Steps), ("alternatives", Block.Alternatives), ("drawing", Block.Drawing), ("methods", Block.Methods), ("slack", Block.Slack),
     ];
 
     public static Blocks All => new(Block.All);

@@ -11,6 +11,7 @@ internal static class InsulationWriting
     public static InsulationAnswer Of(InsulationPlan plan, AnswerInk ink) => new()
     {
         Purpose = Words.Text(plan.Purpose),
+        Barriers = plan.Barriers is { } barriers ? AnswerInk.Say(barriers) : null,
         Fills = [.. plan.Fills.Select(f => Fill(f, ink))],
         AreaR = Resistance(plan.AreaRsi, ink),
         FramingFraction = Figures.Plain(plan.FramingFraction, 6),

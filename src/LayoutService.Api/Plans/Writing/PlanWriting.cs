@@ -4,6 +4,7 @@ using LayoutService.Api.Plans.Requests;
 using LayoutService.Drawing;
 using LayoutService.Engine;
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Composition;
 using LayoutService.Engine.Standards;
 
 namespace LayoutService.Api.Plans.Writing;
@@ -30,6 +31,7 @@ internal static class PlanWriting
             Cautions = blocks.Has(Block.Cautions) ? CheckWriting.Cautions(plan.Cautions) : null,
             Floor = blocks.Has(Block.Floor) ? FloorWriting.Of(plan.Floor, ink) : null,
             Walls = blocks.Has(Block.Walls) ? RoomWriting.Walls(plan.Walls, ink) : null,
+            Partitions = blocks.Has(Block.Walls) ? RoomWriting.Partitions(plan.Partitions, ink) : null,
             Joists = blocks.Has(Block.Joists) ? RoomWriting.Joists(plan.Joists, ink) : null,
             Strapping = blocks.Has(Block.Strapping) ? StrappingWriting.Of(plan.Strapping, ink) : null,
             Sheets = blocks.Has(Block.Sheets) ? SheetsWriting.Of(plan.Sheets, ink) : null,
@@ -43,6 +45,8 @@ internal static class PlanWriting
             Takeoff = blocks.Has(Block.Takeoff) ? TakeoffWriting.Of(plan.Takeoff, ink) : null,
             Steps = blocks.Has(Block.Steps) ? RoomWriting.Steps(plan.Steps) : null,
             Alternatives = blocks.Has(Block.Alternatives) ? RoomWriting.Alternatives(plan.Alternatives) : null,
+            Methods = blocks.Has(Block.Methods) ? MethodWriting.Of(MethodComparison.Of(plan, survey), ink) : null,
+            Slack = blocks.Has(Block.Slack) ? StrappingWriting.Slack(RowSlacks.Of(plan, survey), ink) : null,
             Drawing = blocks.Has(Block.Drawing) ? CeilingDrawing.Svg(plan, survey) : null,
         };
     }

@@ -1,4 +1,5 @@
 using LayoutService.Api.Plans.Answers;
+using LayoutService.Api.Plans.Mapping;
 using LayoutService.Engine.Ceilings;
 
 namespace LayoutService.Api.Plans.Writing;
@@ -6,8 +7,15 @@ namespace LayoutService.Api.Plans.Writing;
 /// <summary>Writes walls, joists, steps and alternatives.</summary>
 internal static class RoomWriting
 {
+    /// <summary>The walls inside the room; null when there are none.</summary>
+    public static IReadOnlyList<PartitionAnswer>? Partitions(IReadOnlyList<PlannedPartition> partitions, AnswerInk ink) => partitions.Count == 0 ? null :
+    [
+        .. partitions.Select(p => new PartitionAnswer(
+            p.Id, Words.Text(p.Wish.Top), p.Wish.Rated, [.. p.Outlines.Select(ink.Ring)], p.Rows, p.Blocks, [.. p.Notes.Select(AnswerInk.Say)])),
+    ];
+
     public static IReadOnlyList<WallAnswer> Walls(IReadOnlyList<WallLine> walls, AnswerInk ink) =>
-        [.. walls.Select(w => new WallAnswer(w.Id, w.Edge, ink.Place(w.From), ink.Place(w.To), ink.Number(w.Length), ink.Mark(w.Length)))];
+        [.. walls.Select(w => new WallAnswer(w.Id, w.Edge, ink.Place(w.From), ink.Place(w.To), ink.Number(w.Length), ink.Mark(w.Length), w.Kind is { } kind ? Words.Text(kind) : null))];
 
     public static JoistsAnswer Joists(JoistPlan joists, AnswerInk ink) => new(
         [.. joists.Members.Select(j => new JoistAnswer

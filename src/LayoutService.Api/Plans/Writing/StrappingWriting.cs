@@ -1,5 +1,6 @@
 using LayoutService.Api.Plans.Answers;
 using LayoutService.Api.Plans.Mapping;
+using LayoutService.Engine.Composition;
 using LayoutService.Engine.Strapping;
 
 namespace LayoutService.Api.Plans.Writing;
@@ -11,7 +12,12 @@ internal static class StrappingWriting
     {
         Rows = [.. plan.Rows.Select(r => Row(r, ink))],
         Nailers = [.. plan.Nailers.Select(n => Nailer(n, ink))],
-        Shims = [],
+        Plane = plan.Plane is { } plane
+            ? new StrapPlaneAnswer(
+                ink.Number(plane.Level), plane.RowId, plane.SupportId, ink.Place(plane.At), ink.Number(plane.StepFound), ink.Number(plane.StepLeft), plane.StepRows, plane.Estimated)
+            : null,
+        Shims = [.. plan.Crossings.Where(c => c.Shims > 0).Select(c => new ShimAnswer(
+            c.RowId, c.SupportId, ink.Place(c.At), ink.Number(c.Gap), ink.Number(c.Packing), ink.Mark(c.Packing), c.Shims))],
         Spacers = [.. plan.Spacers.Select(s => new SpacerAnswer(ink.Number(s.Length), ink.Cut(s.Length), s.Between))],
         Crossings = [.. plan.Crossings.Select(c => new CrossingAnswer(c.RowId, c.SupportId, ink.Place(c.At), Words.Text(c.Kind), c.Fasteners))],
         Scabs = [.. plan.Scabs.Select(s => new ScabAnswer(s.Id, s.RowId, ink.Place(s.At), ink.Number(s.Length), ink.Cut(s.Length), s.StockId))],
@@ -20,6 +26,9 @@ internal static class StrappingWriting
         WidestSpacingText = ink.Mark(plan.WidestSpacing),
         WidestSpacingRows = plan.WidestSpacingRows,
     };
+
+    public static IReadOnlyList<SlackAnswer> Slack(IReadOnlyList<RowSlack> rows, AnswerInk ink) => [.. rows.Select(r => new SlackAnswer(
+        r.RowId, ink.Number(r.TowardsLow), ink.Cut(r.TowardsLow), r.HeldLow, ink.Number(r.TowardsHigh), ink.Cut(r.TowardsHigh), r.HeldHigh))];
 
     private static RowAnswer Row(StrapRow row, AnswerInk ink) => new()
     {

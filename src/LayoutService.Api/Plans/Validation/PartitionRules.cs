@@ -1,0 +1,69 @@
+using System.Globalization;
+using LayoutService.Api.Plans.Mapping;
+using LayoutService.Api.Plans.Requests;
+using LayoutService.Engine.Geometry;
+
+namespace LayoutService.Api.Plans.Validation;
+
+/// <summary>Rules of the partitions: a line inside the room, square to the joists or along them where they stop the straps.</summary>
+internal static class PartitionRules
+{
+    public static void Check(PlanRequest request, bool imperial, FaultList faults)
+    {
+        var partitions = request.Partitions ?? [];
+        IdRules.CheckUnique(partitions.Select(PartitionMapping.IdOf), "#/partitions", faults);
+        var outline = request.Room?.Outline is { } corners && faults.Sound("#/room/outline") ? RoomMapping.OpenRing(corners, imperial) : null;
+        for (var i = 0; i < partitions.Count; i++)
+        {
+            var at = $"#/partitions/{Number(i)}";
+            if (partitions[i] is { Rated: true, Top: PartitionTopWord.Board })
+            {
+                faults.Add($"{at}/top", "rated_wall_to_joists", "A rated wall goes to the joists; its top is not fastened to the board.");
+            }
+
+            if (faults.Sound($"{at}/line"))
+            {
+                CheckLine([.. partitions[i].Line!.Select(p => RoomMapping.PointOf(p, imperial))], $"{at}/line", outline, faults);
+            }
+
+            if (outline is not null && faults.Sound(at) && faults.Sound("#/joistFields/0") && partitions[i].Top is null or PartitionTopWord.Joists)
+            {
+                CheckDirection(request, partitions[i], $"{at}/line", outline, imperial, faults);
+            }
+        }
+    }
+
+    private static void CheckLine(IReadOnlyList<Point> line, string at, IReadOnlyList<Point>? outline, FaultList faults)
+    {
+        for (var i = 0; i < line.Count; i++)
+        {
+            if (i > 0 && line[i] == line[i - 1])
+            {
+                faults.Add($"{at}/{Number(i)}", "path_corner_repeated", "This corner is the same place as the one before it.");
+            }
+
+            if (outline is not null && !RingFaults.Holds(outline, line[i]))
+            {
+                faults.Add($"{at}/{Number(i)}", "partition_outside_room", "This corner of the partition lies outside of the room.");
+            }
+        }
+    }
+
+    private static void CheckDirection(
+        PlanRequest request, PartitionRequest partition, string at, IReadOnlyList<Point> outline, bool imperial, FaultList faults)
+    {
+        if (request.JoistFields is not { Count: > 0 } fields)
+        {
+            return;
+        }
+
+        var frame = PlanFrame.Of(outline, JoistMapping.DegreesOf(fields[0]));
+        var line = partition.Line!.Select(p => frame.In(RoomMapping.PointOf(p, imperial))).ToList();
+        if (line.Zip(line.Skip(1)).Any(part => part.First.U != part.Second.U && part.First.V != part.Second.V))
+        {
+            faults.Add(at, "not_planned_yet", "A partition that stands before the straps runs along the joists or square to them so far.");
+        }
+    }
+
+    private static string Number(int value) => value.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,55 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Measures;
+using LayoutService.Engine.Strapping;
+
+namespace LayoutService.Engine.Composition;
+
+/// <summary>Writes what each partition has to do with the straps.</summary>
+internal static class PartitionWriter
+{
+    public static IReadOnlyList<PlannedPartition> Write(FramedRoom room, ChosenCeiling chosen, CutLumber lumber, string[] rowIds, IReadOnlyList<string> nailerIds) =>
+        room.Partitions.Count == 0 ? [] : [.. room.Partitions.Select(partition =>
+        {
+            var rows = Enumerable.Range(0, chosen.Lines.Count).Where(l => Touches(room, partition, chosen.Lines[l], chosen)).ToList();
+            var blocks = Enumerable.Range(0, lumber.Nailers.Count).Where(n =>
+                lumber.Nailers[n].For?.Contains(partition.Wish.Id) == true || room.PartitionAt(lumber.Nailers[n].Source) == partition).Select(n => nailerIds[n]).ToList();
+            var ordered = rows.OrderBy(l => room.Frame.AlongIn(chosen.Lines[l].At)).Select(l => rowIds[l]).ToList();
+            return new PlannedPartition(
+                partition.Wish,
+                [.. partition.Footprint.Patches.Select(p => (IReadOnlyList<Point>)[.. p.Outer.Select(room.Frame.Out)])],
+                ordered,
+                blocks,
+                Notes(partition, ordered));
+        })];
+
+    private static bool Touches(FramedRoom room, FramedPartition partition, StrapLine line, ChosenCeiling chosen)
+    {
+        if (partition.Stands)
+        {
+            return line.Stretches.Any(s => room.PartitionAt(s.LowSource) == partition || room.PartitionAt(s.HighSource) == partition)
+                || chosen.WallRows.Any(w => w.At == line.At && w.Sources.Any(s => room.PartitionAt(s) == partition) && line.Stretches.Any(s => w.Across.Any(s.Across.Overlaps)));
+        }
+
+        return partition.Footprint.Patches.Any(p => line.Stretches.Any(s =>
+            partition.Footprint.Meet(Footprint.Of([Box(new Span(line.At - chosen.Rules.Half, line.At + chosen.Rules.Half), s.Across)])) is { Empty: false }));
+    }
+
+    private static Uv[] Box(Span along, Span across) => [new(along.Lo, across.Lo), new(along.Hi, across.Lo), new(along.Hi, across.Hi), new(along.Lo, across.Hi)];
+
+    private static IReadOnlyList<Sentence> Notes(FramedPartition partition, List<string> rows)
+    {
+        var notes = new List<Sentence>();
+        if (!partition.Stands && rows.Count == 0)
+        {
+            notes.Add(Sentence.Of("no_strap_over_plate", "No strap lies over this plate: move the partition under a row, or fix its plate through the board to blocking put in beforehand."));
+        }
+
+        if (partition.Wish.Rated)
+        {
+            notes.Add(Sentence.Of("rated_to_joists", "Rated: it goes to the joists, and its own listing says how the bays above it are closed up to the floor."));
+        }
+
+        return notes;
+    }
+}

@@ -1,0 +1,34 @@
+using LayoutService.Engine.Ceilings;
+
+namespace LayoutService.Engine.Steps;
+
+/// <summary>Partitions that stand before the straps, and those that wait for the board.</summary>
+internal static class PartitionSteps
+{
+    public static void Before(StepList list, IReadOnlyList<PlannedPartition> partitions)
+    {
+        foreach (var partition in partitions.Where(p => p.Wish.Top == PartitionTop.Joists))
+        {
+            list.Add(
+                Sentence.Of(
+                    "frame-partition",
+                    $"Frame partition {partition.Id} and fasten its plate to the joists{(partition.Blocks.Count > 0 ? $" and to {StepList.Names(partition.Blocks)}" : string.Empty)}: "
+                    + "straps and board stop at it.",
+                    ("partition", partition.Id), ("blocks", StepList.Names(partition.Blocks))),
+                [new Touch(TouchKinds.Partition, partition.Id)]);
+        }
+    }
+
+    public static void After(StepList list, IReadOnlyList<PlannedPartition> partitions)
+    {
+        foreach (var partition in partitions.Where(p => p.Wish.Top == PartitionTop.Board))
+        {
+            list.Add(
+                Sentence.Of(
+                    "stand-partition",
+                    $"Stand partition {partition.Id} under the board{(partition.Rows.Count > 0 ? $" and screw its plate through the board into rows {StepList.Names(partition.Rows)}" : string.Empty)}.",
+                    ("partition", partition.Id), ("rows", StepList.Names(partition.Rows))),
+                [new Touch(TouchKinds.Partition, partition.Id)]);
+        }
+    }
+}

@@ -1,0 +1,89 @@
+using System.Text.Json;
+
+namespace LayoutService.Api.Tests.Plans;
+
+/// <summary>One partition, framed before the straps or stood after the board, by hand.</summary>
+public class PartitionTests(Service service) : IClassFixture<Service>
+{
+    private static string Along(string top) =>
+        SmallRoom.With("partitions", $$"""[{"id":"P1","line":[[1600,0],[1600,3000]],"thickness":90,"top":"{{top}}"}]""");
+
+    // hand: the plate's faces are at 1600 - 45 = 1555 and 1645, between the joists at 1400 and 1800. Rows: 2936 / 8 = 367, 9 rows, each cut
+    // in two at the plate. Their ends pass the joists' faces by 1555 - 1419 = 136, under 150: no wood for them. The plate's own blocks: 150 from
+    // both ends, 2700 between is 5 spaces of 540 (600 at most): 6 blocks in the clear bay, 1781 - 1419 = 362. Board: 3600 x 3000 less 90 x 3000
+    [Fact]
+    public async Task A_partition_before_the_straps_stops_them_and_has_blocking()
+    {
+        var plan = (await service.PostAsync("/v1/plans", Along("joists"))).Json;
+        Assert.Equal(9, plan.GetProperty("summary").GetProperty("rows").GetInt32());
+        Assert.All(plan.GetProperty("strapping").GetProperty("rows").EnumerateArray(), row =>
+        {
+            var ends = row.GetProperty("pieces").EnumerateArray().SelectMany(p => new[] { p.GetProperty("from")[0].GetDecimal(), p.GetProperty("to")[0].GetDecimal() }).ToList();
+            Assert.Contains(1555m, ends);
+            Assert.Contains(1645m, ends);
+            Assert.DoesNotContain(ends, x => x > 1555 && x < 1645);
+        });
+        var partition = Assert.Single(plan.GetProperty("partitions").EnumerateArray());
+        Assert.Equal(9, partition.GetProperty("rows").GetArrayLength());
+        var blocks = plan.GetProperty("strapping").GetProperty("nailers").EnumerateArray().Where(n => n.GetProperty("role").GetString() == "block").ToList();
+        Assert.Equal(
+            ["block [1419,150] [1781,150]", "block [1419,690] [1781,690]", "block [1419,1230] [1781,1230]", "block [1419,1770] [1781,1770]", "block [1419,2310] [1781,2310]", "block [1419,2850] [1781,2850]"],
+            blocks.OrderBy(b => b.GetProperty("from")[1].GetDecimal()).Select(b => $"{b.GetProperty("role").GetString()} {Rising(b)}"));
+        Assert.All(blocks, b => Assert.Equal("partition P1 carries_partition", Why(b)));
+        Assert.Equal(blocks.Select(b => b.GetProperty("id").GetString()), partition.GetProperty("blocking").EnumerateArray().Select(b => b.GetString()));
+        Assert.Equal((3600 - 90) * 3000m, plan.GetProperty("sheets").GetProperty("pieces").EnumerateArray().Sum(p => Area(p.GetProperty("outline"))));
+        Assert.Contains(plan.GetProperty("steps").EnumerateArray(), s => s.GetProperty("code").GetString() == "frame-partition");
+    }
+
+    // hand: nothing is cut: 9 rows in one piece each; the plate crosses all of them and is screwed up through the board
+    [Fact]
+    public async Task A_partition_after_the_board_changes_neither_straps_nor_board()
+    {
+        var bare = (await service.PostAsync("/v1/plans", SmallRoom.Text)).Json;
+        var plan = (await service.PostAsync("/v1/plans", Along("board"))).Json;
+        Assert.Equal(bare.GetProperty("strapping").ToString(), plan.GetProperty("strapping").ToString());
+        Assert.Equal(bare.GetProperty("sheets").ToString(), plan.GetProperty("sheets").ToString());
+        Assert.Equal(bare.GetProperty("takeoff").ToString(), plan.GetProperty("takeoff").ToString());
+        var partition = Assert.Single(plan.GetProperty("partitions").EnumerateArray());
+        Assert.Equal("9 0", $"{partition.GetProperty("rows").GetArrayLength()} {partition.GetProperty("blocking").GetArrayLength()}");
+        var steps = plan.GetProperty("steps").EnumerateArray().Select(s => s.GetProperty("code").GetString()).ToList();
+        Assert.True(steps.LastIndexOf("hang-course") < steps.IndexOf("stand-partition"), string.Join(' ', steps));
+    }
+
+    // hand: square to the joists at y = 1500, faces 1455 and 1545: rows tight to it at 1455 - 32 = 1423 and 1545 + 32 = 1577; it crosses the
+    // joists, so it needs no blocks
+    [Fact]
+    public async Task A_partition_square_to_the_joists_has_a_row_tight_on_each_side()
+    {
+        var room = SmallRoom.With("partitions", """[{"id":"P1","line":[[0,1500],[3600,1500]],"thickness":90,"rated":true}]""");
+        var plan = (await service.PostAsync("/v1/plans", room)).Json;
+        var tight = plan.GetProperty("strapping").GetProperty("rows").EnumerateArray()
+            .Where(r => r.GetProperty("reasons").EnumerateArray().Any(w => w.GetProperty("kind").GetString() == "partition")).Select(r => r.GetProperty("at").GetDecimal());
+        Assert.Equal([1423m, 1577m], tight);
+        Assert.DoesNotContain(plan.GetProperty("strapping").GetProperty("nailers").EnumerateArray(), n => n.GetProperty("role").GetString() == "block");
+        Assert.Equal("rated_to_joists", plan.GetProperty("partitions")[0].GetProperty("notes")[0].GetProperty("code").GetString());
+    }
+
+    [Fact]
+    public async Task Partitions_are_drawn()
+    {
+        var drawing = (await service.PostAsync("/v1/plans?include=drawing", Along("joists"))).Json.GetProperty("drawing").GetString()!;
+        Assert.Contains("partition P1", drawing, StringComparison.Ordinal);
+        Assert.Contains("#dddddd", drawing, StringComparison.Ordinal);
+    }
+
+    private static string Rising(JsonElement nailer) =>
+        string.Join(' ', new[] { nailer.GetProperty("from"), nailer.GetProperty("to") }.OrderBy(p => p[0].GetDecimal()).Select(p => p.ToString()));
+
+    private static string Why(JsonElement nailer)
+    {
+        var reason = nailer.GetProperty("reasons")[0];
+        return $"{reason.GetProperty("kind").GetString()} {reason.GetProperty("of")[0].GetString()} {reason.GetProperty("code").GetString()}";
+    }
+
+    private static decimal Area(JsonElement ring)
+    {
+        var corners = ring.EnumerateArray().Select(p => (X: p[0].GetDecimal(), Y: p[1].GetDecimal())).ToList();
+        return Math.Abs(corners.Select((c, i) => (c.X * corners[(i + 1) % corners.Count].Y) - (corners[(i + 1) % corners.Count].X * c.Y)).Sum()) / 2;
+    }
+}

@@ -23,4 +23,7 @@ public sealed class ServiceSettings
 
     /// <summary>Seconds during which the service, once told to stop, answers but says that it is not ready.</summary>
     public int DrainSeconds { get; init; }
+
+    /// <summary>Origins whose pages may call the service, separated by commas; `*` stands for any, nothing for none.</summary>
+    public string AllowedOrigins { get; init; } = "*";
 }

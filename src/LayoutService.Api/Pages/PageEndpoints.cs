@@ -6,6 +6,7 @@ namespace LayoutService.Api.Pages;
 public static class PageEndpoints
 {
     internal const string StyleAddress = "/pages/page.css";
+    internal const string PricesAddress = "/pages/demo-prices.json";
     internal const string IconAddress = "/pages/icon.svg";
 
     public static void MapPages(this IEndpointRouteBuilder routes)
@@ -14,6 +15,7 @@ public static class PageEndpoints
         pages.MapGet("/", (CalculatorModule module) => FrontPage.Of(module));
         pages.MapGet("/developers", (CalculatorModule module) => DevelopersPage.Of(module));
         Map(pages, StyleAddress, "page.css", "text/css; charset=utf-8");
+        Map(pages, PricesAddress, "demo-prices.json", "application/json");
         Map(pages, IconAddress, "icon.svg", "image/svg+xml");
     }
 

@@ -1,6 +1,7 @@
 import { Catalogue, type CatalogueData } from './catalogue.js';
 import css from './calculator.css';
 import { make } from './dom.js';
+import { idOf } from './fields.js';
 import { demoForm, emptyForm, type Form } from './form.js';
 import { copyText, printAlone, save } from './keep.js';
 import type { Units } from './lengths.js';
@@ -37,6 +38,7 @@ export class CeilingCalculator extends HTMLElement {
       planned: (plan, request) => this.#tell('ceiling-plan', { plan, takeoff: plan.takeoff, request }),
       refused: refusal => this.#tell('ceiling-problem', { problem: refusal.problem }),
       changed: () => this.#changed(),
+      mended: key => this.#mended(key),
     });
     this.#upgrade('catalogue');
     this.#readAttributes();
@@ -190,6 +192,16 @@ export class CeilingCalculator extends HTMLElement {
     }
 
     this.#tell('ceiling-change', { request: session.request });
+  }
+
+  /** Takes a fault away as soon as its field is touched; the list goes with its last one. */
+  #mended(key: string): void {
+    const name = CSS.escape(key);
+    this.#shell.querySelector(`[data-key="${name}"]`)?.removeAttribute('aria-invalid');
+    this.#shell.querySelectorAll(`#${idOf(key)}-fault, [data-of="${name}"]`).forEach(gone => gone.remove());
+    if (this.#session!.faults.size === 0 && this.#session!.sentences.length === 0) {
+      this.#shell.querySelector('[data-key="summary"]')?.remove();
+    }
   }
 
   #say(text: string): void {

@@ -14,6 +14,7 @@ export interface Listener {
   planned(plan: Plan, request: PlanRequest): void;
   refused(refusal: Refusal): void;
   changed(): void;
+  mended(key: string): void;
 }
 
 export const planStep = 3;
@@ -66,7 +67,9 @@ export class Session implements Desk {
 
   type(key: string, value: string): void {
     putAt(this.form, key, value);
-    this.faults.delete(key);
+    if (this.faults.delete(key)) {
+      this.#listener.mended(key);
+    }
   }
 
   settle(change: (form: Form) => void, isStructural: boolean, focus?: string): void {
@@ -78,6 +81,8 @@ export class Session implements Desk {
     }
 
     if (isStructural) {
+      this.faults.clear();
+      this.sentences = [];
       this.#listener.draw(focus);
     }
   }

@@ -63,7 +63,7 @@ function summary(session: Session): HTMLElement | null {
   return make('div', { class: 'summary', part: 'summary', role: 'alert', tabindex: -1, 'data-key': 'summary' },
     make('h4', {}, head),
     make('ul', {},
-      ...[...faults].map(([key, fault]) => make('li', {}, button(labelOf(key, words), () => session.reach(key), { class: 'link' }), make('span', fault.lang ? { lang: fault.lang } : {}, ` ${fault.text}`))),
+      ...[...faults].map(([key, fault]) => make('li', { 'data-of': key }, button(labelOf(key, words), () => session.reach(key), { class: 'link' }), make('span', fault.lang ? { lang: fault.lang } : {}, ` ${fault.text}`))),
       ...sentences.map(said => make('li', said.lang ? { lang: said.lang } : {}, said.text))));
 }
 
@@ -105,7 +105,7 @@ function result(session: Session, deeds: Deeds): HTMLElement[] {
       { key: 'drawing', name: names.drawing, content: picture(session, plan) },
       { key: 'order', name: names.order, content: order(session, plan) },
       { key: 'cuts', name: names.cuts, content: cuts(session, plan) },
-      { key: 'marks', name: names.marks, content: [make('p', { class: 'hint' }, words.marksHint), ...marks(session, plan)] },
+      { key: 'marks', name: names.marks, content: marks(session, plan, session.planned?.joistFields[0]?.run ?? 'y') },
       { key: 'checks', name: names.checks, content: checks(session, plan) },
       { key: 'work', name: names.work, content: work(session, plan) },
     ], session.tab, key => {

@@ -16,7 +16,7 @@ export function checks(desk: Desk, plan: Plan): HTMLElement[] {
   const rows = sorted.map(check => [
     make('strong', { class: `status ${check.status}` }, words.statusWords[check.status] ?? check.status),
     ruleOf(desk, check),
-    check.value === undefined ? '' : `${numberOf(desk, check.value, 3)} ${check.unit ?? ''}`,
+    check.value === undefined ? '' : measured(desk, check.value, check.unit),
     check.limit === undefined ? '' : limitOf(desk, check),
     english(desk, [check.source.document, check.source.clause].filter(Boolean).join(', ')),
   ]);
@@ -37,8 +37,12 @@ function ruleOf(desk: Desk, check: Check): HTMLElement {
   return make('span', {}, english(desk, said.charAt(0).toUpperCase() + said.slice(1)), remedy ? make('small', desk.locale.startsWith('en') ? {} : { lang: 'en', dir: 'ltr' }, remedy) : null);
 }
 
+function measured(desk: Desk, value: number, unit: string | undefined): string {
+  return unit === undefined || unit === 'count' ? numberOf(desk, value, 3) : `${numberOf(desk, value, 3)} ${unit}`;
+}
+
 function limitOf(desk: Desk, check: Check): string {
-  const n = `${numberOf(desk, check.limit ?? 0, 3)} ${check.unit ?? ''}`;
+  const n = measured(desk, check.limit ?? 0, check.unit);
   return check.comparison === 'at-most' ? filled(desk.words.atMost, { n }) : check.comparison === 'at-least' ? filled(desk.words.atLeast, { n }) : n;
 }
 

@@ -1,6 +1,6 @@
 import type { components } from '../contract.js';
 import type { Desk } from '../desk.js';
-import { table } from '../dom.js';
+import { make, table } from '../dom.js';
 import type { Plan } from '../service.js';
 
 type Sheet = components['schemas']['CutSheetAnswer'];
@@ -15,14 +15,19 @@ export function cuts(desk: Desk, plan: Plan): HTMLElement[] {
 
   const wood = plans.stock.map(stick => [
     stick.id, stick.size ?? '', stick.lengthText,
-    stick.cuts.map(cut => `${cut.pieceId}: ${cut.lengthText}`).join('; '),
+    pieces(stick.cuts.map(cut => `${cut.pieceId}: ${cut.lengthText}`)),
     stick.offcut === 0 ? words.none : stick.offcutText,
   ]);
-  const sheets = plans.sheetStock.map(sheet => [sheet.id, sizeOf(plan, sheet), sheet.cuts.map(cut => `${cut.pieceId}: ${cut.widthText} × ${cut.lengthText}`).join('; ')]);
+  const sheets = plans.sheetStock.map(sheet => [sheet.id, sizeOf(plan, sheet), pieces(sheet.cuts.map(cut => `${cut.pieceId}: ${cut.widthText} × ${cut.lengthText}`))]);
   return [
-    table(words.cutWood, ['', words.size, words.length, words.cutsOf, words.leftOver], wood),
-    table(words.cutSheets, ['', words.size, words.cutsOf], sheets),
+    table(words.cutWood, ['', words.size, words.length, words.cutsOf, words.leftOver], wood, [], [0, 1, 2, 4]),
+    table(words.cutSheets, ['', words.size, words.cutsOf], sheets, [], [0, 1]),
   ];
+}
+
+/** Pieces one after the other, each kept whole. */
+function pieces(texts: readonly string[]): HTMLElement {
+  return make('span', {}, ...texts.flatMap((text, index) => [make('span', { class: 'cut' }, index < texts.length - 1 ? `${text};` : text), ' ']));
 }
 
 function sizeOf(plan: Plan, sheet: Sheet): string {
@@ -31,7 +36,7 @@ function sizeOf(plan: Plan, sheet: Sheet): string {
 }
 
 /** Where each row is marked on the walls. */
-export function marks(desk: Desk, plan: Plan): HTMLElement[] {
+export function marks(desk: Desk, plan: Plan, run: 'x' | 'y'): HTMLElement[] {
   const { words } = desk;
   const rows = (plan.strapping?.rows ?? []).map(row => {
     const [start, end] = [row.marks.find(mark => mark.end === 'start'), row.marks.find(mark => mark.end === 'end')];
@@ -40,5 +45,8 @@ export function marks(desk: Desk, plan: Plan): HTMLElement[] {
       row.reasons.map(reason => reason.text ?? '').filter(text => text !== '').join(' '),
     ];
   });
-  return [table(words.tabs.marks, [words.row, words.markStart, words.markEnd, words.side, words.why], rows)];
+  return [
+    make('p', { class: 'hint' }, words.marksHint[run]),
+    table(words.tabs.marks, [words.row, words.markStart[run], words.markEnd[run], words.side, words.why], rows, [], [0, 1, 2, 3]),
+  ];
 }

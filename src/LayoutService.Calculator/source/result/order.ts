@@ -50,6 +50,12 @@ function itemText(desk: Desk, line: Line): string {
 function bought(desk: Desk, line: Line): string {
   const packs = line.packs.filter(pack => pack.count > 0 && pack.packSize !== 1);
   return packs.length > 0
-    ? packs.map(pack => filled(desk.words.packs, { n: numberOf(desk, pack.count), size: numberOf(desk, pack.packSize), unit: line.unit })).join(' + ')
-    : `${numberOf(desk, line.quantity)} ${line.unit}`;
+    ? packs.map(pack => filled(desk.words.packs, { n: numberOf(desk, pack.count), size: numberOf(desk, pack.packSize), unit: unitOf(desk, line, pack.packSize) })).join(' + ')
+    : `${numberOf(desk, line.quantity)} ${unitOf(desk, line, line.quantity)}`;
+}
+
+/** The unit in the person's language, as it goes with a number. */
+function unitOf(desk: Desk, line: Line, n: number): string {
+  const words = desk.words.counted[line.unit];
+  return words === undefined ? line.unit : new Intl.PluralRules(desk.locale).select(n) === 'one' ? words.one : words.other;
 }

@@ -22,7 +22,7 @@ export function picture(desk: Desk, plan: Plan): HTMLElement[] {
   const smaller = button(words.zoomOut, () => zoom(-1));
   const zoom = (by: number): void => {
     at = Math.min(scales.length - 1, Math.max(0, at + by));
-    svg.style.setProperty('width', `${(scales[at] ?? 1) * 100}%`);
+    svg.style.setProperty('--zoom', String(scales[at] ?? 1));
     larger.setAttribute('aria-disabled', String(at === scales.length - 1));
     smaller.setAttribute('aria-disabled', String(at === 0));
   };

@@ -37,7 +37,7 @@ export const en = {
   straps: 'Straps', strap: 'Strap size', rowSpacing: 'Rows no further apart than', strapLengths: 'Strap lengths you can get in',
   sheets: 'Gypsum sheets', board: 'Kind of sheet', boardWords: { regular: 'Regular', lightweight: 'Lightweight', 'ceiling-board': 'Ceiling board (stiffer)', 'type-x': 'Type X (fire resistant)' },
   thickness: 'Thickness', sheetLengths: 'Sheet sizes you can get in', lengthsHint: 'Untick what does not get round the stairs.',
-  extras: 'Lights and insulation', lights: 'Number of lights', lightsHint: 'Slim lights in a regular grid, kept off straps and joists. Leave empty for none.', lightHole: 'Hole for one light',
+  extras: 'Lights and insulation', lights: 'Number of lights', lightsHint: 'Slim lights in a regular grid, a few more where the grid needs them, kept off the straps. Leave empty for none.', lightHole: 'Hole for one light',
   lightsTouchBatts: 'The lights are marked for contact with insulation (IC)', batts: 'Insulation between the joists', battWords: { none: 'None', sound: 'Against sound', thermal: 'Against cold' },
 
   sketch: 'Sketch of the room', sketchEmpty: 'The sketch appears once the lengths are filled in.', sketchOf: 'Room with {n} walls: {walls}.',
@@ -55,13 +55,20 @@ export const en = {
 
   noPlanYet: 'No plan yet. Fill in the room and the joists, then work out the plan.',
   stale: 'You changed something after this plan was worked out.',
-  totals: 'In short', rows: 'Rows of straps', strapPieces: 'Strap pieces', lengthsToBuy: 'Lengths of wood to buy', sheetsToBuy: 'Sheets to buy', finishedHeight: 'Finished ceiling height', mass: 'Weight of it all', cost: 'Cost of priced items', checksFailed: 'Rules not met', fixturesMoved: 'Lights moved', heaviestLift: 'Heaviest lift',
+  totals: 'In short', rows: 'Rows of straps', strapPieces: 'Strap pieces', lengthsToBuy: 'Lengths of wood to buy', sheetsToBuy: 'Sheets to buy', finishedHeight: 'Finished ceiling height', mass: 'Weight of everything', cost: 'Cost of priced items', checksFailed: 'Rules not met', fixturesMoved: 'Lights moved', heaviestLift: 'Heaviest lift',
   unpriced: 'Without a price: {list}.',
   tabs: { drawing: 'Drawing', order: 'Order', cuts: 'Cuts', marks: 'Row marks', checks: 'Checks', work: 'Work order' }, tabsLabel: 'Parts of the plan',
   zoomIn: 'Larger', zoomOut: 'Smaller', drawingLabel: 'Drawing of the ceiling, seen from above',
-  item: 'Item', buy: 'Buy', amount: 'Amount', packs: '{n} × {size} {unit}', total: 'Total', sku: 'Yard number', itemWords: {} as Record<string, string>,
+  item: 'Item', buy: 'Buy', amount: 'Amount', packs: '{n} × {size} {unit}', counted: {
+    length: { one: 'length', other: 'lengths' }, sheet: { one: 'sheet', other: 'sheets' }, batt: { one: 'batt', other: 'batts' }, fastener: { one: 'piece', other: 'pieces' }, panel: { one: 'panel', other: 'panels' },
+  } as Record<string, { one: string; other: string }>,
+  total: 'Total', sku: 'Yard number', itemWords: {} as Record<string, string>,
   cutWood: 'Wood: what to cut from each length', cutSheets: 'Sheets: what to cut from each sheet', length: 'From', cutsOf: 'Cut', leftOver: 'Left over', none: 'nothing', size: 'Size',
-  marksHint: 'Hook the tape at the marked corner of the drawing. Draw the line at the mark; the strap lies on the side named.', row: 'Row', markStart: 'Mark, near end', markEnd: 'Mark, far end', side: 'Strap lies', sideWords: { far: 'beyond the line', near: 'before the line' } as Record<string, string>, why: 'Why here',
+  marksHint: {
+    y: 'Hold the tape to the front wall and mark both sides of the room. Draw the line at the mark; the strap lies on the side named.',
+    x: 'Hold the tape to the left wall and mark front and back. Draw the line at the mark; the strap lies on the side named.',
+  },
+  row: 'Row', markStart: { y: 'Mark at the left end', x: 'Mark at the front end' }, markEnd: { y: 'Mark at the right end', x: 'Mark at the back end' }, side: 'Strap lies', sideWords: { far: 'beyond the line', near: 'before the line' } as Record<string, string>, why: 'Why here',
   status: 'Result', rule: 'Rule', has: 'Plan has', limit: 'Rule asks', source: 'Source', statusWords: { pass: 'Met', marginal: 'Just met', fail: 'Not met', 'not-checked': 'Not checked' } as Record<string, string>, atMost: 'at most {n}', atLeast: 'at least {n}',
   checksNote: 'Checked by figures only. Local codes, the inspector and licensed trades decide.',
   cautions: 'Mind this', hold: 'Stop until this is checked', assumed: 'What was assumed',

@@ -38,7 +38,7 @@ export const fr: Words = {
   straps: 'Fourrures', strap: 'Section des fourrures', rowSpacing: 'Rangs espacés d’au plus', strapLengths: 'Longueurs de fourrure qui passent',
   sheets: 'Panneaux de gypse', board: 'Sorte de panneau', boardWords: { regular: 'Ordinaire', lightweight: 'Léger', 'ceiling-board': 'Panneau de plafond (plus rigide)', 'type-x': 'Type X (résistant au feu)' },
   thickness: 'Épaisseur', sheetLengths: 'Formats de panneau qui passent', lengthsHint: 'Décochez ce qui ne passe pas dans l’escalier.',
-  extras: 'Luminaires et isolation', lights: 'Nombre de luminaires', lightsHint: 'Luminaires minces en grille régulière, hors des fourrures et des solives. Vide : aucun.', lightHole: 'Trou d’un luminaire',
+  extras: 'Luminaires et isolation', lights: 'Nombre de luminaires', lightsHint: 'Luminaires minces en grille régulière, quelques-uns de plus si la grille le veut, hors des fourrures. Vide : aucun.', lightHole: 'Trou d’un luminaire',
   lightsTouchBatts: 'Les luminaires peuvent toucher l’isolant (marqués IC)', batts: 'Isolant entre les solives', battWords: { none: 'Aucun', sound: 'Contre le bruit', thermal: 'Contre le froid' },
 
   sketch: 'Croquis de la pièce', sketchEmpty: 'Le croquis paraît dès que les longueurs sont données.', sketchOf: 'Pièce de {n} murs : {walls}.',
@@ -64,14 +64,22 @@ export const fr: Words = {
   unpriced: 'Sans prix : {list}.',
   tabs: { drawing: 'Dessin', order: 'Commande', cuts: 'Coupes', marks: 'Repères', checks: 'Vérifications', work: 'Ordre des travaux' }, tabsLabel: 'Parties du plan',
   zoomIn: 'Agrandir', zoomOut: 'Réduire', drawingLabel: 'Dessin du plafond, vu d’en haut',
-  item: 'Article', buy: 'À acheter', amount: 'Montant', packs: '{n} × {size} {unit}', total: 'Total', sku: 'Numéro du marchand',
+  item: 'Article', buy: 'À acheter', amount: 'Montant', packs: '{n} × {size} {unit}', counted: {
+    length: { one: 'longueur', other: 'longueurs' }, sheet: { one: 'panneau', other: 'panneaux' }, batt: { one: 'matelas', other: 'matelas' }, fastener: { one: 'pièce', other: 'pièces' }, panel: { one: 'trappe', other: 'trappes' },
+    ft: { one: 'pi', other: 'pi' },
+  },
+  total: 'Total', sku: 'Numéro du marchand',
   itemWords: {
     strap: 'Fourrure', 'strap-culls': 'Fourrures de réserve', nailer: 'Bois de clouage', 'nailer-culls': 'Bois de clouage de réserve', 'bulkhead-frame': 'Bois de caisson', 'bulkhead-frame-culls': 'Bois de caisson de réserve',
     sheet: 'Panneau de gypse', batt: 'Matelas isolant', 'strap-screw': 'Vis pour fourrures', 'nailer-fastener': 'Attaches pour le bois de clouage', 'board-screw': 'Vis à panneau', 'joint-tape': 'Ruban à joints', 'joint-compound': 'Composé à joints',
     'bulkhead-screw': 'Vis pour caissons', 'corner-bead': 'Coin métallique', fireblocking: 'Coupe-feu', 'access-panel': 'Trappe d’accès',
   },
   cutWood: 'Bois : que couper dans chaque longueur', cutSheets: 'Panneaux : que couper dans chaque panneau', length: 'Dans', cutsOf: 'Couper', leftOver: 'Reste', none: 'rien', size: 'Section',
-  marksHint: 'Accrochez le ruban au coin marqué sur le dessin. Tracez la ligne au repère; la fourrure se place du côté indiqué.', row: 'Rang', markStart: 'Repère, bout proche', markEnd: 'Repère, autre bout', side: 'La fourrure est', sideWords: { far: 'au-delà de la ligne', near: 'en deçà de la ligne' }, why: 'Pourquoi ici',
+  marksHint: {
+    y: 'Tenez le ruban au mur avant et marquez les deux côtés de la pièce. Tracez la ligne au repère; la fourrure se place du côté indiqué.',
+    x: 'Tenez le ruban au mur gauche et marquez à l’avant et à l’arrière. Tracez la ligne au repère; la fourrure se place du côté indiqué.',
+  },
+  row: 'Rang', markStart: { y: 'Repère au bout gauche', x: 'Repère au bout avant' }, markEnd: { y: 'Repère au bout droit', x: 'Repère au bout arrière' }, side: 'La fourrure est', sideWords: { far: 'au-delà de la ligne', near: 'en deçà de la ligne' }, why: 'Pourquoi ici',
   status: 'Résultat', rule: 'Règle', has: 'Le plan a', limit: 'La règle demande', source: 'Source', statusWords: { pass: 'Respectée', marginal: 'De justesse', fail: 'Non respectée', 'not-checked': 'Non vérifiée' }, atMost: 'au plus {n}', atLeast: 'au moins {n}',
   checksNote: 'Vérifié par les chiffres seulement. Le code local, l’inspecteur et les corps de métier décident.',
   cautions: 'Attention', hold: 'Arrêt jusqu’à vérification', assumed: 'Ce qui a été supposé',

@@ -9,6 +9,9 @@ public sealed class Browsers : IAsyncLifetime
 {
     public const string Chromium = "chromium";
 
+    /// <summary>How long a page may take for anything; only a broken one, or a crowded machine, takes a second.</summary>
+    private const float LongestMilliseconds = 30_000;
+
     private readonly SemaphoreSlim starting = new(1);
     private RunningService? service;
     private IPlaywright? driver;
@@ -45,7 +48,7 @@ public sealed class Browsers : IAsyncLifetime
     {
         await StartAsync();
         var window = await browser!.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, DeviceScaleFactor = scale, Permissions = ["clipboard-read", "clipboard-write"] });
-        window.SetDefaultTimeout(10_000);
+        window.SetDefaultTimeout(LongestMilliseconds);
         return await window.NewPageAsync();
     }
 
@@ -59,6 +62,7 @@ public sealed class Browsers : IAsyncLifetime
                 return;
             }
 
+            Assertions.SetDefaultExpectTimeout(LongestMilliseconds);
             service = await RunningService.StartAsync();
             using var client = new HttpClient { BaseAddress = service.Address };
             var current = JsonDocument.Parse(await client.GetStringAsync("/calculator/current.json")).RootElement;

@@ -75,12 +75,13 @@ internal static class CutPictures
         {
             var box = At(pages, cut.X, cut.Y, cut.Length, cut.Width, scale);
             pages.Ink.DrawRectangle(new XPen(XColors.Black, 0.8), box);
+            var size = $"{say.Cut(cut.Width)} × {say.Cut(cut.Length)}";
             var lines = new[] { cut.PieceId, $"{say.Cut(cut.Width)} ×", say.Cut(cut.Length) };
-            Write(pages, box, holes, [cut.PieceId, $"{say.Cut(cut.Width)} × {say.Cut(cut.Length)}"], lines);
+            Write(pages, box, holes, [cut.PieceId, size], lines, [$"{cut.PieceId}  {size}"], [cut.PieceId]);
         }
     }
 
-    // what fits: id and size in two lines, in three, or the id alone; upright in a narrow piece; off the holes where the piece has room
+    // what fits: id and size in two lines, in three, in one, or the id alone; upright in a narrow piece; off the holes where the piece has room
     private static void Write(PaperPages pages, XRect box, XRect[] holes, params string[][] wordings)
     {
         foreach (var upright in new[] { false, true })

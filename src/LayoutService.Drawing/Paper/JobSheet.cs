@@ -35,6 +35,7 @@ public static partial class JobSheet
             pages.Next();
             Print(pages, tables);
             CutPictures.Print(pages, plan, new TapeInk(survey.Units), (double)survey.JoistFields[0].RunDegrees);
+            SectionPictures.Print(pages, plan, survey, new TapeInk(survey.Units));
             Print(pages, after);
         }
 

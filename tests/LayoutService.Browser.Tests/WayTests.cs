@@ -79,6 +79,21 @@ public sealed class WayTests(Browsers browsers)
         await yard.IsAccessibleAsync();
     }
 
+    [NeedsTheory(Browsers.Chromium)]
+    [InlineData("imperial", "12' 6 1/2\"|150-1/2\"", "12ft 6-1/2in|150-1/2\"", "12′ 6½″|150-1/2\"", "150 1/2 in|150-1/2\"", "12'6|150\"", "5' 1/2\"|60-1/2\"", "3.81 m|150\"", "1,5 ft|18\"", "12|", "twelve|", "1/0\"|")]
+    [InlineData("metric", "3810|3.81 m", "3 810 mm|3.81 m", "3,81 m|3.81 m", "381 cm|3.81 m", "3 200,5|3.2005 m", "12' 6\"|3.81 m", "٣٨١٠|3.81 m", "38x10|")]
+    public async Task Lengths_are_understood_as_people_write_them_or_not_at_all(string units, params string[] readings)
+    {
+        await using var yard = await browsers.YardAsync();
+        await yard.OpenAsync($"<ceiling-calculator units='{units}'></ceiling-calculator>");
+        foreach (var reading in readings)
+        {
+            var (text, said) = (reading.Split('|')[0], reading.Split('|')[1]);
+            await yard.Field("Left wall to right wall").FillAsync(text);
+            Assert.Equal(said.Length == 0 ? text : $"{text} = {said}", $"{text} {await yard.Calculator.Locator("#f-across-said").TextContentAsync()}".TrimEnd());
+        }
+    }
+
     [NeedsFact(Browsers.Chromium, Browsers.Chromium)]
     public async Task In_Arabic_it_stands_from_right_to_left_and_drawings_do_not()
     {

@@ -38,7 +38,7 @@ export function idOf(key: string): string {
 
 /** A length: the text as typed, and beside it how it was understood. */
 export function lengthField(desk: Desk, key: string, label: string, hint?: string, bare = false): HTMLElement {
-  const said = make('output', { class: 'said', for: idOf(key), id: `${idOf(key)}-said`, dir: 'ltr' });
+  const said = make('output', { class: 'said', for: idOf(key), id: `${idOf(key)}-said`, dir: 'ltr', 'aria-live': 'off' });
   const tell = (text: string): void => {
     const ticks = ticksOf(text, desk.form.units, bare);
     said.textContent = ticks === undefined || ticks === 0 ? '' : filled(desk.words.understood, { text: otherText(ticks, desk.form.units, desk.locale) });

@@ -37,13 +37,13 @@ export function button(label: string, press: () => void, traits: Record<string, 
 }
 
 /** A table with a caption that names it and headed columns. Cells may be text or nodes; it scrolls sideways where it is narrow. Tight columns do not break their lines. */
-export function table(caption: string, heads: readonly string[], rows: readonly (readonly (Node | string)[])[], numbers: readonly number[] = [], tight: readonly number[] = []): HTMLElement {
+export function table(caption: string, heads: readonly string[], rows: readonly (readonly (Node | string)[])[], numbers: readonly number[] = [], tight: readonly number[] = [], showsCaption = true): HTMLElement {
   const cell = (tag: 'td' | 'th', content: Node | string, index: number, scope?: string): HTMLElement =>
     make(tag, { ...(numbers.includes(index) ? { class: 'number' } : tight.includes(index) ? { class: 'tight' } : {}), ...(scope ? { scope } : {}) }, content);
   const body = rows.map(row => make('tr', {}, ...row.map((content, index) => (index === 0 ? cell('th', content, index, 'row') : cell('td', content, index)))));
   return make('div', { class: 'scroller', tabindex: 0, role: 'region', 'aria-label': caption },
     make('table', { part: 'table' },
-      make('caption', {}, caption),
+      make('caption', showsCaption ? {} : { class: 'unseen' }, caption),
       make('thead', {}, make('tr', {}, ...heads.map((head, index) => cell('th', head, index, 'col')))),
       make('tbody', {}, ...body)));
 }

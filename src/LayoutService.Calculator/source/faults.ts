@@ -1,4 +1,5 @@
 import type { SaidFault } from './desk.js';
+import type { Units } from './lengths.js';
 import { fieldAt, type Asked } from './request.js';
 import type { FieldFault } from './room.js';
 import type { Refusal } from './service.js';
@@ -12,11 +13,11 @@ export interface Refused {
 }
 
 /** Faults that were seen before anything was sent. */
-export function ofFields(faults: readonly FieldFault[], words: Words): Refused {
+export function ofFields(faults: readonly FieldFault[], words: Words, units: Units): Refused {
   const said = words.faults as Record<string, string>;
   const fields = new Map<string, SaidFault>();
   for (const fault of faults) {
-    fields.set(fault.key, fields.get(fault.key) ?? { text: said[fault.code] ?? fault.code });
+    fields.set(fault.key, fields.get(fault.key) ?? { text: filled(said[fault.code] ?? fault.code, { text: fault.text ?? '', hint: words.lengthHint[units] }) });
   }
 
   return { fields, sentences: [] };

@@ -1,7 +1,7 @@
 import type { components } from './contract.js';
 import type { Catalogue } from './catalogue.js';
 import type { Form } from './form.js';
-import { onWire, readLength, type Ticks } from './lengths.js';
+import { onWire, type Ticks } from './lengths.js';
 import { listOf, outlineOf, valueOf, type FieldFault } from './room.js';
 
 export type PlanRequest = components['schemas']['PlanRequest'];
@@ -19,7 +19,7 @@ export function requestOf(form: Form, catalogue: Catalogue, currency: string, re
   const places = new Map<string, string>([['#/units', 'units'], ['#/ruleset', 'ruleset'], ['#/room/outline', form.shape === 'corners' ? 'walls' : 'across'], ['#/room', 'across']]);
   const length = (key: string, text: string, pointer: string, bare = true): number => {
     places.set(pointer, key);
-    return onWire(valueOf(readLength(text, form.units, bare), key, faults), form.units);
+    return onWire(valueOf(text, form.units, bare, key, faults), form.units);
   };
   const wire = (ticks: Ticks): number => onWire(ticks, form.units);
   const outline = outlineOf(form);
@@ -53,7 +53,7 @@ export function requestOf(form: Form, catalogue: Catalogue, currency: string, re
     request.room.openings = form.posts.map((post, index) => {
       const at = `#/room/openings/${index}`;
       places.set(at, `posts.${index}.left`);
-      const read = (name: 'left' | 'front' | 'across' | 'depth'): Ticks => valueOf(readLength(post[name], form.units, false), `posts.${index}.${name}`, faults);
+      const read = (name: 'left' | 'front' | 'across' | 'depth'): Ticks => valueOf(post[name], form.units, false, `posts.${index}.${name}`, faults);
       const [left, front, across, depth] = [read('left'), read('front'), read('across'), read('depth')];
       return { kind: 'post', outline: [[left, front], [left + across, front], [left + across, front + depth], [left, front + depth]].map(([x, y]) => [wire(x!), wire(y!)]) };
     });

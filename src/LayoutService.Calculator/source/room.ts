@@ -1,10 +1,13 @@
-import { readLength, type Read, type Ticks } from './lengths.js';
+import { readLength, type Ticks, type Units } from './lengths.js';
 import type { Form, Notch, Way } from './form.js';
 
 /** A fault of a field, by the key of the field. */
 export interface FieldFault {
   key: string;
   code: string;
+
+  /** What was typed. */
+  text?: string;
 }
 
 /** A corner, and the field that a fault of the service's at this corner belongs to. */
@@ -22,7 +25,7 @@ export interface Outline {
 /** The outline that the fields give: front left corner first, x to the right, y to the back, counter-clockwise or as walked. */
 export function outlineOf(form: Form): Outline {
   const faults: FieldFault[] = [];
-  const length = (key: string, text: string): Ticks => valueOf(readLength(text, form.units, false), key, faults);
+  const length = (key: string, text: string): Ticks => valueOf(text, form.units, false, key, faults);
   if (form.shape === 'corners') {
     return walked(form, faults, length);
   }
@@ -94,12 +97,14 @@ function notched(notch: Notch, across: Ticks, depth: Ticks, notchAcross: Ticks, 
   return ring.map(([x, y, key]) => ({ x: right ? x : across - x, y: back ? y : depth - y, key }));
 }
 
-export function valueOf(read: Read, key: string, faults: FieldFault[]): Ticks {
+/** The length that a text says; none, and a fault of its field, when it says none. */
+export function valueOf(text: string, units: Units, bare: boolean, key: string, faults: FieldFault[]): Ticks {
+  const read = readLength(text, units, bare);
   if ('ticks' in read && read.ticks > 0) {
     return read.ticks;
   }
 
-  faults.push({ key, code: 'ticks' in read ? 'zero' : read.wrong });
+  faults.push({ key, code: 'ticks' in read ? 'zero' : read.wrong, text });
   return 0;
 }
 

@@ -127,7 +127,7 @@ export class Session implements Desk {
 
     const asked = requestOf(this.form, this.catalogue, this.#currency, this.reference);
     if (asked.faults.length > 0) {
-      this.#refuse(ofFields(asked.faults, this.words));
+      this.#refuse(ofFields(asked.faults, this.words, this.form.units));
       return;
     }
 

@@ -24,7 +24,7 @@ export function checks(desk: Desk, plan: Plan): HTMLElement[] {
     make('p', { class: 'hint' }, words.checksNote),
     make('h5', {}, words.cautions),
     make('ul', { class: 'cautions' }, ...(plan.cautions ?? []).map(caution => make('li', {}, english(desk, caution.text)))),
-    table(words.tabs.checks, [words.status, words.rule, words.has, words.limit, words.source], rows),
+    table(words.tabs.checks, [words.status, words.rule, words.has, words.limit, words.source], rows, [], [], false),
     make('details', {},
       make('summary', {}, words.assumed),
       make('ul', {}, ...plan.assumed.map(assumed => make('li', {}, english(desk, assumed.text))))),

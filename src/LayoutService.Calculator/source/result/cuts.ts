@@ -47,6 +47,6 @@ export function marks(desk: Desk, plan: Plan, run: 'x' | 'y'): HTMLElement[] {
   });
   return [
     make('p', { class: 'hint' }, words.marksHint[run]),
-    table(words.tabs.marks, [words.row, words.markStart[run], words.markEnd[run], words.side, words.why], rows, [], [0, 1, 2, 3]),
+    table(words.tabs.marks, [words.row, words.markStart[run], words.markEnd[run], words.side, words.why], rows, [], [0, 1, 2, 3], false),
   ];
 }

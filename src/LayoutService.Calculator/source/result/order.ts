@@ -23,7 +23,7 @@ export function order(desk: Desk, plan: Plan): HTMLElement[] {
   }
 
   return [
-    table(words.tabs.order, [words.item, words.buy, ...(isPriced ? [words.amount] : [])], rows, [1, 2]),
+    table(words.tabs.order, [words.item, words.buy, ...(isPriced ? [words.amount] : [])], rows, [1, 2], [], false),
     ...(isPriced && unpriced.length > 0 ? [make('p', { class: 'hint' }, filled(words.unpriced, { list: [...new Set(unpriced)].map(code => words.itemWords[code] ?? code.replaceAll('-', ' ')).join(', ') }))] : []),
   ];
 }

@@ -45,7 +45,7 @@ export const en = {
   faultsHead: { one: 'One thing to put right', other: '{n} things to put right' },
   problemHead: 'No plan was made',
   faults: {
-    empty: 'Fill this in.', unit: 'Say feet or inches: 12\' or 12".', unreadable: 'This is no length. Write it as in the hint above.', zero: 'This must be more than nothing.',
+    empty: 'Fill this in.', unit: 'Say feet or inches: 12\' or 12".', unreadable: '“{text}” is no length. {hint}', zero: 'This must be more than nothing.',
     notch: 'The cut-out must be smaller than the room.', fewWalls: 'Give at least two walls; the last closes by itself.', noStock: 'Tick at least one.', count: 'Give a whole number, at most 999.',
   },
   served: {} as Record<string, string>,

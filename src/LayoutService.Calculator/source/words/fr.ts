@@ -46,7 +46,7 @@ export const fr: Words = {
   faultsHead: { one: 'Une chose à corriger', other: '{n} choses à corriger' },
   problemHead: 'Aucun plan n’a été fait',
   faults: {
-    empty: 'À remplir.', unit: 'Précisez pieds ou pouces : 12 pi ou 12 po.', unreadable: 'Ce n’est pas une longueur. Suivez l’exemple ci-dessus.', zero: 'Doit être plus grand que zéro.',
+    empty: 'À remplir.', unit: 'Précisez pieds ou pouces : 12 pi ou 12 po.', unreadable: '« {text} » n’est pas une longueur. {hint}', zero: 'Doit être plus grand que zéro.',
     notch: 'La partie retranchée doit être plus petite que la pièce.', fewWalls: 'Donnez au moins deux murs; le dernier se ferme de lui-même.', noStock: 'Cochez-en au moins un.', count: 'Donnez un nombre entier, au plus 999.',
   },
   served: {

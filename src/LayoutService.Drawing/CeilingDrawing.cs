@@ -111,6 +111,11 @@ public static class CeilingDrawing
 
     private static void Shared(SvgInk ink, CeilingPlan plan, Survey survey, Layers layers, PlanView view, LabelField labels, TapeInk say)
     {
+        if (layers.HasFlag(Layers.Fixtures))
+        {
+            FixtureLayer.Shun(plan, view, labels);
+        }
+
         if (layers.HasFlag(Layers.Joists))
         {
             JoistLayer.Draw(ink, plan.Joists, view);

@@ -54,6 +54,16 @@ internal static class FixtureLayer
         ink.EndGroup();
     }
 
+    /// <summary>Letters that are written before the holes are drawn stay off them where they can.</summary>
+    public static void Shun(CeilingPlan plan, PlanView view, LabelField labels)
+    {
+        foreach (var fixture in plan.Fixtures.Fixtures)
+        {
+            var (wide, high) = Half(fixture, view);
+            labels.Shun(Box.Round(view[fixture.At], (2 * wide) + 8, (2 * high) + 8));
+        }
+    }
+
     private static void Hole(SvgInk ink, PlannedFixture fixture, PlanView view, LabelField labels)
     {
         var at = view[fixture.At];
@@ -96,7 +106,8 @@ internal static class FixtureLayer
             [
                 new(at.X, at.Y + high + 11), new(at.X, at.Y - high - 11), new(at.X + along, at.Y), new(at.X - along, at.Y),
                 new(at.X, at.Y + high + 23), new(at.X, at.Y - high - 23), new(at.X + along, at.Y + 12), new(at.X - along, at.Y - 12),
-                new(at.X + along, at.Y - 12), new(at.X - along, at.Y + 12),
+                new(at.X + along, at.Y - 12), new(at.X - along, at.Y + 12), new(at.X + along, at.Y + 22), new(at.X - along, at.Y - 22), new(at.X + along, at.Y - 22),
+                new(at.X - along, at.Y + 22), new(at.X, at.Y + high + 34), new(at.X, at.Y - high - 34),
             ],
             null,
             bold: bold);

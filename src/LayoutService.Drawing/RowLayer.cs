@@ -56,7 +56,7 @@ internal static class RowLayer
         foreach (var nailer in strapping.Nailers)
         {
             var middle = Between(view[nailer.From], view[nailer.To]);
-            Label.Write(ink, labels, nailer.Id, Lettering.Small, [middle, new(middle.X + 14, middle.Y + 12), new(middle.X - 14, middle.Y - 12)], null);
+            Label.Write(ink, labels, nailer.Id, Lettering.Small, [middle, .. Round(middle, 14, 12), .. Round(middle, 26, 22), .. Round(middle, 40, 34)], null);
         }
 
         ink.EndGroup();
@@ -114,6 +114,13 @@ internal static class RowLayer
 
         labels.Miss();
     }
+
+    /// <summary>Eight places round a middle, the corners first.</summary>
+    private static Spot[] Round(Spot middle, double right, double down) =>
+    [
+        new(middle.X + right, middle.Y + down), new(middle.X - right, middle.Y - down), new(middle.X - right, middle.Y + down), new(middle.X + right, middle.Y - down),
+        new(middle.X + right, middle.Y), new(middle.X - right, middle.Y), new(middle.X, middle.Y + down), new(middle.X, middle.Y - down),
+    ];
 
     private static Spot Between(Spot a, Spot b) => new((a.X + b.X) / 2, (a.Y + b.Y) / 2);
 }

@@ -8,9 +8,17 @@ namespace LayoutService.Drawing;
 /// </summary>
 internal static class SheetLayer
 {
+    /// <summary>How far from its middle a piece's label may stand, in shares of the piece.</summary>
+    private static readonly double[] Shares = [0, 0.15, -0.15, 0.3, -0.3, 0.4, -0.4];
+
     public static void Draw(SvgInk ink, SheetPlan sheets, PlanView view, LabelField labels, TapeInk say)
     {
         ink.Group("sheets", null);
+        foreach (var joint in sheets.Joints)
+        {
+            labels.Shun(view[joint.From], view[joint.To]);
+        }
+
         foreach (var piece in sheets.Pieces)
         {
             ink.Group(piece.Id, piece.MeasureInPlace ? $"{piece.Id}: measure in place" : piece.Id);
@@ -45,12 +53,19 @@ internal static class SheetLayer
         var name = piece.MeasureInPlace ? $"{piece.Id}*" : piece.Id;
         var size = $"{say.Cut(piece.Width)} × {say.Cut(piece.Length)}";
         var upward = box.Width < box.Height && Lettering.Width(size, Lettering.Small) > box.Width;
-        var (dx, dy) = upward ? (8d, 0d) : (0d, 8d);
-        if (Label.Write(ink, labels, name, Lettering.Size, [new(middle.X - dx, middle.Y - dy), middle], within, upward, bold: true))
+        var middles = Shares.SelectMany(down => Shares.Select(right => new Spot(middle.X + (right * box.Width), middle.Y + (down * box.Height)))).ToList();
+        if (Label.WritePair(ink, labels, name, size, middles, within, upward, clear: true))
         {
-            Label.Write(ink, labels, size, Lettering.Small, [new(middle.X + dx, middle.Y + dy)], within, upward);
+            return;
         }
-        else if (!Label.Write(ink, labels, name, Lettering.Small, [middle, new(box.Middle.X, box.Middle.Y)], null, upward, bold: true))
+
+        if (Label.Write(ink, labels, name, Lettering.Size, middles, within, upward, bold: true, clear: true))
+        {
+            Label.Write(ink, labels, size, Lettering.Small, middles, within, upward, bold: false, clear: true);
+        }
+        else if (!Label.WritePair(ink, labels, name, size, middles, within, upward, clear: false)
+            && !Label.Write(ink, labels, name, Lettering.Size, middles, within, upward, bold: true)
+            && !Label.Write(ink, labels, name, Lettering.Small, [middle, new(box.Middle.X, box.Middle.Y)], null, upward, bold: true))
         {
             labels.Miss();
         }

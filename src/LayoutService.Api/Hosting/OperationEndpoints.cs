@@ -32,7 +32,6 @@ public static class OperationEndpoints
             .Produces<Problem>(StatusCodes.Status406NotAcceptable, ProblemResult.MediaType)
             .Produces<Problem>(StatusCodes.Status500InternalServerError, ProblemResult.MediaType)
             .Produces<Problem>(StatusCodes.Status503ServiceUnavailable, ProblemResult.MediaType);
-        routes.MapGet("/", () => Results.Content(FrontPage.Html, "text/html; charset=utf-8")).ExcludeFromDescription();
     }
 }
 

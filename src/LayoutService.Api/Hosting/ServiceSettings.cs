@@ -26,4 +26,7 @@ public sealed class ServiceSettings
 
     /// <summary>Plans of a typical room made in the background after the start, so that calls soon run at full speed; 0 for none.</summary>
     public int WarmUpPlans { get; init; } = 60;
+
+    /// <summary>Origins whose pages may call the service, separated by commas; `*` stands for any, nothing for none.</summary>
+    public string AllowedOrigins { get; init; } = "*";
 }

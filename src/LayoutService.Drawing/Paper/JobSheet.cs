@@ -34,7 +34,8 @@ public static partial class JobSheet
             new PlanPage(pages, plan, survey, "Board").Board();
             pages.Next();
             Print(pages, tables);
-            CutPictures.Print(pages, plan, new TapeInk(survey.Units));
+            CutPictures.Print(pages, plan, new TapeInk(survey.Units), (double)survey.JoistFields[0].RunDegrees);
+            SectionPictures.Print(pages, plan, survey, new TapeInk(survey.Units));
             Print(pages, after);
         }
 

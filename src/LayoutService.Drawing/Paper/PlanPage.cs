@@ -185,7 +185,7 @@ internal sealed class PlanPage
         foreach (var shift in new[] { (0d, 0d), (0, 10), (0, -10), (width * 0.7, 0), (-width * 0.7, 0), (0, 20), (0, -20), (width, 10), (-width, -10) })
         {
             var box = Box.Round(new(middle.X + shift.Item1, middle.Y + shift.Item2), width, Size + 2);
-            if (_labels.Take(box) is not null)
+            if (_labels.Take(clear: false, box))
             {
                 _pages.Ink.DrawRectangle(XBrushes.White, box.Left, box.Top, box.Width, box.Height);
                 _pages.Text(text, box.Left + 1, box.Bottom - 2.2, Size);

@@ -38,6 +38,7 @@ public partial class PrintedTextTests(Service service) : IClassFixture<Service>
             $"{line.GetProperty("description").GetString()} {line.GetProperty("counted").GetRawText()} {line.GetProperty("quantity").GetRawText()}"));
         said.AddRange(plan.GetProperty("cautions").EnumerateArray().Select(caution => caution.GetProperty("text").GetString()!));
         Assert.Contains(said, text => text.StartsWith("hole lamp: Face up", StringComparison.Ordinal));
+        said.Add("On the sheet as pictured");
         Assert.All(said, text => Assert.Contains(Gaps().Replace(text, ""), printed, StringComparison.Ordinal));
     }
 

@@ -74,6 +74,7 @@ public sealed class CeilingDrawingTests
             var labels = svg.Descendants().Where(e => e.Name.LocalName == "text").Select(Place).ToList();
             AssertApart(labels, room);
             AssertOnPaper(labels, svg, room);
+            AssertOffHoles(labels, svg, made.Plan.Fixtures.Fixtures.Select(f => f.Id).ToHashSet(), room);
         }
 
         Assert.True(holes >= 60 && bulkheads >= 5 && batts >= 20, $"{holes} holes, {bulkheads} bulkheads and {batts} fills were drawn");
@@ -122,6 +123,15 @@ public sealed class CeilingDrawingTests
                 Assert.False(labels[i].Box.Meets(labels[j].Box), $"{room}: \"{labels[i].Text}\" lies over \"{labels[j].Text}\"");
             }
         }
+    }
+
+    /// <summary>Round holes are circles in the group that bears the fixture's id; the small one is where it was asked for.</summary>
+    private static void AssertOffHoles(List<(string Text, Box Box)> labels, XElement svg, HashSet<string> fixtures, SeededSurvey room)
+    {
+        static double Number(XElement circle, string name) => double.Parse(circle.Attribute(name)!.Value, CultureInfo.InvariantCulture);
+        var holes = svg.Descendants().Where(e => e.Name.LocalName == "circle" && fixtures.Contains((string?)e.Parent!.Attribute("id") ?? string.Empty) && Number(e, "r") > 2)
+            .Select(e => Box.Round(new(Number(e, "cx"), Number(e, "cy")), 2 * Number(e, "r"), 2 * Number(e, "r"))).ToList();
+        Assert.Equal([], labels.Where(l => holes.Exists(h => h.Meets(l.Box))).Select(l => $"{room}: \"{l.Text}\" lies over a hole"));
     }
 
     private static void AssertOnPaper(List<(string Text, Box Box)> labels, XElement svg, SeededSurvey room)

@@ -11,7 +11,12 @@ public static class ProblemPages
 {
     public static void UseProblems(this WebApplication app)
     {
-        app.UseExceptionHandler(new ExceptionHandlerOptions { ExceptionHandler = Failed, AllowStatusCode404Response = true });
+        app.UseExceptionHandler(new ExceptionHandlerOptions
+        {
+            ExceptionHandler = Failed,
+            AllowStatusCode404Response = true,
+            SuppressDiagnosticsCallback = failed => failed.Exception is OperationCanceledException,
+        });
         app.UseStatusCodePages(context => Bare(context.HttpContext));
     }
 
@@ -47,9 +52,12 @@ public static class ProblemPages
     private static Task Failed(HttpContext context)
     {
         var error = context.Features.Get<IExceptionHandlerFeature>()?.Error;
-        var result = error is BadHttpRequestException refused
-            ? new ProblemResult(KindOf(refused.StatusCode), "The request is not framed as HTTP says.")
-            : new ProblemResult(ProblemKind.Internal, "The service failed to answer; the fault is not in the request.");
+        var result = error switch
+        {
+            BadHttpRequestException refused => new ProblemResult(KindOf(refused.StatusCode), "The request is not framed as HTTP says."),
+            OperationCanceledException => ProblemResult.TimeIsUp(),
+            _ => new ProblemResult(ProblemKind.Internal, "The service failed to answer; the fault is not in the request."),
+        };
         return result.ExecuteAsync(context);
     }
 

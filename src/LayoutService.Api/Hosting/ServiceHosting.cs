@@ -42,8 +42,10 @@ public static class ServiceHosting
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout =
             TimeSpan.FromSeconds(settings.DrainSeconds + settings.BulkDrainSeconds + SecondsToFinish));
         builder.Services.AddSingleton<Readiness>();
-        builder.Services.AddSingleton(_ => new EngineGate(
-            settings.PlansAtOnce > 0 ? settings.PlansAtOnce : Environment.ProcessorCount, settings.PlansWaiting));
+        var gate = new EngineGate(
+            settings.PlansAtOnce > 0 ? settings.PlansAtOnce : Environment.ProcessorCount, settings.PlansWaiting, TimeSpan.FromSeconds(settings.PlanSeconds));
+        builder.Services.AddSingleton(_ => gate);
+        EngineWatch.Show(gate);
         builder.Services.AddRateLimits(settings.RequestsPerMinute);
     }
 

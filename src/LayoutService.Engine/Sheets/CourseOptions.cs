@@ -1,5 +1,6 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Sheets;
 
@@ -52,6 +53,7 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, JointWeig
     private List<CourseOption> Combine(List<CourseOption> heads, List<ButtPattern> patterns)
     {
         var made = new List<CourseOption>();
+        WorkMeter.Spend(5L * patterns.Count * heads.Count);
         foreach (var pattern in patterns)
         {
             foreach (var head in heads)

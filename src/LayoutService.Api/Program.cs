@@ -8,6 +8,11 @@ using LayoutService.Api.Hosting;
 using LayoutService.Api.Jobs;
 using LayoutService.Api.Plans;
 
+if (args is [HealthProbe.Word])
+{
+    return await HealthProbe.AskAsync();
+}
+
 var builder = WebApplication.CreateBuilder(args);
 builder.AddLogs();
 builder.AddServer();
@@ -25,7 +30,7 @@ app.UseHead();
 app.UseCallLog();
 app.UseProblems();
 app.UseRouting();
-app.UseRateLimiter();
+app.UseCallers();
 app.MapContract();
 app.MapPlans();
 app.MapBulk();
@@ -39,3 +44,4 @@ app.MapMetrics();
 app.MapProblems();
 app.Services.GetRequiredService<Readiness>();
 app.Run();
+return 0;

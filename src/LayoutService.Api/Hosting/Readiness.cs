@@ -15,7 +15,7 @@ internal sealed class Readiness
         lifetime.ApplicationStarted.Register(() =>
         {
             warmUp.Run();
-            ready = true;
+            HasStarted = ready = true;
         });
         lifetime.ApplicationStopping.Register(() =>
         {
@@ -25,4 +25,7 @@ internal sealed class Readiness
     }
 
     public bool IsReady => ready;
+
+    /// <summary>True from the end of start-up to the end of the process.</summary>
+    public bool HasStarted { get; private set; }
 }

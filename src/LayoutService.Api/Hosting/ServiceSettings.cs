@@ -12,7 +12,10 @@ public sealed class ServiceSettings
     /// <summary>Seconds that one call may be in the engine; then it is answered with 503. The limit of work mostly ends it before.</summary>
     public int PlanSeconds { get; init; } = 60;
 
-    /// <summary>Requests that one caller (by network address) may send in a minute; 0 stands for no limit.</summary>
+    /// <summary>Callers that are known; when there are any, others get 401.</summary>
+    public IReadOnlyList<CallerKey> Keys { get; init; } = [];
+
+    /// <summary>Requests that one caller (by key, else by network address) may send in a minute; 0 stands for no limit.</summary>
     public int RequestsPerMinute { get; init; }
 
     /// <summary>Calls in bulk at once; more are answered with 503. Each may hold what it has read ahead.</summary>

@@ -11,8 +11,9 @@ public sealed record JoistMember(string Id, string Field, Length At, Length Face
 /// <summary>
 /// The clear space between two neighbouring joist faces (or a wall and a joist face). <see cref="Along"/> is the stretch
 /// along the joists over which it is that wide, from the outline's lowest coordinate; null when that is all of it.
+/// <see cref="Fields"/> are the numbers of the joist fields at its sides: none between walls alone.
 /// </summary>
-public sealed record JoistBay(string Id, Length From, Length To, Length Width, (Length From, Length To)? Along = null);
+public sealed record JoistBay(string Id, Length From, Length To, Length Width, IReadOnlyList<int> Fields, (Length From, Length To)? Along = null);
 
 public sealed record JoistPlan(IReadOnlyList<JoistMember> Members, IReadOnlyList<JoistBay> Bays);
 

@@ -21,8 +21,8 @@ public sealed record InsulationWish
     /// <summary>The part of the room that is filled, an open ring; null for all of it.</summary>
     public IReadOnlyList<Point>? Region { get; init; }
 
-    /// <summary>Depth of the bays: the joists' own, or what is assumed where that was not measured.</summary>
-    public required Length JoistDepth { get; init; }
+    /// <summary>Depth of the joists of each field: their own, or what is assumed where that was not measured.</summary>
+    public required IReadOnlyList<Length> JoistDepths { get; init; }
 }
 
 /// <summary>

@@ -18,36 +18,40 @@ internal static class BattSceneReader
     public static BattScene Of(FramedRoom room, InsulationWish wish, JoistPlan joists, RuleBook book, IReadOnlyList<NailerLine> nailers, IReadOnlyList<string> nailerIds,
         IReadOnlyList<PlacedFixture> placed)
     {
-        var depth = wish.JoistDepth.Units;
-        if (room.Field.Kind == JoistKind.IJoist)
-        {
-            depth = Math.Max(0, depth - (2 * book.Limit("i-joist-flange", room.Survey.Units == UnitSystem.Imperial).Value.Length.Units));
-        }
+        var depths = DepthsOf(room, wish, book);
 
         // the bays run on above a bulkhead
         var floor = room.Solids.Count == 0 ? room.Board : Region.Of(room.Outline, [.. room.OpeningRings.Select(r => (r, 0L))]);
         return new BattScene
         {
             Region = wish.Region is { } ring ? floor.Meet([.. ring.Select(room.Frame.In)]) : floor,
-            Bays = [.. joists.Bays.Select(b => Bay(room, b)).OrderBy(b => b.Across.Lo).ThenBy(b => b.Along?.Lo ?? 0)],
+            Bays = [.. joists.Bays.Select(b => Bay(room, b, depths)).OrderBy(b => b.Across.Lo).ThenBy(b => b.Along?.Lo ?? 0)],
             Obstacles = [.. Services(room), .. BattFixtures.Of(room, placed, book), .. Blocking(nailers, nailerIds)],
             Batts = wish.Batts,
-            Depth = depth,
             Rules = RulesOf(book, room.Survey.Units == UnitSystem.Imperial),
         };
     }
 
-    private static BattBay Bay(FramedRoom room, JoistBay bay)
+    // what batts may fill of each field's joists; of an I-joist, the space between its flanges
+    private static long[] DepthsOf(FramedRoom room, InsulationWish wish, RuleBook book)
     {
+        var flanges = 2 * book.Limit("i-joist-flange", room.Survey.Units == UnitSystem.Imperial).Value.Length.Units;
+        return [.. wish.JoistDepths.Select((depth, field) =>
+            room.Survey.JoistFields[field].Kind == JoistKind.IJoist ? Math.Max(0, depth.Units - flanges) : depth.Units)];
+    }
+
+    private static BattBay Bay(FramedRoom room, JoistBay bay, long[] depths)
+    {
+        var depth = bay.Fields.Count == 0 ? depths.Min() : bay.Fields.Min(f => depths[f]);
         var (a, b) = (room.Frame.AcrossIn(bay.From.Units), room.Frame.AcrossIn(bay.To.Units));
         var across = new Span(Math.Min(a, b), Math.Max(a, b));
         if (bay.Along is not { } along)
         {
-            return new BattBay(bay.Id, across);
+            return new BattBay(bay.Id, across, depth);
         }
 
         var (c, d) = (room.Frame.AlongIn(along.From.Units), room.Frame.AlongIn(along.To.Units));
-        return new BattBay(bay.Id, across, new Span(Math.Min(c, d), Math.Max(c, d)));
+        return new BattBay(bay.Id, across, depth, new Span(Math.Min(c, d), Math.Max(c, d)));
     }
 
     private static IEnumerable<BattObstacle> Services(FramedRoom room)

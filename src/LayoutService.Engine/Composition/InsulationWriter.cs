@@ -42,7 +42,9 @@ internal sealed class InsulationWriter
         // wood between the joists counts as framing
         var (filled, left) = (fills.Sum(f => f.AreaSquareMetres), open.Where(o => o.Reasons.Any(r => r.Kind != "blocking")).Sum(o => o.AreaSquareMetres));
         var joists = Math.Max(0, all - filled - left);
-        var wood = _scene.Rules.WoodRsiPerMetre * Math.Max(0.001m, new Length(_scene.Depth).Millimetres / 1000m);
+        // where fields differ in depth the shallowest joist answers for all: no more is promised than is there
+        var depth = new Length(_scene.Bays.Min(b => b.Depth));
+        var wood = _scene.Rules.WoodRsiPerMetre * Math.Max(0.001m, depth.Millimetres / 1000m);
         return new InsulationPlan
         {
             Purpose = purpose,

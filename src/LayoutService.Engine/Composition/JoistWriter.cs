@@ -94,27 +94,40 @@ public static class JoistWriter
         {
             var (a, b) = (frame.AlongIn(zone.Along.Lo), frame.AlongIn(zone.Along.Hi));
             (Length, Length)? along = room.Joists.Zones.Length == 1 ? null : (new Length(Math.Min(a, b)), new Length(Math.Max(a, b)));
-            var faces = room.Joists.Supports.AsSpan(zone.FirstSupport, zone.SupportCount).ToArray()
-                .Select(s => new Span(Math.Min(frame.AcrossIn(s.Lo), frame.AcrossIn(s.Hi)), Math.Max(frame.AcrossIn(s.Lo), frame.AcrossIn(s.Hi))))
-                .OrderBy(s => s.Lo);
             long at = 0;
-            foreach (var face in faces)
+            IReadOnlyList<int> before = [];
+            foreach (var (face, fields) in Faces(room, zone).OrderBy(s => s.Face.Lo))
             {
-                Add(at, face.Lo, along);
+                Add(at, face.Lo, [.. before.Union(fields)], along);
                 at = Math.Max(at, face.Hi);
+                before = fields;
             }
 
-            Add(at, frame.SizeV, along);
+            Add(at, frame.SizeV, before, along);
         }
 
         return bays;
 
-        void Add(long from, long to, (Length, Length)? along)
+        void Add(long from, long to, IReadOnlyList<int> fields, (Length, Length)? along)
         {
             if (to - from > FloorJoists.TouchingFaces)
             {
-                bays.Add(new JoistBay($"BAY{bays.Count + 1}", new Length(from), new Length(to), new Length(to - from), along));
+                bays.Add(new JoistBay($"BAY{bays.Count + 1}", new Length(from), new Length(to), new Length(to - from), fields, along));
             }
+        }
+    }
+
+    // the faces of a zone's supports from the caller's side, each with the fields of its joists
+    private static IEnumerable<(Span Face, IReadOnlyList<int> Fields)> Faces(FramedRoom room, JoistZone zone)
+    {
+        var next = 0;
+        for (var s = zone.FirstSupport; s < zone.FirstSupport + zone.SupportCount; s++)
+        {
+            var support = room.Joists.Supports[s];
+            var (a, b) = (room.Frame.AcrossIn(support.Lo), room.Frame.AcrossIn(support.Hi));
+            int[] fields = [.. zone.Members.Skip(next).Take(support.MemberCount).Select(m => room.Joists.Members[m].Field).Distinct()];
+            next += support.MemberCount;
+            yield return (new Span(Math.Min(a, b), Math.Max(a, b)), fields);
         }
     }
 }

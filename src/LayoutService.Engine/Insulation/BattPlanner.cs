@@ -40,7 +40,7 @@ public sealed record BattLayout(IReadOnlyList<LaidBatt> Laid, IReadOnlyList<Open
 public sealed class BattPlanner
 {
     private readonly BattScene _scene;
-    private readonly BayDepths _depths;
+    private readonly BattChoice _choice;
     private readonly BattStrips _strips;
     private readonly List<LaidBatt> _laid = [];
     private readonly List<OpenPart> _open = [];
@@ -48,7 +48,7 @@ public sealed class BattPlanner
     private BattPlanner(BattScene scene)
     {
         _scene = scene;
-        _depths = new BayDepths(new BattChoice(BattMake.Of(scene.Batts), scene.Rules.SqueezeMost), scene.Depth);
+        _choice = new BattChoice(BattMake.Of(scene.Batts), scene.Rules.SqueezeMost);
         _strips = new BattStrips(scene.Rules);
     }
 
@@ -57,7 +57,7 @@ public sealed class BattPlanner
         var planner = new BattPlanner(scene);
         foreach (var bay in scene.Bays)
         {
-            foreach (var stretch in new BaySweep(scene, bay, planner._depths).Stretches())
+            foreach (var stretch in new BaySweep(scene, bay, new BayDepths(planner._choice, bay.Depth)).Stretches())
             {
                 planner.Fill(bay, stretch);
             }

@@ -16,17 +16,15 @@ public sealed record BattScene
 
     public required IReadOnlyList<Batt> Batts { get; init; }
 
-    /// <summary>Depth of the joists.</summary>
-    public required long Depth { get; init; }
-
     public required BattRules Rules { get; init; }
 }
 
 /// <summary>The clear space between two neighbouring joist faces, or a wall and a joist face.</summary>
 /// <param name="Id">Its id.</param>
 /// <param name="Across">From face to face.</param>
+/// <param name="Depth">How deep it can be filled: the shallower of the joists at its sides, between their flanges if they have any.</param>
 /// <param name="Along">Where the same joists run; null for all along.</param>
-public sealed record BattBay(string Id, Span Across, Span? Along = null);
+public sealed record BattBay(string Id, Span Across, long Depth, Span? Along = null);
 
 public enum ObstacleKind
 {

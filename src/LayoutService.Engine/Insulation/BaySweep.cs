@@ -35,7 +35,7 @@ internal sealed class BaySweep(BattScene scene, BattBay bay, BayDepths depths)
         var panned = new List<BattObstacle>();
         foreach (var obstacle in scene.Obstacles)
         {
-            if (Shared(obstacle.Across, bay.Across) <= Grazing || obstacle.Top >= 0 || obstacle.Bottom <= -scene.Depth)
+            if (Shared(obstacle.Across, bay.Across) <= Grazing || obstacle.Top >= 0 || obstacle.Bottom <= -bay.Depth)
             {
                 continue;
             }

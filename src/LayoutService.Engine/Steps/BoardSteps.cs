@@ -1,9 +1,10 @@
+using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Sheets;
 
 namespace LayoutService.Engine.Steps;
 
-/// <summary>Cutting and hanging the board, course by course from the start wall, then screws and finish.</summary>
+/// <summary>Cutting and hanging the board, course by course from the start wall, then screws; taping comes last.</summary>
 internal static class BoardSteps
 {
     public static void Write(
@@ -35,7 +36,7 @@ internal static class BoardSteps
             }
         }
 
-        Finish(list, sheets, trade);
+        Screw(list, sheets, trade);
     }
 
     private static void Hang(StepList list, Course course, List<BoardPiece> pieces, TradeText trade)
@@ -77,7 +78,7 @@ internal static class BoardSteps
         return rows.Count == 0 ? string.Empty : $" ({StepList.Names(rows)})";
     }
 
-    private static void Finish(StepList list, SheetPlan sheets, TradeText trade)
+    private static void Screw(StepList list, SheetPlan sheets, TradeText trade)
     {
         var screws = sheets.Pieces.Sum(piece => piece.Screws);
 
@@ -92,6 +93,15 @@ internal static class BoardSteps
                 ("spacing", field),
                 ("edge", edge)),
             sheets.Pieces.Select(Touched));
+    }
+
+    /// <summary>Taping, once the ceiling and its bulkheads are boarded.</summary>
+    public static void Finish(StepList list, SheetPlan sheets, BulkheadPlan bulkheads, TradeText trade)
+    {
+        if (sheets.Pieces.Count == 0)
+        {
+            return;
+        }
 
         var (butt, tapered) = (trade.Of(sheets.ButtJointLength), trade.Of(sheets.TaperedJointLength + sheets.CutEdgeJointLength));
         var face = sheets.Pieces.Max(piece => piece.Layer);
@@ -103,7 +113,8 @@ internal static class BoardSteps
                 + $"({butt}), the joints along the joists ({tapered}) and the angle at the walls; each coat dries before the next.",
                 ("butt", butt),
                 ("along", tapered)),
-            sheets.Pieces.Where(piece => piece.Layer == face).Select(Touched));
+            [.. sheets.Pieces.Where(piece => piece.Layer == face).Select(Touched),
+             .. bulkheads.Bulkheads.SelectMany(b => b.Boards).Select(board => new Touch(TouchKinds.BoardPiece, board.Id))]);
     }
 
     private static Touch Touched(BoardPiece piece) => new(TouchKinds.BoardPiece, piece.Id);

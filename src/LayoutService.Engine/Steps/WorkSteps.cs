@@ -42,6 +42,7 @@ public static class WorkSteps
         BoardSteps.Write(list, sheets, cut, HangingOrder.Of(sheets, joists, walls ?? []), trade);
         BoxSteps.Frame(list, bulkheads ?? BulkheadPlan.None, below: true);
         BoxSteps.Board(list, bulkheads ?? BulkheadPlan.None);
+        BoardSteps.Finish(list, sheets, bulkheads ?? BulkheadPlan.None, trade);
         return list.Steps;
     }
 }

@@ -45,8 +45,16 @@ internal static class HandPlan
             {"code":"strap-screw","unitCode":"C62","counted":100,"waste":0,"quantity":100,"packs":[]}],
            "totals":{"currency":"CAD","amount":66.00,"mass":90,"unpriced":["strap-screw"]}
          },
-         "steps":[]}
+         "steps":[{{Step("cut-lumber")}},
+                  {{Each(Straps, (_, row) => Step("mark-row", ("row", $"r{row + 1}")))}},
+                  {{Each(Straps, (_, row) => Step("fasten-row", [("row", $"r{row + 1}"), ("piece", $"r{row + 1}-1"), .. row == 3 ? [("piece", "r4-2")] : Array.Empty<(string, string)>()]))}},
+                  {{Step("check-plane")}},{{Step("inspect-before-closing")}},
+                  {{Step("hang-course", ("board-piece", "b-1"), ("board-piece", "b-2"))}},{{Step("hang-course", ("board-piece", "b-3"), ("board-piece", "b-4"))}},
+                  {{Step("tape-and-finish")}}]}
         """;
+
+    private static string Step(string code, params (string Kind, string Id)[] touches) =>
+        $$"""{"code":"{{code}}","touches":[{{string.Join(',', touches.Select(t => $$"""{"kind":"{{t.Kind}}","id":"{{t.Id}}"}"""))}}]}""";
 
     private static string Row(int at, int row)
     {

@@ -32,7 +32,7 @@ internal static class BattFills
         Coverage(plan, asked, given, report);
         foreach (var fill in given.Fills)
         {
-            Depth(asked, fill, report);
+            Depth(plan, fill, report);
             Size(asked, fill, report);
             Clear(asked, fill, report);
         }
@@ -113,12 +113,19 @@ internal static class BattFills
         return merged;
     }
 
-    private static void Depth(AskedBatts asked, GivenFill fill, AuditReport report)
+    private static void Depth(GivenPlan plan, GivenFill fill, AuditReport report)
     {
+        var free = plan.Room.Joists.FreeAt((fill.Us.From + fill.Us.To) / 2, (fill.Vs.From + fill.Vs.To) / 2);
         if (fill.Thickness > fill.Depth + Close || Math.Abs(fill.Bottom - fill.Top - fill.Depth) > Close
-            || fill.Top < -asked.Depth - Close || fill.Bottom > Close)
+            || fill.Top < -free - Close || fill.Bottom > Close)
         {
-            report.Fault("batts.depth", fill.Id, $"{fill.Thickness:F2} mm thick in {fill.Depth:F2} from {fill.Top:F2} to {fill.Bottom:F2}; the bay is {asked.Depth:F2} deep");
+            report.Fault("batts.depth", fill.Id, $"{fill.Thickness:F2} mm thick in {fill.Depth:F2} from {fill.Top:F2} to {fill.Bottom:F2}; the bay is {free:F2} deep");
+        }
+
+        // nothing in the way: all of the depth is said to be free
+        if (!fill.Codes.Contains("under_service") && !fill.Codes.Contains("over_service") && Math.Abs(fill.Depth - free) > Close)
+        {
+            report.Fault("batts.depth", fill.Id, $"{fill.Depth:F2} mm said to be free in an empty bay {free:F2} deep");
         }
     }
 

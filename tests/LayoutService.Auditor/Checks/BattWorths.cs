@@ -30,7 +30,7 @@ internal static class BattWorths
 
         var (filled, left) = (given.Fills.Sum(f => f.Drawn), given.Open.Where(o => !o.Wood).Sum(o => o.Area));
         var joists = Math.Max(0, given.Area - filled - left);
-        var wood = 8.5 * asked.Depth / 1000;
+        var wood = 8.5 * plan.Room.Joists.Free.Min() / 1000;
         var flow = given.Fills.Sum(f => f.Drawn / f.Rsi) + (joists / wood) + (left / 0.16);
         if (Math.Abs(given.AreaRsi - (given.Area / flow)) > 0.002 + (given.AreaRsi * 0.002) || Math.Abs(given.Framing - (joists / given.Area)) > 1e-4)
         {

@@ -15,6 +15,7 @@ public static class BulkheadDamages
         new("fasten it to a wall that is not there", "boxes.backing", a => First(a).List("backing").FirstOrDefault() is { } b && StrapDamages.Set(b, "of", new JsonArray("nowhere"))),
         new("leave the board off", "boxes.underside", a => StrapDamages.Set(First(a)!, "boards", new JsonArray())),
         new("say there is more bead", "boxes.bead", a => StrapDamages.Add(First(a)!, "beadLength", a.Units(300))),
+        new("leave it unframed", "steps.once", a => a.List("steps").FirstOrDefault(s => s["code"]!.GetValue<string>() == "frame-bulkhead") is { } s && StrapDamages.Set(s, "code", "rest")),
     ];
 
     private static JsonObject? First(JsonNode answer) => answer.List("bulkheads").Find(b => b.List("members").Count > 0);

@@ -12,5 +12,5 @@ public sealed record Mutation(string Name, string Rule, Func<JsonNode, bool> App
 public static class Mutations
 {
     public static IReadOnlyList<Mutation> All { get; } =
-        [.. StrapDamages.All, .. BoardDamages.All, .. CutDamages.All, .. FigureDamages.All, .. BattDamages.All, .. FixtureDamages.All];
+        [.. StrapDamages.All, .. BoardDamages.All, .. CutDamages.All, .. FigureDamages.All, .. BattDamages.All, .. FixtureDamages.All, .. StepDamages.All];
 }

@@ -21,10 +21,7 @@ internal sealed class AskedBatts
         Wanted = said && wish.Member("purpose").Text() != "none";
         var field = room.Json.GetProperty("joistFields")[0];
         var depth = field.Member("depth").Length(room.Unit);
-        Depth = depth ?? (room.Imperial ? 9.25 * 25.4 : 235);
         Services = [.. room.Json.Member("services").Items().Select((s, i) => Service(s, i, depth, room))];
-        IJoist = field.Member("kind").Text() == "i-joist";
-        Depth -= IJoist ? 2 * (room.Imperial ? 38.1 : 38) : 0;
         Listed = wish.Member("batts") is not null;
         Batts = [.. wish.Member("batts").Items().Select((b, i) => new AskedBatt(
             b.Member("id").Text() ?? $"batt-{i + 1}",
@@ -37,11 +34,6 @@ internal sealed class AskedBatts
     }
 
     public bool Wanted { get; }
-
-    /// <summary>Depth that a bay has without anything in it.</summary>
-    public double Depth { get; }
-
-    public bool IJoist { get; }
 
     /// <summary>True when the request lists the batts; the catalogue's are taken otherwise.</summary>
     public bool Listed { get; }

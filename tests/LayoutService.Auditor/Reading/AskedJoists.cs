@@ -2,8 +2,8 @@ using System.Text.Json;
 
 namespace LayoutService.Auditor.Reading;
 
-/// <summary>One joist asked for: its centre across, its face, and the stretch along that it runs over, mm.</summary>
-public readonly record struct AskedJoist(double Centre, double Face, Stretch Along)
+/// <summary>One joist asked for: its centre across, its face, the stretch along that it runs over, and the depth that batts may fill beside it, mm.</summary>
+public readonly record struct AskedJoist(double Centre, double Face, Stretch Along, double Free)
 {
     public Stretch Across => new(Centre - (Face / 2), Centre + (Face / 2));
 }
@@ -20,6 +20,7 @@ public sealed class AskedJoists
     public AskedJoists(JsonElement fields, double unit, Frame frame, IReadOnlyList<Uv> outline)
     {
         Face = fields[0].Member("face").Length(unit) ?? (unit > 1 ? 38.1 : 38);
+        Free = [.. fields.EnumerateArray().Select(f => FreeDepth(f, unit))];
         Members = fields.EnumerateArray().SelectMany(f => Lay(f, unit, frame, outline)).OrderBy(j => j.Centre).ToList();
         Centres = Members.Select(m => m.Centre).ToList();
     }
@@ -28,6 +29,18 @@ public sealed class AskedJoists
     public double Face { get; }
 
     public IReadOnlyList<AskedJoist> Members { get; }
+
+    /// <summary>Depth that batts may fill beside the joists of each field: 9-1/4 in (235 mm) where it was not measured, less 1-1/2 in (38 mm) for each flange of an I-joist.</summary>
+    public IReadOnlyList<double> Free { get; }
+
+    /// <summary>Depth of the bay that a place lies in: the shallower of the joists at its sides.</summary>
+    public double FreeAt(double along, double across)
+    {
+        var here = Members.Where(m => m.Along.From <= along && along < m.Along.To).ToList();
+        var (low, high) = (here.Where(m => m.Centre < across).ToList(), here.Where(m => m.Centre >= across).ToList());
+        return new[] { low.Count == 0 ? (double?)null : low.MaxBy(m => m.Centre).Free, high.Count == 0 ? null : high.MinBy(m => m.Centre).Free }
+            .Min() ?? Free.Min();
+    }
 
     /// <summary>Centre lines across, ascending, mm from the outline's lowest.</summary>
     public IReadOnlyList<double> Centres { get; }
@@ -46,6 +59,9 @@ public sealed class AskedJoists
         return found;
     }
 
+    private static double FreeDepth(JsonElement field, double unit) =>
+        (field.Member("depth").Length(unit) ?? (unit > 1 ? 9.25 * 25.4 : 235)) - (field.Member("kind").Text() == "i-joist" ? 2 * (unit > 1 ? 38.1 : 38) : 0);
+
     private static IEnumerable<AskedJoist> Lay(JsonElement field, double unit, Frame frame, IReadOnlyList<Uv> outline)
     {
         var face = field.Member("face").Length(unit) ?? (unit > 1 ? 38.1 : 38);
@@ -55,11 +71,11 @@ public sealed class AskedJoists
         {
             if (ring is null)
             {
-                yield return new(centre, face, new(double.NegativeInfinity, double.PositiveInfinity));
+                yield return new(centre, face, new(double.NegativeInfinity, double.PositiveInfinity), FreeDepth(field, unit));
             }
             else if (Reach(ring, centre - (face / 2), centre + (face / 2)) is { } along && along.Length > 0)
             {
-                yield return new(centre, face, along);
+                yield return new(centre, face, along, FreeDepth(field, unit));
             }
         }
     }

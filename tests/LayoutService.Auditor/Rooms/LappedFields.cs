@@ -33,6 +33,13 @@ public static class LappedFields
         var lap = dice.Chance(60) ? Math.Floor(75 / step) * step : 0;
         var other = field.DeepClone().AsObject();
         Shift(other, face, right - left, unit);
+        if (dice.Chance(50))
+        {
+            // a shallower addition, or I-joists: batts beyond the beam lie in another depth
+            other["depth"] = Rewriting.Number(unit > 1 ? 184.15m : 184m, unit);
+            other["kind"] = dice.Chance(50) ? "sawn" : "i-joist";
+        }
+
         field["id"] = "near";
         other["id"] = "far";
         field["region"] = Region(low - 500, beam + lap);

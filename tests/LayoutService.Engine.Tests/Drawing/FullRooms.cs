@@ -40,7 +40,7 @@ internal static class FullRooms
                 ? [new BulkheadWish { Id = "along", Edges = [0], Width = Units(20), Drop = Units(9), Frame = new("2x2", Units(2), Units(2), [new StickStock("frame", Units(120))]) }]
                 : [],
             Insulation = room.Seed % 3 == 0
-                ? new InsulationWish { Purpose = InsulationPurpose.Sound, Batts = [new Batt("r13", Units(4), Units(15), Units(48), 2.29m, true)], JoistDepth = Units(9) }
+                ? new InsulationWish { Purpose = InsulationPurpose.Sound, Batts = [new Batt("r13", Units(4), Units(15), Units(48), 2.29m, true)], JoistDepths = [Units(9)] }
                 : null,
         };
     }

@@ -28,10 +28,9 @@ internal static class BattBench
     public static BattScene Scene(params BattObstacle[] obstacles) => new()
     {
         Region = Region.Of([new(0, 0), new(Mm(4000), 0), new(Mm(4000), Mm(3000)), new(0, Mm(3000))], []),
-        Bays = [new BattBay("BAY1", new Span(Mm(1000), Mm(1368)))],
+        Bays = [new BattBay("BAY1", new Span(Mm(1000), Mm(1368)), Mm(235))],
         Obstacles = obstacles,
         Batts = [Thin, Full],
-        Depth = Mm(235),
         Rules = Rules,
     };
 

@@ -66,7 +66,7 @@ public class BattPlannerTests
     {
         var scene = Scene(Box(new Span(1000, 2000), new Span(1000, 1368), -235, 0, ObstacleKind.PannedReturn)) with
         {
-            Bays = [new BattBay("BAY1", new Span(Mm(1000), Mm(1368))), new BattBay("BAY2", new Span(Mm(1406), Mm(1774)))],
+            Bays = [new BattBay("BAY1", new Span(Mm(1000), Mm(1368)), Mm(235)), new BattBay("BAY2", new Span(Mm(1406), Mm(1774)), Mm(235))],
         };
         var layout = BattPlanner.Plan(scene);
 
@@ -77,7 +77,7 @@ public class BattPlannerTests
     [Fact]
     public void A_wide_bay_takes_strips_side_by_side()
     {
-        var scene = Scene() with { Bays = [new BattBay("BAY1", new Span(Mm(1000), Mm(1600)))], Batts = [Full] };
+        var scene = Scene() with { Bays = [new BattBay("BAY1", new Span(Mm(1000), Mm(1600)), Mm(235))], Batts = [Full] };
 
         Assert.Equal([(0L, 4000L, 1000L, 1381L, 150L), (0L, 4000L, 1381L, 1600L, 150L)], Laid(scene));
         Assert.Equal([Mm(381), Mm(219 + 13)], BattPlanner.Plan(scene).Laid.Select(l => l.CutWidth));
@@ -87,7 +87,7 @@ public class BattPlannerTests
     public void A_batt_is_cut_a_little_wider_than_its_bay_but_never_wider_than_itself()
     {
         Assert.Equal(Mm(381), BattPlanner.Plan(Scene()).Laid[0].CutWidth);
-        Assert.Equal(Mm(313), BattPlanner.Plan(Scene() with { Bays = [new BattBay("BAY1", new Span(0, Mm(300)))] }).Laid[0].CutWidth);
+        Assert.Equal(Mm(313), BattPlanner.Plan(Scene() with { Bays = [new BattBay("BAY1", new Span(0, Mm(300)), Mm(235))] }).Laid[0].CutWidth);
     }
 
     [Fact]

@@ -12,7 +12,7 @@ internal static class SmallBatts
 
     public static TakeoffFacts Over(TakeoffFacts facts, params BattFill[] fills) => facts with
     {
-        InsulationWish = new InsulationWish { Purpose = InsulationPurpose.Sound, Batts = [Batt], JoistDepth = Inches(9.25m) },
+        InsulationWish = new InsulationWish { Purpose = InsulationPurpose.Sound, Batts = [Batt], JoistDepths = [Inches(9.25m)] },
         Insulation = new InsulationPlan
         {
             Purpose = InsulationPurpose.Sound,

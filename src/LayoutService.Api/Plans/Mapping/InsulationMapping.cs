@@ -26,7 +26,8 @@ internal static class InsulationMapping
                 ? [.. batts.Select((batt, i) => Of(batt, i, assumed))]
                 : CatalogueBatts.Of(purpose, assumed),
             Region = bays == BaysWord.Region ? RoomMapping.OpenRing(wish.Region!, assumed.Imperial) : null,
-            JoistDepth = assumed.Length("#/joistFields/0/depth", "The depth of the joists", request.JoistFields![0].Depth, 9.25m, 235),
+            JoistDepths = [.. request.JoistFields!.Select((field, i) => assumed.Length(
+                string.Create(CultureInfo.InvariantCulture, $"#/joistFields/{i}/depth"), "The depth of the joists", field.Depth, 9.25m, 235))],
         };
     }
 

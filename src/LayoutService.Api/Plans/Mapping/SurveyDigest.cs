@@ -216,7 +216,11 @@ internal static class SurveyDigest
             return;
         }
 
-        add("joistDepth", wish.JoistDepth);
+        foreach (var depth in wish.JoistDepths)
+        {
+            add("joistDepth", depth);
+        }
+
         AddRing(wish.Region ?? [], add);
         foreach (var batt in wish.Batts)
         {

@@ -21,6 +21,6 @@ echo "-- openapi-schema-validator, ajv: schemas, examples, served answers"
 node schemas.mjs "$base" "$here/../../openapi/examples"
 echo "-- a TypeScript client, compiled strictly and run"
 npx openapi-typescript contract.json --default-non-nullable=false -o contract.d.ts >/dev/null
-npx tsc --strict --noUncheckedIndexedAccess --exactOptionalPropertyTypes --target es2022 --module nodenext --moduleResolution nodenext --skipLibCheck false --types "" --lib es2022,dom --outDir built client.ts
+npx tsc --project tsconfig.json
 node built/client.js "$base"
 echo "all checks passed"

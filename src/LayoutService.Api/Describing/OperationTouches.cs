@@ -20,7 +20,7 @@ internal sealed class OperationTouches : IOperationFilter
         {
             if (response is OpenApiResponse own)
             {
-                own.Headers = Headers(status, operation.Tags?.Any(tag => tag.Name == "Operation") == true && operation.OperationId != "getLimits");
+                own.Headers = Headers(status, context.ApiDescription.RelativePath?.StartsWith("v1/", StringComparison.Ordinal) != true);
                 foreach (var list in (own.Content ?? new Dictionary<string, IOpenApiMediaType>()).Values.Select(content => content.Schema).OfType<OpenApiSchema>().Where(schema => schema.Type == JsonSchemaType.Array))
                 {
                     list.MaxItems ??= BoundsFilter.MostAnswerItems;

@@ -10,10 +10,16 @@ using LayoutService.Api.Jobs;
 using LayoutService.Api.Pages;
 using LayoutService.Api.Plans;
 
+if (args is [HealthProbe.Word])
+{
+    return await HealthProbe.AskAsync();
+}
+
 var builder = WebApplication.CreateBuilder(args);
 builder.AddLogs();
 builder.AddServer();
 builder.AddOtherOrigins();
+builder.AddTelemetry();
 builder.Services.AddContract();
 builder.Services.AddPlans();
 builder.Services.AddBulk();
@@ -29,7 +35,7 @@ app.UseCallLog();
 app.UseProblems();
 app.UseRouting();
 app.UseCors();
-app.UseRateLimiter();
+app.UseCallers();
 app.MapContract();
 app.MapPlans();
 app.MapBulk();
@@ -39,8 +45,10 @@ app.MapJobs();
 app.MapComparisons();
 app.MapCsvMetadata();
 app.MapOperation();
+app.MapMetrics();
 app.MapProblems();
 app.MapCalculator();
 app.MapPages();
 app.Services.GetRequiredService<Readiness>();
 app.Run();
+return 0;

@@ -1,5 +1,6 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Composition;
+using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine;
 
@@ -9,6 +10,10 @@ namespace LayoutService.Engine;
 /// </summary>
 public static class CuttingEngine
 {
+    /// <summary>The cut plan, or why there is none, under a meter of its work.</summary>
+    public static CutOutcome Cut(CutOrder order, WorkMeter meter) =>
+        WorkMeter.Run(meter, () => Cut(order), () => new CutOutcome.NotPossible([Findings.TooMuchWork()]));
+
     public static CutOutcome Cut(CutOrder order)
     {
         var (sticks, noSticks) = order.Sticks is { } lengths ? new StickOrderCut(order, lengths).Of() : (null, []);

@@ -22,6 +22,10 @@ public static class JobEngine
         return [.. rooms.Select(room => room with { Strapping = room.Strapping with { Kerf = kerf, EndTrim = trim } })];
     }
 
+    /// <summary>The order, or why there is none, under a meter of its work.</summary>
+    public static JobOutcome Pool(IReadOnlyList<JobRoom> rooms, WorkMeter meter) =>
+        WorkMeter.Run(meter, () => Pool(rooms), () => new JobOutcome.NotPossible([Findings.TooMuchWork()]));
+
     public static JobOutcome Pool(IReadOnlyList<JobRoom> rooms)
     {
         var (lumber, noLumber) = new JobLumber(rooms).Of();

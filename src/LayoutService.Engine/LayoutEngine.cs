@@ -4,6 +4,7 @@ using LayoutService.Engine.Checks;
 using LayoutService.Engine.Composition;
 using LayoutService.Engine.Fixtures;
 using LayoutService.Engine.Insulation;
+using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Strapping;
 using LayoutService.Engine.Takeoff;
@@ -19,6 +20,12 @@ public static class LayoutEngine
 {
     /// <summary>Version of the planning method; a change that can alter any plan changes it.</summary>
     public const string EngineVersion = "1.1.0";
+
+    /// <summary>The plan, or why there is none.</summary>
+    /// <param name="survey">The room and what is wanted.</param>
+    /// <param name="meter">Counts the work and ends it; without one there is no end but the search's own budgets.</param>
+    public static PlanOutcome Plan(Survey survey, WorkMeter? meter) =>
+        WorkMeter.Run(meter, () => Plan(survey), () => new PlanOutcome.NotPossible([Findings.TooMuchWork()]));
 
     public static PlanOutcome Plan(Survey survey)
     {

@@ -27,6 +27,12 @@ internal sealed partial class RoomDesk(PlanDesk desk, EngineGate gate, ILogger<R
             Write(bytes, line);
             return new(bytes, line.Kind == BulkLineWord.Plan);
         }
+        catch (OperationCanceledException) when (!stop.IsCancellationRequested)
+        {
+            bytes.Clear();
+            Write(bytes, Problem(room, null, ProblemResult.TimeIsUp()));
+            return new(bytes, false);
+        }
         catch (Exception fault) when (fault is not OperationCanceledException)
         {
             LogFailed(fault, room.Line.Number);
@@ -66,7 +72,7 @@ internal sealed partial class RoomDesk(PlanDesk desk, EngineGate gate, ILogger<R
         }
 
         using var place = await gate.WaitAsync(stop);
-        var (plan, none) = PlanDesk.Plan(asked);
+        var (plan, none) = PlanDesk.Plan(asked, place);
         return plan is null
             ? Problem(room, asked.Reference, none!)
             : new()

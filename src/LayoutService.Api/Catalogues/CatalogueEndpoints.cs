@@ -6,9 +6,12 @@ namespace LayoutService.Api.Catalogues;
 /// <summary>The figures applied, and where they are published.</summary>
 public static class CatalogueEndpoints
 {
+    /// <summary>A version of the service never changes them; an hour lets a new version be seen soon.</summary>
+    private const int SecondsKept = 3600;
+
     public static void MapCatalogues(this IEndpointRouteBuilder routes)
     {
-        var standards = routes.MapGroup("/v1").WithTags("Standards").AddEndpointFilter(new Acceptable("application/json"));
+        var standards = routes.MapGroup("/v1").WithTags("Standards").AddEndpointFilter(new Tagged(SecondsKept)).AddEndpointFilter(new Acceptable("application/json"));
         standards.MapGet("/rules", () => JsonAnswer.Of(CatalogueWriting.Rules()))
             .WithName("listRules")
             .WithSummary("Rules applied")

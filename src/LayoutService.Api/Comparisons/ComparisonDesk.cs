@@ -63,14 +63,13 @@ internal sealed class ComparisonDesk(IValidator<ComparisonRequest> bounds, RoomP
         var lines = new List<VariantAnswer>();
         for (var i = 0; i < accepted.Count; i++)
         {
-            stop.ThrowIfCancellationRequested();
             var room = accepted[i];
             var line = new VariantAnswer
             {
                 Name = i == 0 ? BaseName : request.Variants![i - 1].Name!,
                 Digest = SurveyDigest.Of(room.Asked.Survey),
             };
-            lines.Add(LayoutEngine.Plan(room.Asked.Survey) switch
+            lines.Add(LayoutEngine.Plan(room.Asked.Survey, place.Meter()) switch
             {
                 PlanOutcome.Made made => line with
                 {

@@ -23,7 +23,7 @@ internal sealed class VariantRequestValidator : AbstractValidator<VariantRequest
     {
         RuleFor(x => x.Name).Needed().Length(1, ServiceLimits.MaxIdLength).WithErrorCode("text_length")
             .WithMessage("This text must have from {MinLength} to {MaxLength} characters; it has {TotalLength}.")
-            .Matches(WireRules.TextPattern).WithErrorCode("text_pattern").WithMessage("This text holds a control character.");
+            .Pattern(WireRules.TextPattern).WithErrorCode("text_pattern").WithMessage("This text holds a control character.");
         RuleFor(x => x.Change).Needed();
     }
 }

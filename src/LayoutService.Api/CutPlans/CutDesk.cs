@@ -36,7 +36,7 @@ internal sealed class CutDesk(CutRules rules, EngineGate gate)
             return (null, ProblemResult.Busy());
         }
 
-        return CuttingEngine.Cut(asked.Order) switch
+        return CuttingEngine.Cut(asked.Order, place.Meter()) switch
         {
             CutOutcome.Made made => (Write(made.Plan, asked, RequestDigest.Of(body.Reading.Root)), null),
             CutOutcome.NotPossible none => (null, NoPlan(none.Findings)),

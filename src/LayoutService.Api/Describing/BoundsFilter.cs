@@ -8,7 +8,7 @@ namespace LayoutService.Api.Describing;
 /// <summary>Gives every text, list and number that has no bounds of its own the general ones.</summary>
 internal sealed class BoundsFilter : ISchemaFilter
 {
-    private const int MostAnswerItems = 1_000_000;
+    internal const int MostAnswerItems = 1_000_000;
     private const int MostAnswerText = 4000;
     private const string Furthest = "1000000000000";
 

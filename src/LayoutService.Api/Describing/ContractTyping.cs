@@ -1,17 +1,28 @@
 using System.Text.Json.Nodes;
+using LayoutService.Api.Hosting;
 
 namespace LayoutService.Api.Describing;
 
 /// <summary>Last touches to the written contract that the generator's model cannot hold.</summary>
 internal static class ContractTyping
 {
-    /// <summary>States the server, that no call needs credentials, and what the tags mean.</summary>
+    /// <summary>States the server, that a call needs a key where keys are set, and what the tags mean.</summary>
     public static void Finish(JsonObject document)
     {
         OnOneLine(document["paths"]!);
         OnOneLine(document["components"]!);
-        document["servers"] = new JsonArray(new JsonObject { ["url"] = "/", ["description"] = "This service." });
-        document["security"] = new JsonArray();
+        document["servers"] = new JsonArray(new JsonObject { ["url"] = "/", ["description"] = "This service, in production or wherever it runs.", ["x-internal"] = false });
+        document["components"]!["securitySchemes"] = new JsonObject
+        {
+            ["key"] = new JsonObject
+            {
+                ["type"] = "apiKey",
+                ["in"] = "header",
+                ["name"] = CallerKeys.Header,
+                ["description"] = "Needed where the operator has set keys; elsewhere everybody may call.",
+            },
+        };
+        document["security"] = new JsonArray(new JsonObject { ["key"] = new JsonArray() }, new JsonObject());
         document["tags"] = new JsonArray(
             new JsonObject { ["name"] = "Cut plans", ["description"] = "The cutting engine alone: pieces and stock in, cuts out." },
             new JsonObject { ["name"] = "Operation", ["description"] = "For those who run the service, or find their way in it." },

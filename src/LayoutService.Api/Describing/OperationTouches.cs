@@ -20,7 +20,11 @@ internal sealed class OperationTouches : IOperationFilter
         {
             if (response is OpenApiResponse own)
             {
-                own.Headers = Headers(status);
+                own.Headers = Headers(status, context.ApiDescription.RelativePath?.StartsWith("v1/", StringComparison.Ordinal) != true);
+                foreach (var list in (own.Content ?? new Dictionary<string, IOpenApiMediaType>()).Values.Select(content => content.Schema).OfType<OpenApiSchema>().Where(schema => schema.Type == JsonSchemaType.Array))
+                {
+                    list.MaxItems ??= BoundsFilter.MostAnswerItems;
+                }
                 own.Description = Title(status) ?? own.Description;
             }
         }
@@ -64,7 +68,7 @@ internal sealed class OperationTouches : IOperationFilter
         },
     };
 
-    private static Dictionary<string, IOpenApiHeader> Headers(string status)
+    private static Dictionary<string, IOpenApiHeader> Headers(string status, bool unlimited)
     {
         var headers = new Dictionary<string, IOpenApiHeader>(StringComparer.Ordinal)
         {
@@ -74,6 +78,18 @@ internal sealed class OperationTouches : IOperationFilter
                 Schema = new OpenApiSchema { Type = JsonSchemaType.String, MinLength = 1, MaxLength = 64, Pattern = "^[A-Za-z0-9._-]+$" },
             },
         };
+        headers["Access-Control-Allow-Origin"] = Text("The origin of the page that calls, where the operator allows it.", 200);
+        if (!unlimited && status[0] is '2' or '4')
+        {
+            headers["RateLimit-Policy"] = Text("Calls in a window, and the window's seconds, as in \"minute\";q=60;w=60; where the operator sets a limit.", 100);
+            headers["RateLimit"] = Text("Calls left, and seconds to the next window, as in \"minute\";r=59;t=60; where the operator sets a limit.", 100);
+        }
+
+        if (status is "401")
+        {
+            headers["WWW-Authenticate"] = Text("How to say who calls.", 100);
+        }
+
         if (status is "429" or "503")
         {
             headers["Retry-After"] = new OpenApiHeader
@@ -85,6 +101,12 @@ internal sealed class OperationTouches : IOperationFilter
 
         return headers;
     }
+
+    private static OpenApiHeader Text(string description, int longest) => new()
+    {
+        Description = description,
+        Schema = new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = longest, Pattern = WireRules.TextPattern },
+    };
 
     private static string? Title(string status) => status == "200"
         ? "The answer."

@@ -48,5 +48,5 @@ internal static class PlanForms
     }
 
     private static DocumentResult Drawn(FinishedPlan plan, string? view) => new(
-        Encoding.UTF8.GetBytes(CeilingDrawing.Svg(plan.Plan, plan.Asked.Survey, plan.Layers)), SvgType, "ceiling.svg");
+        Encoding.UTF8.GetBytes(CeilingDrawing.Svg(plan.Plan, plan.Asked.Survey, plan.Layers)), SvgType, "ceiling.svg") { Policy = "default-src 'none'" };
 }

@@ -1,34 +1,37 @@
+using LayoutService.Engine.Measures;
+
 namespace LayoutService.Api.Hosting;
 
 /// <summary>
 /// Lets a bounded number of requests into the engine at once, and a bounded number wait; the rest are told to come back,
-/// so that load never becomes memory.
+/// so that load never becomes memory. Whoever is in has a bounded time.
 /// </summary>
-public sealed class EngineGate : IDisposable
+/// <param name="places">How many may be in the engine at once.</param>
+/// <param name="mostWaiting">How many may wait.</param>
+/// <param name="longest">How long one call may be in the engine.</param>
+public sealed class EngineGate(int places, int mostWaiting, TimeSpan longest) : IDisposable
 {
-    private readonly SemaphoreSlim places;
-    private readonly int mostWaiting;
+    private readonly SemaphoreSlim free = new(places, places);
     private int waiting;
 
-    public EngineGate(int places, int mostWaiting)
-    {
-        this.places = new SemaphoreSlim(places, places);
-        this.mostWaiting = mostWaiting;
-        Places = places;
-    }
-
     /// <summary>How many may be in the engine at once.</summary>
-    public int Places { get; }
+    public int Places { get; } = places;
+
+    /// <summary>How many are in the engine now.</summary>
+    public int Taken => Places - free.CurrentCount;
+
+    /// <summary>How many wait now.</summary>
+    public int Waiting => Volatile.Read(ref waiting);
 
     /// <summary>Whether nobody is in the engine.</summary>
     public bool IsIdle => places.CurrentCount == Places;
 
     /// <summary>A place in the engine, to be given back by disposing of it; null when too many wait already.</summary>
-    public async ValueTask<IDisposable?> EnterAsync(CancellationToken stop)
+    public async ValueTask<EnginePlace?> EnterAsync(CancellationToken stop)
     {
-        if (places.Wait(0, stop))
+        if (free.Wait(0, stop))
         {
-            return new Place(places);
+            return new EnginePlace(free, longest, stop);
         }
 
         if (Interlocked.Increment(ref waiting) > mostWaiting)
@@ -39,8 +42,7 @@ public sealed class EngineGate : IDisposable
 
         try
         {
-            await places.WaitAsync(stop);
-            return new Place(places);
+            return await WaitAsync(stop);
         }
         finally
         {
@@ -49,16 +51,45 @@ public sealed class EngineGate : IDisposable
     }
 
     /// <summary>A place, however long it takes: for callers whose own number is bounded.</summary>
-    public async ValueTask<IDisposable> WaitAsync(CancellationToken stop)
+    public async ValueTask<EnginePlace> WaitAsync(CancellationToken stop)
     {
-        await places.WaitAsync(stop);
-        return new Place(places);
+        await free.WaitAsync(stop);
+        return new EnginePlace(free, longest, stop);
     }
 
-    public void Dispose() => places.Dispose();
+    public void Dispose() => free.Dispose();
+}
 
-    private sealed class Place(SemaphoreSlim places) : IDisposable
+/// <summary>A place in the engine, and the end of what may be done in it.</summary>
+public sealed class EnginePlace : IDisposable
+{
+    private readonly SemaphoreSlim free;
+    private readonly CancellationTokenSource end;
+    private readonly EngineWatch watch = new();
+    private WorkMeter? meter;
+
+    internal EnginePlace(SemaphoreSlim free, TimeSpan longest, CancellationToken caller)
     {
-        public void Dispose() => places.Release();
+        this.free = free;
+        end = CancellationTokenSource.CreateLinkedTokenSource(caller);
+        end.CancelAfter(longest);
+    }
+
+    /// <summary>Cancelled when the caller has left or the time is up.</summary>
+    public CancellationToken Stop => end.Token;
+
+    /// <summary>A new meter for one room, one order or one cut plan.</summary>
+    public WorkMeter Meter()
+    {
+        watch.Add(meter);
+        return meter = new WorkMeter(ServiceLimits.MaxWork, end.Token);
+    }
+
+    public void Dispose()
+    {
+        watch.Add(meter);
+        watch.Finish();
+        end.Dispose();
+        free.Release();
     }
 }

@@ -18,6 +18,9 @@ public sealed record LimitsAnswer
     /// <summary>Levels of nesting of a body.</summary>
     public int Depth { get; init; } = SyntaxCheck.MaxDepth;
 
+    /// <summary>Thousands of elementary operations on one room, one order or one cut plan.</summary>
+    public long Work { get; init; } = ServiceLimits.MaxWork / 1000;
+
     /// <summary>Corners of the room's outline, the first not counted twice.</summary>
     public int Corners { get; init; } = ServiceLimits.MaxCorners;
 

@@ -7,6 +7,7 @@ public static class OperationEndpoints
     {
         var operation = routes.MapGroup("").WithTags("Operation");
         operation.MapGet("/v1/limits", () => JsonAnswer.Of(new LimitsAnswer()))
+            .AddEndpointFilter(new Tagged(3600))
             .AddEndpointFilter(new Acceptable("application/json"))
             .WithName("getLimits")
             .WithSummary("Limits of a request")
@@ -32,9 +33,20 @@ public static class OperationEndpoints
             .Produces<Problem>(StatusCodes.Status406NotAcceptable, ProblemResult.MediaType)
             .Produces<Problem>(StatusCodes.Status500InternalServerError, ProblemResult.MediaType)
             .Produces<Problem>(StatusCodes.Status503ServiceUnavailable, ProblemResult.MediaType);
+        operation.MapGet("/health/startup", (Readiness readiness) => readiness.HasStarted
+                ? JsonAnswer.Of(new HealthAnswer("started"))
+                : new ProblemResult(ProblemKind.Busy, "The service is starting."))
+            .AddEndpointFilter(new Acceptable("application/json"))
+            .WithName("getStartup")
+            .WithSummary("Has it started")
+            .WithDescription("Answers 503 until the service has warmed up, and 200 from then to its end.")
+            .Produces<HealthAnswer>()
+            .Produces<Problem>(StatusCodes.Status406NotAcceptable, ProblemResult.MediaType)
+            .Produces<Problem>(StatusCodes.Status500InternalServerError, ProblemResult.MediaType)
+            .Produces<Problem>(StatusCodes.Status503ServiceUnavailable, ProblemResult.MediaType);
     }
 }
 
 /// <summary>How the service is.</summary>
-/// <param name="Status">`live` or `ready`.</param>
+/// <param name="Status">`live`, `ready` or `started`.</param>
 public sealed record HealthAnswer(string Status);

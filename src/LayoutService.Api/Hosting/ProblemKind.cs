@@ -13,6 +13,9 @@ public sealed record ProblemKind(string Name, int Status, string Title, string T
     public static readonly ProblemKind BadQuery = new("invalid-query", 400, "The query cannot be read",
         "The part of the address after the question mark holds a name or a word that this call does not know.");
 
+    public static readonly ProblemKind Unauthorized = new("unauthorized", 401, "The caller is not known",
+        "This service is set to answer only callers that it knows. Send the key that its operator gave you in the header X-Api-Key; never in an address.");
+
     public static readonly ProblemKind NotFound = new("not-found", 404, "There is nothing here",
         "No resource has this address. The addresses are listed in /openapi/v1.json.");
 
@@ -48,7 +51,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string T
 
     /// <summary>All kinds, by status.</summary>
     public static IReadOnlyList<ProblemKind> All { get; } =
-        [Unreadable, BadQuery, NotFound, MethodNotAllowed, NotAcceptable, Timeout, TooLarge, NotJson, Invalid, NoPlan, TooMany, Internal, Busy];
+        [Unreadable, BadQuery, Unauthorized, NotFound, MethodNotAllowed, NotAcceptable, Timeout, TooLarge, NotJson, Invalid, NoPlan, TooMany, Internal, Busy];
 
     /// <summary>Its address, relative to the service.</summary>
     public string Address => $"/problems/{Name}";

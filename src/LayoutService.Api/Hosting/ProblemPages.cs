@@ -11,7 +11,12 @@ public static class ProblemPages
 {
     public static void UseProblems(this WebApplication app)
     {
-        app.UseExceptionHandler(new ExceptionHandlerOptions { ExceptionHandler = Failed, AllowStatusCode404Response = true });
+        app.UseExceptionHandler(new ExceptionHandlerOptions
+        {
+            ExceptionHandler = Failed,
+            AllowStatusCode404Response = true,
+            SuppressDiagnosticsCallback = failed => failed.Exception is OperationCanceledException,
+        });
         app.UseStatusCodePages(context => Bare(context.HttpContext));
     }
 
@@ -22,10 +27,12 @@ public static class ProblemPages
             .WithSummary("What a kind of problem means")
             .WithDescription("The page that a problem's `type` leads to.")
             .Produces<ProblemKindAnswer>()
-            .Produces<Problem>(StatusCodes.Status404NotFound, ProblemResult.MediaType);
+            .Produces<Problem>(StatusCodes.Status404NotFound, ProblemResult.MediaType)
+            .Produces<Problem>(StatusCodes.Status500InternalServerError, ProblemResult.MediaType);
 
     private static IResult Page(string name, HttpRequest request)
     {
+        request.HttpContext.Response.Headers.ContentSecurityPolicy = "default-src 'none'";
         var kind = ProblemKind.All.FirstOrDefault(k => k.Name == name);
         if (kind is null)
         {
@@ -47,9 +54,12 @@ public static class ProblemPages
     private static Task Failed(HttpContext context)
     {
         var error = context.Features.Get<IExceptionHandlerFeature>()?.Error;
-        var result = error is BadHttpRequestException refused
-            ? new ProblemResult(KindOf(refused.StatusCode), "The request is not framed as HTTP says.")
-            : new ProblemResult(ProblemKind.Internal, "The service failed to answer; the fault is not in the request.");
+        var result = error switch
+        {
+            BadHttpRequestException refused => new ProblemResult(KindOf(refused.StatusCode), "The request is not framed as HTTP says."),
+            OperationCanceledException => ProblemResult.TimeIsUp(),
+            _ => new ProblemResult(ProblemKind.Internal, "The service failed to answer; the fault is not in the request."),
+        };
         return result.ExecuteAsync(context);
     }
 
@@ -76,7 +86,7 @@ public static class ProblemPages
         context.Request.Path.StartsWithSegments("/v1/plans/bulk", StringComparison.Ordinal) ? BulkForms.Both : "application/json";
 
     private static string Known(string method) =>
-        method is "GET" or "HEAD" or "POST" or "PUT" or "DELETE" or "PATCH" or "OPTIONS" or "TRACE" ? method : "used";
+        method is "GET" or "HEAD" or "POST" or "PUT" or "DELETE" or "PATCH" or "OPTIONS" or "TRACE" or "QUERY" ? method : "used";
 
     private static ProblemKind KindOf(int status) =>
         ProblemKind.All.FirstOrDefault(k => k.Status == status)

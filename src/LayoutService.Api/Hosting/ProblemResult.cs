@@ -17,6 +17,9 @@ public sealed class ProblemResult(
 
     public static ProblemResult Busy() => new(ProblemKind.Busy, "All places for planning are taken; try again in a second.");
 
+    /// <summary>A call was in the engine for as long as it may be.</summary>
+    public static ProblemResult TimeIsUp() => new(ProblemKind.Busy, "Working this out took longer than one call may; ask for quick effort or for less at once.");
+
     public Task ExecuteAsync(HttpContext httpContext)
     {
         var problem = For(httpContext.Request.Path, httpContext.TraceIdentifier);
@@ -31,17 +34,29 @@ public sealed class ProblemResult(
     }
 
     /// <summary>The problem as it is written.</summary>
-    public Problem For(string path, string requestId) => new()
+    public Problem For(string path, string requestId)
     {
-        Type = kind.Address,
-        Title = kind.Title,
-        Status = kind.Status,
-        Detail = detail,
-        Instance = path,
-        RequestId = requestId,
-        Errors = errors,
-        Findings = findings,
-    };
+        Count();
+        return new()
+        {
+            Type = kind.Address,
+            Title = kind.Title,
+            Status = kind.Status,
+            Detail = detail,
+            Instance = path,
+            RequestId = requestId,
+            Errors = errors,
+            Findings = findings,
+        };
+    }
+
+    private void Count()
+    {
+        foreach (var code in (errors ?? []).Select(e => e.Code).Concat((findings ?? []).Select(f => f.Code)).DefaultIfEmpty(kind.Name))
+        {
+            EngineWatch.Refused(kind.Status, code);
+        }
+    }
 
     private void AddHeaders(IHeaderDictionary headers)
     {

@@ -15,7 +15,7 @@ internal sealed class Readiness
         lifetime.ApplicationStarted.Register(() =>
         {
             warmUp.Run();
-            ready = true;
+            HasStarted = ready = true;
             warmUp.Settle(lifetime.ApplicationStopping);
         });
         lifetime.ApplicationStopping.Register(() =>
@@ -26,4 +26,7 @@ internal sealed class Readiness
     }
 
     public bool IsReady => ready;
+
+    /// <summary>True from the end of start-up to the end of the process.</summary>
+    public bool HasStarted { get; private set; }
 }

@@ -42,10 +42,19 @@ public static class ServiceHosting
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout =
             TimeSpan.FromSeconds(settings.DrainSeconds + settings.BulkDrainSeconds + SecondsToFinish));
         builder.Services.AddSingleton<Readiness>();
-        builder.Services.AddSingleton(_ => new EngineGate(
-            settings.PlansAtOnce > 0 ? settings.PlansAtOnce : Environment.ProcessorCount, settings.PlansWaiting));
-        builder.Services.AddRateLimits(settings.RequestsPerMinute);
+        var gate = new EngineGate(
+            settings.PlansAtOnce > 0 ? settings.PlansAtOnce : Environment.ProcessorCount, settings.PlansWaiting, TimeSpan.FromSeconds(settings.PlanSeconds));
+        builder.Services.AddSingleton(_ => gate);
+        EngineWatch.Show(gate);
+        builder.Services.AddCallers(settings);
     }
+
+    /// <summary>An error is a fault of ours; a call that is asked to come back is worth a look; probes are not worth a line.</summary>
+    private static LogEventLevel Level(HttpContext context, Exception? fault) =>
+        fault is not null || context.Response.StatusCode == StatusCodes.Status500InternalServerError ? LogEventLevel.Error
+        : context.Request.Path.StartsWithSegments("/health", StringComparison.Ordinal) || context.Request.Path == "/metrics" ? LogEventLevel.Debug
+        : context.Response.StatusCode is 429 or 503 ? LogEventLevel.Warning
+        : LogEventLevel.Information;
 
     /// <summary>One line for each call.</summary>
     public static void UseCallLog(this WebApplication app) => app.UseSerilogRequestLogging(log =>
@@ -56,6 +65,7 @@ public static class ServiceHosting
             line.Set("Route", (context.GetEndpoint() as RouteEndpoint)?.RoutePattern.RawText ?? "none");
             line.Set("RequestId", context.TraceIdentifier);
         };
+        log.GetLevel = (context, _, fault) => Level(context, fault);
         log.IncludeQueryInRequestPath = false;
         log.GetMessageTemplateProperties = (context, _, elapsed, status) =>
         [

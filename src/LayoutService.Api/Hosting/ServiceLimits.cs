@@ -12,6 +12,12 @@ public static class ServiceLimits
     /// <summary>Bytes that a call in bulk reads ahead while its answer is not taken.</summary>
     public const int BulkReadAheadBytes = 16 * 1_048_576;
 
+    /// <summary>
+    /// Work on one room, one order or one cut plan, in elementary operations: some 5 to 30 ns each. Counted, so that the same
+    /// request is taken or refused on every machine alike; what takes more is answered with the finding `too_much_work`.
+    /// </summary>
+    public const long MaxWork = 2_000_000_000;
+
     /// <summary>Corners of the room's outline, the first not counted twice.</summary>
     public const int MaxCorners = 200;
 

@@ -9,7 +9,13 @@ public sealed class ServiceSettings
     /// <summary>Requests that may wait for the engine; more are answered with 503.</summary>
     public int PlansWaiting { get; init; } = 256;
 
-    /// <summary>Requests that one caller (by network address) may send in a minute; 0 stands for no limit.</summary>
+    /// <summary>Seconds that one call may be in the engine; then it is answered with 503. The limit of work mostly ends it before.</summary>
+    public int PlanSeconds { get; init; } = 60;
+
+    /// <summary>Callers that are known; when there are any, others get 401.</summary>
+    public IReadOnlyList<CallerKey> Keys { get; init; } = [];
+
+    /// <summary>Requests that one caller (by key, else by network address) may send in a minute; 0 stands for no limit.</summary>
     public int RequestsPerMinute { get; init; }
 
     /// <summary>Calls in bulk at once; more are answered with 503. Each may hold what it has read ahead.</summary>
@@ -20,6 +26,9 @@ public sealed class ServiceSettings
 
     /// <summary>Seconds that a call in bulk may go on once the service is told to stop; then it ends with `complete` false.</summary>
     public int BulkDrainSeconds { get; init; } = 10;
+
+    /// <summary>Whether `GET /metrics` is answered.</summary>
+    public bool Metrics { get; init; } = true;
 
     /// <summary>Seconds during which the service, once told to stop, answers but says that it is not ready.</summary>
     public int DrainSeconds { get; init; }

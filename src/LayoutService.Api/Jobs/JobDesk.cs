@@ -59,8 +59,7 @@ internal sealed class JobDesk(IValidator<JobRequest> bounds, RoomParts parts, En
         var findings = new List<FindingAnswer>();
         foreach (var (survey, i) in JobEngine.WithOneSaw([.. accepted.Select(room => room.Asked.Survey)]).Select((survey, i) => (survey, i)))
         {
-            stop.ThrowIfCancellationRequested();
-            switch (LayoutEngine.Plan(survey))
+            switch (LayoutEngine.Plan(survey, place.Meter()))
             {
                 case PlanOutcome.Made made:
                     rooms.Add(new(names[i], survey, made.Plan));
@@ -76,7 +75,7 @@ internal sealed class JobDesk(IValidator<JobRequest> bounds, RoomParts parts, En
             return (null, NoPlan(findings));
         }
 
-        return JobEngine.Pool(rooms) switch
+        return JobEngine.Pool(rooms, place.Meter()) switch
         {
             JobOutcome.Made made => (new(made.Plan, rooms, accepted, request, digest), null),
             JobOutcome.NotPossible none => (null, NoPlan([.. NoPlans.Of(none.Findings, null)])),

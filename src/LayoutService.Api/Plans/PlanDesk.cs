@@ -36,16 +36,23 @@ internal sealed class PlanDesk(RequestRules rules, EngineGate gate)
             return (null, ProblemResult.Busy());
         }
 
-        return Plan(asked);
+        return Plan(asked, place);
     }
 
     /// <summary>The same for a caller that has its place already.</summary>
-    public static (CeilingPlan? Plan, ProblemResult? Problem) Plan(MappedPlan asked) => LayoutEngine.Plan(asked.Survey) switch
+    public static (CeilingPlan? Plan, ProblemResult? Problem) Plan(MappedPlan asked, EnginePlace place)
     {
-        PlanOutcome.Made made => (made.Plan, null),
-        PlanOutcome.NotPossible none => (null, NoPlan(none.Findings)),
-        _ => throw new InvalidOperationException("The engine answered neither with a plan nor with findings."),
-    };
+        switch (LayoutEngine.Plan(asked.Survey, place.Meter()))
+        {
+            case PlanOutcome.Made made:
+                EngineWatch.Made(made.Plan);
+                return (made.Plan, null);
+            case PlanOutcome.NotPossible none:
+                return (null, NoPlan(none.Findings));
+            default:
+                throw new InvalidOperationException("The engine answered neither with a plan nor with findings.");
+        }
+    }
 
     public static string RequestDigestOf(JsonBody<PlanRequest> body) => RequestDigest.Of(body.Reading!.Root);
 

@@ -12,6 +12,9 @@ namespace LayoutService.Api.Plans;
 /// <summary>One room in, the whole plan or one part of it out.</summary>
 public static class PlanEndpoints
 {
+    /// <summary>The same request has the same answer as long as the engine's version stays: an hour lets a new one be seen soon.</summary>
+    private const int SecondsKept = 3600;
+
     public static void AddPlans(this IServiceCollection services)
     {
         services.AddSingleton<IValidator<PlanRequest>, PlanRequestValidator>();
@@ -30,6 +33,11 @@ public static class PlanEndpoints
             .Produces<PlanAnswer>()
             .WithMetadata(new OfferedForms(PlanForms.Table.MediaTypes))
             .PlansProblems();
+        // the same as a safe call that may be kept; the generator's model has no word for it (docs/calling.md has)
+        plans.MapMethods("/plans", [HttpMethods.Query], Plan)
+            .WithMetadata(new OfferedForms(PlanForms.Table.MediaTypes))
+            .AddEndpointFilter(new Tagged(SecondsKept))
+            .ExcludeFromDescription();
         plans.MapPost("/plans/check", Check)
             .WithName("checkPlan")
             .WithSummary("Check a request for a plan")

@@ -13,6 +13,15 @@ public static class Findings
             Sentence.Of("narrower_strap", "Use a narrower strap."),
         ]);
 
+    /// <summary>The meter of work ran out.</summary>
+    public static Finding TooMuchWork() => new(
+        Sentence.Of("too_much_work", "Working this out takes more than one call may; the service gave up."),
+        ["room"],
+        [
+            Sentence.Of("quick_effort", "Ask for quick effort."),
+            Sentence.Of("divide_room", "Divide it: plan parts of the room, or fewer pieces, in calls of their own."),
+        ]);
+
     public static Finding SheetsDoNotReach() => new(
         Sentence.Of("sheets_do_not_reach", "No row stands where the sheets in stock could end: a course cannot be divided into pieces that the stock gives."),
         ["sheets"],

@@ -326,6 +326,7 @@ public sealed class StrappingWriter
         {
             var run = _cut.Runs[r];
             joints.Clear();
+            WorkMeter.Spend(run.Supports.Count * (1L + _cut.Nailers.Count));
             joints.UnionWith(_cut.Ways[r].Skip(1).Select(p => run.Nodes[p.From]).Where(n => n.Joint == JointKind.Joist).Select(n => n.Key));
             foreach (var support in _room.Frame.MirrorV ? run.Supports.OrderBy(s => _room.Frame.AcrossIn(s.Middle)) : run.Supports.AsEnumerable())
             {

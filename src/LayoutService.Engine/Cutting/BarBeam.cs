@@ -1,3 +1,5 @@
+using LayoutService.Engine.Measures;
+
 namespace LayoutService.Engine.Cutting;
 
 /// <summary>
@@ -49,11 +51,14 @@ internal sealed class BarBeam
         _fullest = _bars.Kinds.Longest - prices.Shortest;
         _states.Reserve(_mostNodes, style.Width);
         _history.Clear();
+        long begun = Work;
         Seed(solution);
         for (_position = 0; _position < order.Length; _position++)
         {
             _forbidden.Mark(solution, order, _position, _states, _history);
             Cross(order[_position]);
+            WorkMeter.Spend(Work - begun);
+            begun = Work;
         }
 
         Write(solution, order);

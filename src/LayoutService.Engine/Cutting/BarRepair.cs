@@ -1,3 +1,4 @@
+using LayoutService.Engine.Measures;
 using System.Runtime.InteropServices;
 
 namespace LayoutService.Engine.Cutting;
@@ -33,6 +34,7 @@ internal sealed class BarRepair(BarCase bars, BarJudge judge, BarBeam beam, BarS
         {
             double spent = (beam.Work - begin) / (double)steps;
             double hope = style.Hope * (1 - spent);
+            WorkMeter.Spend(bars.Runs.Length);
             now.Mark();
             Change(now, prices, spent, hope);
             BarScore after = judge.Of(now);

@@ -1,3 +1,5 @@
+using LayoutService.Engine.Measures;
+
 namespace LayoutService.Engine.Cutting;
 
 /// <summary>
@@ -79,6 +81,7 @@ internal sealed class LengthKnapsack(int items)
         }
 
         Work += _nodes;
+        WorkMeter.Spend(_nodes);
     }
 
     private bool Search(int from, long room, long worth)

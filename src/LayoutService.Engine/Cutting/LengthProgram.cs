@@ -1,3 +1,5 @@
+using LayoutService.Engine.Measures;
+
 namespace LayoutService.Engine.Cutting;
 
 /// <summary>
@@ -130,6 +132,7 @@ internal sealed class LengthProgram
             }
 
             Work += Columns * 4;
+            WorkMeter.Spend(Columns * 4L);
             if (entering < 0 || !Enter(entering))
             {
                 return;
@@ -214,5 +217,6 @@ internal sealed class LengthProgram
         Basis[leaving] = column;
         LengthVector.Subtract(Dual, pivotRow, -reduced);
         Work += _rows * 2;
+        WorkMeter.Spend(_rows * (2L + _rows / 4));
     }
 }

@@ -1,3 +1,5 @@
+using LayoutService.Engine.Measures;
+
 namespace LayoutService.Engine.Cutting;
 
 /// <summary>How one sheet is cut, and how many sheets are cut like that.</summary>
@@ -93,6 +95,7 @@ internal sealed class SheetGreedy
         var cost = 0L;
         while (true)
         {
+            WorkMeter.Spend(8L * types.Count * types.Kinds);
             DropServed();
             var bestKind = -1;
             var bestScore = 0.0;

@@ -1,3 +1,5 @@
+using LayoutService.Engine.Measures;
+
 namespace LayoutService.Engine.Cutting;
 
 /// <summary>
@@ -99,6 +101,7 @@ internal sealed class SheetMaster
     public bool Enter(ReadOnlySpan<double> column, double cost, int number)
     {
         Steps += 1 + (long)rows * rows / 16;
+        WorkMeter.Spend((long)rows * rows / 4);
         for (var i = 0; i < rows; i++)
         {
             var sum = 0.0;

@@ -1,3 +1,5 @@
+using LayoutService.Engine.Measures;
+
 namespace LayoutService.Engine.Cutting;
 
 /// <summary>One way to cut a sheet: a set of whole-width pieces in a row, then a set of rips in the rest.</summary>
@@ -193,6 +195,7 @@ internal sealed class SheetPatterns
                     }
 
                     steps -= reach;
+                    WorkMeter.Spend(reach);
                     if (steps < 0)
                     {
                         return false;

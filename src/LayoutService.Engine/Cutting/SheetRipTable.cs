@@ -1,3 +1,5 @@
+using LayoutService.Engine.Measures;
+
 namespace LayoutService.Engine.Cutting;
 
 /// <summary>
@@ -150,6 +152,7 @@ internal sealed class SheetRipTable
                     return steps;
                 }
 
+                WorkMeter.Spend(s.Length);
                 front.Clear();
                 if (from == 0)
                 {

@@ -1,3 +1,5 @@
+using LayoutService.Engine.Measures;
+
 namespace LayoutService.Engine.Cutting;
 
 /// <summary>The branch and bound of <see cref="SheetSearch"/>.</summary>
@@ -182,6 +184,7 @@ internal sealed class SheetTree
             return;
         }
 
+        WorkMeter.Spend(byType[type].Length);
         foreach (var i in byType[type])
         {
             steps--;

@@ -1,5 +1,6 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Fixtures;
 
@@ -41,6 +42,7 @@ public sealed class FixturePlanner
             obstacles.AddRange(FixtureObstacles.Of(holes, i, holes[i]));
             obstacles.AddRange(FixtureObstacles.Of(straps, holes[i], ClashKind.Strap));
             obstacles.AddRange(FixtureObstacles.Of(seams, holes[i], ClashKind.Seam));
+            WorkMeter.Spend(obstacles.Count * (1L + obstacles.Count));
             var fled = Clashes(obstacles, _wishes[i], holes[i]);
             if (fled.Count > 0 && _wishes[i].MaxShift.Units > 0
                 && NearestPlace.Of(_room, _asked[i], _wishes[i].MaxShift.Units, obstacles, at => Fits(_wishes[i], holes[i] with { At = at }), WallPlaces(_wishes[i], holes[i])) is { } free)

@@ -1,5 +1,6 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Fixtures;
 
@@ -41,6 +42,7 @@ internal static class NearestPlace
             Note(long.MinValue / 4, long.MaxValue / 4, v, v);
         }
 
+        WorkMeter.Spend(4L * along.Count * across.Count);
         var places = new List<(double Distance, Uv At)>();
         foreach (var u in along)
         {
@@ -57,6 +59,7 @@ internal static class NearestPlace
         places.Sort(static (a, b) => (a.Distance, a.At.U, a.At.V).CompareTo((b.Distance, b.At.U, b.At.V)));
         foreach (var (_, at) in places)
         {
+            WorkMeter.Spend(obstacles.Count);
             if (!Held(obstacles, at) && fits(at))
             {
                 return at;

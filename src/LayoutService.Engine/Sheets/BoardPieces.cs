@@ -25,6 +25,7 @@ public sealed class BoardPieces(FramedRoom room)
         {
             var run = layout.Runs[r];
             var (at, lowLine) = (run.Along.Lo, -1);
+            WorkMeter.Spend(1000 * (1L + layout.Butts[r].Length));
             foreach (var line in layout.Butts[r].Append(-1))
             {
                 var end = line < 0 ? run.Along.Hi : layout.Lines[line].At;

@@ -62,6 +62,7 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
             Add(run);
         }
 
+        WorkMeter.Spend((long)_eligible.Count * _lengths.Length * 8);
         foreach (var first in _eligible)
         {
             foreach (var length in _lengths)

@@ -1,5 +1,6 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Sheets;
 
@@ -17,16 +18,16 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, JointWeig
     private readonly List<Span>[] _board = [.. lines.Select(l => room.Board.AcrossAt(l.At, 0))];
     private readonly ButtPatterns _patterns = new(lines, prices, weights, sheetWidth);
 
-    // straps keep an opening's clearance, and end square where it lies askew; the board's edge runs on to the opening
-    private const long Least = 2;
+    /// <summary>Wood may end this far from a butt's end and still back it: what rounding may lose.</summary>
+    private const long LeastSlack = 2;
 
-    private readonly long _tolerance = Least + room.OpeningRings
+    // straps keep an opening's clearance, and end square where it lies askew; the board's edge runs on to the opening
+    private readonly long _tolerance = LeastSlack + room.OpeningRings
         .Select((ring, i) => Askew(ring) ? (2 * room.Survey.Room.Openings[i].Clearance.Units) + room.Survey.Strapping.Face.Units : room.Survey.Room.Openings[i].Clearance.Units)
         .DefaultIfEmpty(0)
         .Max();
 
-    // no slack is more
-    private long MostSlack => Math.Max(_tolerance, Math.Max(Least, room.Survey.Strapping.Face.Units / 2));
+    private long MostSlack => Math.Max(_tolerance, room.Survey.Strapping.Face.Units / 2);
 
     public IReadOnlyList<BearingLine> Lines => lines;
 
@@ -57,6 +58,7 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, JointWeig
     private List<CourseOption> Combine(List<CourseOption> heads, List<ButtPattern> patterns)
     {
         var made = new List<CourseOption>();
+        WorkMeter.Spend((5L + heads[0].All.Length) * patterns.Count * heads.Count);
         foreach (var pattern in patterns)
         {
             foreach (var head in heads)
@@ -146,16 +148,19 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, JointWeig
     {
         foreach (var wood in line.Stretches)
         {
-            if (wood.Lo - Least <= butt.Lo && butt.Hi <= wood.Hi + Least)
+            WorkMeter.Spend(1);
+            if (wood.Lo - LeastSlack <= butt.Lo && butt.Hi <= wood.Hi + LeastSlack)
             {
                 return true;
             }
 
+            // how much is allowed depends on what lies beside it, which takes long to find: asked only where it decides
             if (butt.Lo < wood.Lo - MostSlack || butt.Hi > wood.Hi + MostSlack)
             {
                 continue;
             }
 
+            WorkMeter.Spend(20);
             if (wood.Lo - Slack(line.At, butt.Lo) <= butt.Lo && butt.Hi <= wood.Hi + Slack(line.At, butt.Hi))
             {
                 return true;
@@ -180,7 +185,7 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, JointWeig
 
         // at a bulkhead's slanting face a strap is cut back like at a slanting wall
         return room.Solids.Count > 0 && room.Straps.Edges.Any(e => room.BulkheadAt(e.Source) is not null && !e.Square && !e.Parallel && Rings.Distance(new Uv(along, across), e.From, e.To) < 10)
-            ? Math.Max(_tolerance, room.Survey.Strapping.Face.Units / 2)
-            : Least;
+            ? MostSlack
+            : LeastSlack;
     }
 }

@@ -1,5 +1,6 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Sheets;
 
@@ -49,6 +50,7 @@ public sealed class LayoutCosting
     /// <summary>The layout of these butts (of each run, in order) over these lines.</summary>
     public SheetLayout Of(IReadOnlyList<BearingLine> lines, IReadOnlyList<int[]> butts, long penalty)
     {
+        WorkMeter.Spend(50L * butts.Count);
         var weight = _seams;
         var count = 0;
         long length = 0;

@@ -1,4 +1,5 @@
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Sheets;
 
@@ -57,6 +58,7 @@ public sealed class OffcutChain
             // whatever is laid, its length costs at least what an offcut of it is worth
             var least = OffcutWorth * _rate * Laid(firstRun, options[c][0]);
             var worthBefore = before.ConvertAll(Value);
+            WorkMeter.Spend((4L + options[c][0].All.Length) * options[c].Count * before.Count);
             for (var o = 0; o < options[c].Count; o++)
             {
                 var best = new Label { Penalty = long.MaxValue };

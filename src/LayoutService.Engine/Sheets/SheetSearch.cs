@@ -180,6 +180,7 @@ public sealed class SheetSearch
     private long[,] Staggers(List<CourseOption>? before, List<CourseOption> here)
     {
         var table = new long[before?.Count ?? 1, here.Count];
+        WorkMeter.Spend(table.Length * (4L + ((before?[0].All.Length ?? 0) * (long)here[0].All.Length)));
         for (var o = 0; o < here.Count; o++)
         {
             for (var p = 0; p < table.GetLength(0); p++)

@@ -1,5 +1,6 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Strapping;
 
@@ -86,6 +87,7 @@ public static class RowSkeletons
 
         void Consider(Func<int, bool> through)
         {
+            WorkMeter.Spend(100L * (1 + inner.Count));
             var made = Build(room, rules, starts, ends, inner, avoided, clearance, oblique, through);
             if (made is not null
                 && (best is null || (made.FullRows, made.LocalLength).CompareTo((best.FullRows, best.LocalLength)) < 0))

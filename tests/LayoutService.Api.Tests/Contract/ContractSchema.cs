@@ -26,7 +26,7 @@ internal sealed class ContractSchema(JsonElement contract)
             rule = known[schema] = JsonSchema.FromText(root.ToJsonString());
         }
 
-        var result = rule.Evaluate(value, new EvaluationOptions { OutputFormat = OutputFormat.List });
+        var result = rule.Evaluate(value, new EvaluationOptions { OutputFormat = OutputFormat.List, RequireFormatValidation = true });
         return result.IsValid
             ? []
             : [.. (result.Details ?? []).Where(d => d.Errors is { Count: > 0 }).Take(20)

@@ -49,6 +49,8 @@ public static class HostileBodies
         ["half a surrogate pair as a name"] = Text("{\"\\udc00\":1}", 400, "text_not_unicode"),
         ["a raw control character in a string"] = Text("{\"reference\":\"a\u0001b\"}", 400, "json_malformed"),
         ["an escaped control character"] = Text(SmallRoom.With("reference", "\"a\\u0001b\""), 422, "text_pattern"),
+        ["a line end after a reference"] = Text(SmallRoom.With("reference", "\"a\\n\""), 422, "text_pattern"),
+        ["a line end after an id"] = Text(SmallRoom.With("joistFields.0.id", "\"a\\n\""), 422, "text_pattern"),
         ["an unknown member"] = Text(SmallRoom.With("colour", "\"red\""), 400, "unknown_member"),
         ["a member in capitals"] = Text(SmallRoom.With("Units", "\"metric\""), 400, "unknown_member"),
         ["a member of a prototype"] = Text(SmallRoom.With("__proto__", "{}"), 400, "unknown_member"),

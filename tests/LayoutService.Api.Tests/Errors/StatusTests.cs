@@ -47,8 +47,9 @@ public class StatusTests(Service service) : IClassFixture<Service>
     }
 
     [Theory]
-    [InlineData("/v1/plans", "GET", "POST")]
-    [InlineData("/v1/plans", "DELETE", "POST")]
+    [InlineData("/v1/plans", "GET", "POST, QUERY")]
+    [InlineData("/v1/plans", "DELETE", "POST, QUERY")]
+    [InlineData("/v1/jobs", "DELETE", "POST")]
     [InlineData("/v1/limits", "POST", "GET")]
     public async Task A_wrong_method_is_told_the_right_ones(string path, string method, string allow)
     {

@@ -12,7 +12,7 @@ internal sealed class CutPlanRequestValidator : AbstractValidator<CutPlanRequest
     {
         RuleFor(x => x.Reference).Text(100);
         RuleFor(x => x.Units).Needed();
-        RuleFor(x => x.Currency).Matches(WireRules.CurrencyPattern).WithErrorCode("text_pattern")
+        RuleFor(x => x.Currency).Pattern(WireRules.CurrencyPattern).WithErrorCode("text_pattern")
             .WithMessage("A currency is the three capital letters of ISO 4217, for example CAD or USD.");
         RuleFor(x => x.Kerf).Within(CutReach.Kerf);
         RuleFor(x => x.EndTrim).Within(CutReach.Trim);

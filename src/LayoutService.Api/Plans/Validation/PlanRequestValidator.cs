@@ -15,7 +15,7 @@ internal sealed class PlanRequestValidator : AbstractValidator<PlanRequest>
         RuleForEach(x => x.Rules).SetValidator(new RuleRequestValidator());
         RuleFor(x => x.Language).Length(2, 35).WithErrorCode("text_length")
             .WithMessage("This text must have from {MinLength} to {MaxLength} characters; it has {TotalLength}.")
-            .Matches("^[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*$").WithErrorCode("text_pattern")
+            .Pattern("^[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*$").WithErrorCode("text_pattern")
             .WithMessage("This is no language tag; write for example en or en-CA.");
         RuleFor(x => x.Room).Needed();
         RuleFor(x => x.Room!).SetValidator(new RoomRequestValidator()).When(x => x.Room is not null);

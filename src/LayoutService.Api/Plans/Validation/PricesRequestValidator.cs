@@ -8,7 +8,7 @@ internal sealed class PricesRequestValidator : AbstractValidator<PricesRequest>
 {
     public PricesRequestValidator()
     {
-        RuleFor(x => x.Currency).Matches(WireRules.CurrencyPattern).WithErrorCode("text_pattern")
+        RuleFor(x => x.Currency).Pattern(WireRules.CurrencyPattern).WithErrorCode("text_pattern")
             .WithMessage("A currency is the three capital letters of ISO 4217, for example CAD or USD.");
         RuleFor(x => x.Items).Count(0, ServiceLimits.MaxPricedItems);
         RuleForEach(x => x.Items).SetValidator(new PricedItemRequestValidator());

@@ -17,6 +17,9 @@ internal static class WireRules
 
     public const string CurrencyPattern = "^[A-Z]{3}$";
 
+    /// <summary>The text matches a pattern of the contract.</summary>
+    public static IRuleBuilderOptions<T, string?> Pattern<T>(this IRuleBuilder<T, string?> rule, string pattern) => rule.SetValidator(new PatternRule<T>(pattern));
+
     public static IRuleBuilderOptions<T, TMember?> Needed<T, TMember>(this IRuleBuilder<T, TMember?> rule) =>
         rule.NotNull().WithErrorCode("required").WithMessage("This member is needed.");
 
@@ -34,13 +37,13 @@ internal static class WireRules
     public static IRuleBuilderOptions<T, string?> Id<T>(this IRuleBuilder<T, string?> rule) =>
         rule.Length(1, ServiceLimits.MaxIdLength).WithErrorCode("text_length")
             .WithMessage("This text must have from {MinLength} to {MaxLength} characters; it has {TotalLength}.")
-            .Matches(IdPattern).WithErrorCode("text_pattern")
+            .Pattern(IdPattern).WithErrorCode("text_pattern")
             .WithMessage("An id starts with a letter or digit, and holds letters, digits, dots, dashes, colons and underscores only.");
 
     public static IRuleBuilderOptions<T, string?> Text<T>(this IRuleBuilder<T, string?> rule, int most = ServiceLimits.MaxTextLength) =>
         rule.Length(0, most).WithErrorCode("text_length")
             .WithMessage("This text must have from {MinLength} to {MaxLength} characters; it has {TotalLength}.")
-            .Matches(TextPattern).WithErrorCode("text_pattern")
+            .Pattern(TextPattern).WithErrorCode("text_pattern")
             .WithMessage("This text holds a control character.");
 
     public static IRuleBuilderOptions<T, IReadOnlyList<TItem>?> Count<T, TItem>(

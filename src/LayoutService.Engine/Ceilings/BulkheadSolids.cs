@@ -29,14 +29,7 @@ public static class BulkheadSolids
 
         var solids = survey.Bulkheads.Select((wish, i) => Solid(survey, frame, outline, floor, wish, i)).ToList();
 
-        // the deeper has the overlap; of two as deep the one named first
-        var taken = Footprint.Of([]);
-        foreach (var solid in solids.OrderByDescending(s => s.Underside).ThenBy(s => s.Index).ToList())
-        {
-            solids[solid.Index] = solid with { Footprint = solid.Footprint.Minus(taken) };
-            taken = taken.Plus(solid.Footprint);
-        }
-
+        Share(solids, floor);
         return solids;
     }
 
@@ -52,6 +45,35 @@ public static class BulkheadSolids
     public static long Gap(Survey survey) => survey.Strapping.Thickness.Units + CeilingBoard(survey);
 
     private static long CeilingBoard(Survey survey) => survey.Sheets.Thickness.Units * survey.Sheets.Layers;
+
+    /// <summary>
+    /// The deeper has the overlap; of two as deep the one named first. What is left beside it too narrow to frame goes with it.
+    /// </summary>
+    private static void Share(List<BulkheadSolid> solids, Footprint floor)
+    {
+        var taken = Footprint.Of([]);
+        var deeper = new List<int>();
+        Uv[] places = [.. floor.Corners];
+        foreach (var solid in solids.OrderByDescending(s => s.Underside).ThenBy(s => s.Index).ToList())
+        {
+            var left = solid.Footprint.Minus(taken);
+            foreach (var strip in taken.Empty || left.Area == solid.Footprint.Area ? [] : left.Narrower(LeastWidth(solid)))
+            {
+                if (deeper.Where(d => solids[d].Footprint.Shared(strip) > LeastWidth(solid)).Cast<int?>().FirstOrDefault() is { } whole)
+                {
+                    solids[whole] = solids[whole] with { Footprint = solids[whole].Footprint.Plus(strip).Tidied(places) };
+                    left = left.Minus(solids[whole].Footprint);
+                }
+            }
+
+            solids[solid.Index] = solid with { Footprint = left.Tidied([.. places, .. taken.Corners]) };
+            taken = taken.Plus(solid.Footprint);
+            deeper.Add(solid.Index);
+        }
+    }
+
+    /// <summary>Board and wood along a face, and wood along the other side.</summary>
+    private static long LeastWidth(BulkheadSolid solid) => solid.FaceDepth + solid.Wish.Frame.Face.Units;
 
     private static BulkheadSolid Solid(Survey survey, PlanFrame frame, Uv[] outline, Footprint floor, BulkheadWish wish, int index)
     {
@@ -71,7 +93,7 @@ public static class BulkheadSolids
         {
             Index = index,
             Wish = wish,
-            Footprint = wish.Hides.Count > 0 ? footprint.WithoutSlivers(floor, LeastStrip) : footprint,
+            Footprint = wish.Hides.Count > 0 ? footprint.WithoutSlivers(floor, LeastStrip).Tidied([.. floor.Corners]) : footprint,
             Drop = drop,
             Top = wish.BoardedAbove ? gap : 0,
             FrameBottom = gap + drop - board,

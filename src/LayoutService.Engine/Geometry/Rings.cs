@@ -37,6 +37,30 @@ public static class Rings
         return [.. kept];
     }
 
+    /// <summary>
+    /// Without corners that lie nearer than a distance to the one before them or to the line past them; a corner as near to
+    /// one of the places given is put on it. A ring that would lose all its corners is given back as it is.
+    /// </summary>
+    public static Uv[] WithoutJogs(IReadOnlyList<Uv> ring, IReadOnlyList<Uv> places, double jog)
+    {
+        List<Uv> kept = [.. ring.Select(c => places.Where(p => Math.Abs(p.U - c.U) < jog && Math.Abs(p.V - c.V) < jog).Append(c).First())];
+        for (var i = 0; i < kept.Count && kept.Count > 3;)
+        {
+            var (before, here, after) = (kept[(i + kept.Count - 1) % kept.Count], kept[i], kept[(i + 1) % kept.Count]);
+            if (DistanceBetween(before, here) < jog || (Distance(here, before, after) < jog && Between(before, here, after)))
+            {
+                kept.RemoveAt(i);
+                i = Math.Max(0, i - 1);
+            }
+            else
+            {
+                i++;
+            }
+        }
+
+        return TwiceArea(kept) == 0 ? [.. ring] : [.. kept];
+    }
+
     private static bool Straight(Uv before, Uv here, Uv after) =>
         Turn(before, here, after) == 0
         || (Math.Abs((double)Turn(before, here, after)) < 2 * DistanceBetween(before, after) && Between(before, here, after));

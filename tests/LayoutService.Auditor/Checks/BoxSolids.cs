@@ -65,7 +65,12 @@ internal static class BoxSolids
             report.Fault("boxes.place", box.Id, $"{missing:F0} mm² of what was asked are not in it");
         }
 
-        var outside = box.Footprint.Minus(most.Grown(Close)).Area + box.Footprint.Minus(floor.Grown(Close)).Area;
+        // of what a shallower one was to have, the deeper may take a strip too narrow to frame
+        var shallower = Planes.Union(plan.Bulkheads.Select((b, i) => (b, i)).Where(x => x.b.Underside < box.Underside + Close && x.b != box)
+            .Select(x => Due(plan, plan.Room.Json.Member("bulkheads").Items().ElementAt(x.i), x.b, floor).Most));
+        var beyond = box.Footprint.Minus(most.Grown(Close));
+        var narrow = beyond.Meet(shallower).Minus(beyond.Grown(-100).Grown(101));
+        var outside = beyond.Area - narrow.Area + box.Footprint.Minus(floor.Grown(Close)).Area;
         if (outside > 50)
         {
             report.Fault("boxes.place", box.Id, $"{outside:F0} mm² lie outside of what was asked");

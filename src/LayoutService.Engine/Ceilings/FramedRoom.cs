@@ -22,7 +22,7 @@ public sealed class FramedRoom
         Board = Region.Of(Outline, [.. openings.Select(o => (o.Item1, 0L))], taken);
         Straps = openings.All(o => o.Units == 0) ? Board : Region.Of(Outline, openings, taken);
         InsideCorners = [.. FindInsideCorners(Outline)];
-        Tips = [.. FindTips(Outline)];
+        Tips = [.. taken.All(t => t.Empty) ? FindTips(Outline, Rings.TwiceArea(Outline) > 0 ? 1 : -1) : Board.Loops().SelectMany(l => FindTips(l, 1)).Distinct()];
         Joists = FloorJoists.Of(survey, frame);
         GridStep = survey.Units == UnitSystem.Imperial ? Length.PerSixteenth : Length.PerMillimetre;
         GridPhase = frame.MirrorU ? Modulo(frame.SizeU, GridStep) : 0;
@@ -130,9 +130,8 @@ public sealed class FramedRoom
         }
     }
 
-    private static IEnumerable<(long Along, bool HighEnd)> FindTips(IReadOnlyList<Uv> outline)
+    private static IEnumerable<(long Along, bool HighEnd)> FindTips(IReadOnlyList<Uv> outline, int sign)
     {
-        var sign = Rings.TwiceArea(outline) > 0 ? 1 : -1;
         for (var i = 0; i < outline.Count; i++)
         {
             var (a, b, c) = (outline[i], outline[(i + 1) % outline.Count], outline[(i + 2) % outline.Count]);

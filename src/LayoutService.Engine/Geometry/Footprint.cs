@@ -25,7 +25,7 @@ public sealed class Footprint
     private static readonly GeometryFactory Factory = new(Whole);
     private static readonly BufferParameters Square = new(8, EndCapStyle.Flat, JoinStyle.Mitre, 5.0);
 
-    private Footprint(Shapes shape)
+    internal Footprint(Shapes shape)
     {
         Shape = Clean(shape);
         Patches = [.. Polygons(Shape).Select(Read).OrderBy(p => p.Outer.Min(c => c.U)).ThenBy(p => p.Outer.Min(c => c.V))];
@@ -124,8 +124,8 @@ public sealed class Footprint
     public double Shared(Footprint other) => Empty || other.Empty ? 0 : other.Shape.Intersection(Shape.Buffer(2)).Area / 2;
 
     /// <summary>
-    /// Without the jogs of less than 0.01 mm that offsets and overlays leave on whole units; a corner as near as that to one
-    /// of these places is put on it.
+    /// Without the jogs and spikes of less than 0.01 mm that offsets and overlays leave on whole units; a corner at nearly the same
+    /// level as one of these places, along or across, is put on that level.
     /// </summary>
     public Footprint Tidied(IReadOnlyList<Uv> places)
     {

@@ -89,7 +89,7 @@ internal static class BoxSolids
         if (asked.Member("outline") is { } outline)
         {
             var own = Planes.Polygon([plan.Room.Points(outline)]).Meet(floor);
-            return (own, own);
+            return (own, box.BoardedAbove ? own : Boxed(own));
         }
 
         if (asked.Member("edges") is { } edges)
@@ -103,8 +103,7 @@ internal static class BoxSolids
             var clear = Math.Max(plan.Room.Imperial ? 25.4 : 25, s.Member("clearance").Length(plan.Room.Unit) ?? 0);
             return Shape(s, plan.Room).Grown(clear + box.Board + wood);
         }).ToList();
-        // and a strip to the wall too narrow to board
-        return (Planes.Union(around).Grown(-0.5).Meet(floor), Planes.Union(around.Select(a => a.Grown(151))));
+        return (Planes.Union(around).Grown(-0.5).Meet(floor), Planes.Union(around.Select(Boxed)));
     }
 
     // square to each edge, as far as that is in the room beside it; at most also the corners where it is mitred or runs on
@@ -128,8 +127,11 @@ internal static class BoxSolids
             most.Add(Strip(11 * width));
         }
 
-        return (Planes.Union(least).Grown(-0.05), Planes.Union(most));
+        return (Planes.Union(least).Grown(-0.05), Boxed(Planes.Union(most)));
     }
+
+    // and a strip to a wall or to another bulkhead that is too narrow to board
+    private static Geometry Boxed(Geometry own) => own.Grown(151);
 
     private static IEnumerable<JsonElement> Hidden(GivenPlan plan, JsonElement asked)
     {

@@ -22,7 +22,7 @@ public sealed class FramedRoom
         Board = Region.Of(Outline, [.. openings.Select(o => (o.Item1, 0L))], taken);
         Straps = openings.All(o => o.Units == 0) ? Board : Region.Of(Outline, openings, taken);
         InsideCorners = [.. FindInsideCorners(Outline)];
-        Tips = [.. taken.All(t => t.Empty) ? FindTips(Outline, Rings.TwiceArea(Outline) > 0 ? 1 : -1) : Board.Loops().SelectMany(l => FindTips(l, 1)).Distinct()];
+        Tips = [.. taken.All(t => t.Empty) ? FindTips(Outline, Rings.TwiceArea(Outline) > 0 ? 1 : -1) : RegionLoops.Of(Board).SelectMany(l => FindTips(l, 1)).Distinct()];
         Joists = FloorJoists.Of(survey, frame);
         GridStep = survey.Units == UnitSystem.Imperial ? Length.PerSixteenth : Length.PerMillimetre;
         GridPhase = frame.MirrorU ? Modulo(frame.SizeU, GridStep) : 0;
@@ -94,6 +94,20 @@ public sealed class FramedRoom
     public string Say(long units) => Survey.Units == UnitSystem.Imperial
         ? TapeText.Imperial(new Length(units), TapeRounding.Nearest)
         : TapeText.Metric(new Length(units), TapeRounding.Nearest);
+
+    /// <summary>The bulkhead whose underside this fixture is let into, or null when it is in the ceiling.</summary>
+    public BulkheadSolid? HostOf(FixtureWish wish)
+    {
+        for (var i = 0; i < Solids.Count; i++)
+        {
+            if (Solids[i].Footprint.Holds(Frame.In(wish.At)))
+            {
+                return Solids[i];
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>The bulkhead whose edge this is (see <see cref="WallEdge.Source"/>), or null when it is a wall's or an opening's.</summary>
     public BulkheadSolid? BulkheadAt(int source) =>

@@ -25,7 +25,7 @@ public sealed class Footprint
     private static readonly GeometryFactory Factory = new(Whole);
     private static readonly BufferParameters Square = new(8, EndCapStyle.Flat, JoinStyle.Mitre, 5.0);
 
-    internal Footprint(Shapes shape)
+    private Footprint(Shapes shape)
     {
         Shape = Clean(shape);
         Patches = [.. Polygons(Shape).Select(Read).OrderBy(p => p.Outer.Min(c => c.U)).ThenBy(p => p.Outer.Min(c => c.V))];
@@ -75,6 +75,18 @@ public sealed class Footprint
 
     public Footprint Meet(Footprint other) =>
         Empty || other.Empty ? Of([]) : new(OverlayNG.Overlay(Shape, other.Shape, SpatialFunction.Intersection, Whole));
+
+    /// <summary>What footprints leave of a floor; without the hairs that whole units leave where one lies along an oblique wall.</summary>
+    internal static Shapes Left(Shapes floor, IReadOnlyList<Footprint> taken)
+    {
+        var left = floor;
+        foreach (var footprint in taken.Where(f => !f.Empty))
+        {
+            left = OverlayNG.Overlay(left, footprint.Shape, SpatialFunction.Difference, Whole);
+        }
+
+        return left == floor ? floor : new Footprint(left).Tidied([]).Shape;
+    }
 
     /// <summary>Only the pieces that have some of these edges for a side.</summary>
     public Footprint Beside(IReadOnlyList<(Uv From, Uv To)> edges)
@@ -156,7 +168,7 @@ public sealed class Footprint
     }
 
     /// <summary>True when a place lies in it or on its edge.</summary>
-    public bool Holds(Uv place) => Shape.Distance(Factory.CreatePoint(new Coordinate(place.U, place.V))) <= 1;
+    public bool Holds(Uv place) => !Empty && Shape.Distance(Factory.CreatePoint(new Coordinate(place.U, place.V))) <= 1;
 
     private static Shapes Join(Shapes one, Shapes other) => OverlayNG.Overlay(one, other, SpatialFunction.Union, Whole);
 

@@ -87,34 +87,8 @@ public sealed class Region
             shape = OverlayNG.Overlay(shape, hole, SpatialFunction.Difference, Factory.PrecisionModel);
         }
 
-        foreach (var footprint in footprints.Where(f => !f.Empty))
-        {
-            shape = OverlayNG.Overlay(shape, footprint.Shape, SpatialFunction.Difference, Factory.PrecisionModel);
-        }
-
-        // where a footprint lies along an oblique wall whole units leave hairs between them
-        if (footprints.Any(f => !f.Empty))
-        {
-            shape = new Footprint(shape).Tidied([]).Shape;
-        }
-
+        shape = Footprint.Left(shape, footprints);
         return new Region(shape, CutCells(shape), WallEdges.Find(shape, outline, openings, footprints));
-    }
-
-    /// <summary>Its rings, each walked with the region on the left.</summary>
-    public IEnumerable<Uv[]> Loops()
-    {
-        for (var g = 0; g < Shape.NumGeometries; g++)
-        {
-            if (Shape.GetGeometryN(g) is Polygon { IsEmpty: false } polygon)
-            {
-                yield return Ring(polygon.ExteriorRing.Coordinates);
-                foreach (var hole in polygon.InteriorRings)
-                {
-                    yield return [.. Ring(hole.Coordinates).Reverse()];
-                }
-            }
-        }
     }
 
     public static Polygon Polygon(IReadOnlyList<Uv> ring)

@@ -23,6 +23,12 @@ public sealed class BoxedRoomsTests(Service service) : IClassFixture<Service>
         await AuditedAnswers.AssertCleanAsync(service, Enumerable.Range(1, Count).Except(Open), seed => BoxedRooms.In(Rooms.Next(seed), seed));
     }
 
+    [Fact]
+    public async Task Every_room_with_bulkheads_fixtures_services_and_batts_is_planned_and_the_auditor_finds_nothing()
+    {
+        await AuditedAnswers.AssertCleanAsync(service, Enumerable.Range(1, Count).Except(Open), seed => BoxedRooms.Mixed(Rooms.Next(seed), seed));
+    }
+
     public static TheoryData<string> Damages => [.. BulkheadDamages.All.Select(m => m.Name)];
 
     [Theory]

@@ -97,7 +97,7 @@ internal static class BoxSolids
             return AlongEdges(plan, [.. edges.EnumerateArray().Select(e => e.GetInt32())], asked.Member("width").Length(plan.Room.Unit) ?? 0, floor);
         }
 
-        var wood = box.Members.Count > 0 ? Face(plan, box) : 38;
+        var wood = box.Face;
         var around = Hidden(plan, asked).Select(s =>
         {
             var clear = Math.Max(plan.Room.Imperial ? 25.4 : 25, s.Member("clearance").Length(plan.Room.Unit) ?? 0);
@@ -142,15 +142,6 @@ internal static class BoxSolids
     private static Geometry Shape(JsonElement service, AskedRoom room) => service.Member("path") is { } path
         ? Planes.Strip(path.EnumerateArray().Select(room.Place), (service.Member("width").Length(room.Unit) ?? 0) / 2)
         : Planes.Polygon([room.Points(service.GetProperty("outline"))]);
-
-    /// <summary>Wood across a rail, from the plan's own outermost rail of the frame's size.</summary>
-    private static double Face(GivenPlan plan, GivenBulkhead box) =>
-        (box.Json.Member("members").Items().Select(m => m.Member("size").Text()).FirstOrDefault() ?? "2x2") switch
-        {
-            "2x3" => plan.Room.Imperial ? 63.5 : 64,
-            "2x4" => plan.Room.Imperial ? 88.9 : 89,
-            _ => plan.Room.Imperial ? 38.1 : 38,
-        };
 
     private static void Covered(GivenPlan plan, Geometry floor, AuditReport report)
     {

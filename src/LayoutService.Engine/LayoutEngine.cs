@@ -82,7 +82,8 @@ public static class LayoutEngine
             return new PlanOutcome.NotPossible([.. new[] { noLumber, noBoard, noBulkheads }.OfType<Finding>()]);
         }
 
-        return new PlanOutcome.Made(PlanWriter.Write(room, chosen, parts, seams, lumber, board, bulkheads, ceiling.Fixtures, grid));
+        return new PlanOutcome.Made(PlanWriter.Write(
+            room, chosen, parts, seams, lumber, board, bulkheads, BoxFixtures.With(room, ceiling.Fixtures, bulkheads), grid));
     }
 }
 

@@ -24,7 +24,7 @@ public sealed class EngineGate(int places, int mostWaiting, TimeSpan longest) : 
     public int Waiting => Volatile.Read(ref waiting);
 
     /// <summary>Whether nobody is in the engine.</summary>
-    public bool IsIdle => places.CurrentCount == Places;
+    public bool IsIdle => Taken == 0;
 
     /// <summary>A place in the engine, to be given back by disposing of it; null when too many wait already.</summary>
     public async ValueTask<EnginePlace?> EnterAsync(CancellationToken stop)

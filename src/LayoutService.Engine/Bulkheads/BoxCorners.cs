@@ -4,7 +4,7 @@ namespace LayoutService.Engine.Bulkheads;
 
 /// <summary>
 /// How wood along the sides of a bulkhead meets at corners: one length runs through, the other butts against it. A face runs
-/// through to a wall and the ledger stops at it; of two alike the one that comes first in the loop runs through, unless the
+/// through to a wall or a deeper bulkhead and the ledger stops at it; of two alike the one that comes first in the loop runs through, unless the
 /// other is carried on past an inside corner.
 /// </summary>
 internal sealed class BoxCorners
@@ -41,7 +41,7 @@ internal sealed class BoxCorners
     private bool EndsThrough(int i)
     {
         var next = (i + 1) % _loop.Count;
-        return _loop[i].Kind != SideKind.Wall || _loop[next].Kind == SideKind.Wall
+        return !Ledged(i) || Ledged(next)
             ? Over(i, next, !_backward.Contains(next))
             : Over(i, next, false);
     }
@@ -49,10 +49,12 @@ internal sealed class BoxCorners
     private bool StartsThrough(int i)
     {
         var before = (i + _loop.Count - 1) % _loop.Count;
-        return _loop[i].Kind == SideKind.Wall && _loop[before].Kind != SideKind.Wall
+        return Ledged(i) && !Ledged(before)
             ? Over(i, before, false)
-            : Over(i, before, _loop[before].Kind == SideKind.Wall && _loop[i].Kind != SideKind.Wall || _backward.Contains(i));
+            : Over(i, before, (Ledged(before) && !Ledged(i)) || _backward.Contains(i));
     }
+
+    private bool Ledged(int i) => _loop[i].Kind is SideKind.Wall or SideKind.Rest;
 
     // beside a side without wood of its own there is nothing to butt against
     private bool Over(int i, int other, bool rule) => !_loop[other].Carries || rule;
@@ -65,9 +67,7 @@ internal sealed class BoxCorners
         }
 
         var outside = turn > 0;
-        double line = !other.Carries ? 0 : other.Kind == SideKind.Wall || other.Kind == SideKind.Seam
-            ? (through == outside ? 0 : other.Inner)
-            : through == outside ? other.Outer : other.Inner;
+        double line = !other.Carries ? 0 : through == outside ? other.Outer : other.Inner;
         var facing = (side.Inward.U * other.Inward.U) + (side.Inward.V * other.Inward.V);
         var along = (side.Along.U * other.Inward.U) + (side.Along.V * other.Inward.V);
         return corner + ((line - (inward * facing)) / along);

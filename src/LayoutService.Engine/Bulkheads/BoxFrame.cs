@@ -4,13 +4,15 @@ using LayoutService.Engine.Geometry;
 namespace LayoutService.Engine.Bulkheads;
 
 /// <summary>
-/// Frames the sides: a ladder of two rails and rungs along each face, a ledger along each wall, a rail past each inside
-/// corner. Rungs stand at both ends and evenly between, at most the rung spacing on centre.
+/// Frames the sides: a ladder of two rails and rungs along each face, a ledger along each wall and along the ladder of a
+/// deeper bulkhead, a rail past each inside corner, all of it only where the bulkhead is. Rungs stand at both ends and evenly
+/// between, at most the rung spacing on centre.
 /// </summary>
 internal sealed class BoxFrame(FramedRoom room, BulkheadSolid solid, BulkheadRules rules, RailBacking backing)
 {
     private readonly FrameWish _wood = solid.Wish.Frame;
     private readonly List<PlannedMember> _members = [];
+    private readonly InsideStretches _inside = new(solid.Footprint);
 
     public IReadOnlyList<PlannedMember> Members => _members;
 
@@ -30,32 +32,31 @@ internal sealed class BoxFrame(FramedRoom room, BulkheadSolid solid, BulkheadRul
                 continue;
             }
 
+            var side = loop[i];
             var (from, to, cut) = corners.Centre(i);
-            if (to - from < Thick)
+            foreach (var (start, end, longPoint) in Inside(side, from, to, cut))
             {
-                continue;
-            }
-
-            switch (loop[i].Kind)
-            {
-                case SideKind.Wall:
-                    Level(MemberRole.Ledger, loop[i], from, to, cut, solid.FrameBottom, new Held("wall", [loop[i].Other]));
-                    break;
-                case SideKind.Seam:
-                    Level(MemberRole.Rail, loop[i], from, to, cut, solid.FrameBottom, null);
-                    break;
-                default:
-                    Ladder(loop[i], from, to, cut);
-                    break;
+                switch (side.Kind)
+                {
+                    case SideKind.Wall:
+                        Level(MemberRole.Ledger, side, start, end, longPoint, solid.FrameBottom, new Held("wall", [side.Other]));
+                        break;
+                    case SideKind.Rest:
+                        Level(MemberRole.Ledger, side, start, end, longPoint, solid.FrameBottom, new Held("bulkhead", [side.Other]));
+                        break;
+                    default:
+                        Ladder(side, start, end, longPoint);
+                        break;
+                }
             }
         }
     }
 
     public void Lay(Carrier carrier)
     {
-        if (carrier.To - carrier.From >= Thick)
+        foreach (var (from, to, cut) in Inside(carrier.Line, carrier.From, carrier.To, carrier.To - carrier.From))
         {
-            Level(MemberRole.Rail, carrier.Line, carrier.From, carrier.To, carrier.To - carrier.From, solid.FrameBottom, null);
+            Level(MemberRole.Rail, carrier.Line, from, to, cut, solid.FrameBottom, null);
         }
     }
 
@@ -82,9 +83,15 @@ internal sealed class BoxFrame(FramedRoom room, BulkheadSolid solid, BulkheadRul
             }
 
             places.Add(at);
-            var (one, other) = (Place(a, b, at, from), Place(a, b, at, to));
-            var length = (long)Math.Round(Rings.DistanceBetween(one, other));
-            _members.Add(new PlannedMember(MemberRole.Tie, one, other, solid.FrameBottom - Thick, solid.FrameBottom, length, length));
+            foreach (var (start, end) in _inside.Of(Place(a, b, at, from), Place(a, b, at, to)))
+            {
+                var (one, other) = (Place(a, b, at, from + start), Place(a, b, at, from + end));
+                var length = (long)Math.Round(Rings.DistanceBetween(one, other));
+                if (length >= 2 * Thick)
+                {
+                    _members.Add(new PlannedMember(MemberRole.Tie, one, other, solid.FrameBottom - Thick, solid.FrameBottom, length, length));
+                }
+            }
         }
 
         return places;
@@ -92,20 +99,10 @@ internal sealed class BoxFrame(FramedRoom room, BulkheadSolid solid, BulkheadRul
 
     private void Ladder(Side side, double from, double to, double cut)
     {
-        var step = side.Kind == SideKind.Step;
-        var above = step ? room.Solids[side.Other].FrameBottom : solid.Top;
-        var height = solid.FrameBottom - above - (step ? Thick : 2 * Thick);
-        if (!step)
-        {
-            var (held, blocks) = backing.Of(side, from, to, solid);
-            Level(MemberRole.Rail, side, from, to, cut, above + Thick, held);
-            _members.AddRange(blocks);
-        }
-        else if (height > 0)
-        {
-            Level(MemberRole.Rail, side, from, to, cut, above, new Held("bulkhead", [side.Other]));
-        }
-
+        var height = solid.FrameBottom - solid.Top - (2 * Thick);
+        var (held, blocks) = backing.Of(side, from, to, solid);
+        Level(MemberRole.Rail, side, from, to, cut, solid.Top + Thick, held);
+        _members.AddRange(blocks);
         Level(MemberRole.Rail, side, from, to, cut, solid.FrameBottom, null);
         var middle = (side.Outer + side.Inner) / 2.0;
         var (first, last) = (from + (Thick / 2.0), to - (Thick / 2.0));
@@ -120,11 +117,31 @@ internal sealed class BoxFrame(FramedRoom room, BulkheadSolid solid, BulkheadRul
             if (height >= Thick / 2)
             {
                 var place = side.At(at, middle);
-                _members.Add(new PlannedMember(MemberRole.Rung, place, place, solid.FrameBottom - Thick - height, solid.FrameBottom - Thick, height, height));
+                _members.Add(new PlannedMember(MemberRole.Rung, place, place, solid.Top + Thick, solid.FrameBottom - Thick, height, height));
             }
         }
 
-        Rungs[side] = places;
+        Rungs[side] = [.. Rungs.GetValueOrDefault(side) ?? [], .. places];
+    }
+
+    // the stretches of a line along a side where there is bulkhead, none shorter than the wood is thick; a slanting end keeps its long point
+    private IEnumerable<(double From, double To, double Cut)> Inside(Side side, double from, double to, double cut)
+    {
+        if (to - from < Thick)
+        {
+            yield break;
+        }
+
+        var middle = (side.Outer + side.Inner) / 2.0;
+        var (slant, last) = (cut - (to - from), to - from - (0.2 * Measures.Length.PerMillimetre));
+        foreach (var (start, end) in _inside.Of(side.At(from, middle), side.At(to, middle)))
+        {
+            if (end - start >= Thick)
+            {
+                var whole = start < 0.2 * Measures.Length.PerMillimetre && end > last;
+                yield return (from + (whole ? 0 : start), whole ? to : from + end, whole ? cut : end - start + (slant / 2));
+            }
+        }
     }
 
     // longer than the stock: in equal parts

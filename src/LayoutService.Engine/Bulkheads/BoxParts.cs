@@ -84,7 +84,7 @@ internal sealed class BoxParts
         {
             if (Rings.Distance(middle, side.From, side.To) < 6)
             {
-                return (side.Inner, side.Kind is SideKind.Face or SideKind.Step or SideKind.Wall);
+                return (side.Inner, side.Carries);
             }
         }
 

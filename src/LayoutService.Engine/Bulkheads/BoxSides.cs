@@ -8,13 +8,13 @@ internal enum SideKind
     /// <summary>Open to the room: a ladder and a board.</summary>
     Face,
 
-    /// <summary>Against a shallower bulkhead: a ladder and a board below its underside only.</summary>
+    /// <summary>Against a shallower bulkhead, or one as deep named after it: a ladder, and a board below the other's underside only.</summary>
     Step,
 
-    /// <summary>Against a bulkhead as deep that this one carries: one rail at the bottom.</summary>
+    /// <summary>A line carried on past an inside corner: one rail at the bottom.</summary>
     Seam,
 
-    /// <summary>Against a bulkhead that carries this one: nothing of its own.</summary>
+    /// <summary>Against a bulkhead whose ladder carries this one: a ledger on that.</summary>
     Rest,
 
     /// <summary>Along a wall: a ledger at the bottom.</summary>
@@ -37,7 +37,10 @@ internal sealed record Side(Uv From, Uv To, SideKind Kind, int Other, long Outer
     /// <summary>Unit vector into the bulkhead.</summary>
     public (double U, double V) Inward => (-Along.V, Along.U);
 
-    public bool Carries => Kind is SideKind.Face or SideKind.Step or SideKind.Seam or SideKind.Wall;
+    public bool Carries => Kind is not SideKind.Opening;
+
+    /// <summary>Boarded, be it only below another bulkhead.</summary>
+    public bool Boarded => Kind is SideKind.Face or SideKind.Step;
 
     /// <summary>The place at a distance along the side and in from it.</summary>
     public Uv At(double along, double inward) => new(
@@ -51,7 +54,7 @@ internal sealed record Side(Uv From, Uv To, SideKind Kind, int Other, long Outer
 /// </summary>
 internal sealed class BoxSides(FramedRoom room)
 {
-    private const double Near = 3;
+    private const double Near = 0.0125 * Measures.Length.PerMillimetre;
 
     public IReadOnlyList<IReadOnlyList<Side>> Of(BulkheadSolid solid)
     {
@@ -100,8 +103,9 @@ internal sealed class BoxSides(FramedRoom room)
             var (kind, other) = KindOf(new Uv((from.U + to.U) / 2, (from.V + to.V) / 2));
             var (outer, inner) = kind switch
             {
+                SideKind.Step when room.Solids[other].Underside == solid.Underside => (0, solid.Wish.Frame.Face.Units),
                 SideKind.Face or SideKind.Step => (solid.Board, solid.FaceDepth),
-                SideKind.Wall or SideKind.Seam => (0, solid.Wish.Frame.Face.Units),
+                SideKind.Wall or SideKind.Rest => (0, solid.Wish.Frame.Face.Units),
                 _ => (0L, 0L),
             };
             var side = new Side(from, to, kind, other, outer, inner);
@@ -135,9 +139,7 @@ internal sealed class BoxSides(FramedRoom room)
                 if (Rings.Distance(middle, from, to) < Near)
                 {
                     var that = room.Solids[index];
-                    return that.Underside < solid.Underside ? (SideKind.Step, index)
-                        : that.Underside > solid.Underside || that.Index < solid.Index ? (SideKind.Rest, index)
-                        : (SideKind.Seam, index);
+                    return (that.Underside < solid.Underside || (that.Underside == solid.Underside && that.Index > solid.Index) ? SideKind.Step : SideKind.Rest, index);
                 }
             }
 

@@ -31,7 +31,7 @@ internal sealed class BoxTrim(BulkheadSolid solid, BoxBoards boards)
                     }
 
                     break;
-                case SideKind.Step:
+                case SideKind.Step when boards.FaceHeight(side) > 0:
                     Beads.Add(Level(side));
                     InsideCorners.Add(Level(side));
                     break;
@@ -68,9 +68,9 @@ internal sealed class BoxTrim(BulkheadSolid solid, BoxBoards boards)
 
     private long Visible(Side side) => side.Kind == SideKind.Step ? boards.FaceHeight(side) : solid.Drop;
 
-    private static bool Ends(Side side) => side.Kind is SideKind.Wall or SideKind.Opening;
+    private static bool Ends(Side side) => side.Kind is SideKind.Wall or SideKind.Opening or SideKind.Rest;
 
-    private static bool Boarded(Side side) => side.Kind is SideKind.Face or SideKind.Step;
+    private bool Boarded(Side side) => side.Boarded && boards.FaceHeight(side) > 0;
 
     private static PlannedTrim Level(Side side) => new(side.From, side.To, (long)Math.Round(side.Length), false);
 }

@@ -118,6 +118,9 @@ public sealed record BulkheadBoard
     public required string StockId { get; init; }
 
     public required int Screws { get; init; }
+
+    /// <summary>Holes in it.</summary>
+    public IReadOnlyList<BoardCutout> Cutouts { get; init; } = [];
 }
 
 /// <summary>A length of bead or corner: level from one place to another, or upright at one place.</summary>

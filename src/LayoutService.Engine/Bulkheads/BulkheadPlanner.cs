@@ -35,7 +35,7 @@ public static class BulkheadPlanner
 
         var pieces = new List<PlannedBoard>();
         // a face too short for a ladder is boarded all the same
-        foreach (var side in loops.SelectMany(l => l).Where(s => s.Kind is SideKind.Face or SideKind.Step))
+        foreach (var side in loops.SelectMany(l => l).Where(s => s.Boarded))
         {
             pieces.AddRange(boards.Faces(side, frame.Rungs.GetValueOrDefault(side) ?? []));
         }
@@ -48,7 +48,7 @@ public static class BulkheadPlanner
 
         return new PlannedBulkhead(
             solid,
-            [.. loops.SelectMany(l => l).Where(s => s.Kind is SideKind.Step or SideKind.Seam or SideKind.Rest).Select(s => s.Other).Distinct().Order()],
+            [.. loops.SelectMany(l => l).Where(s => s.Kind is SideKind.Step or SideKind.Rest).Select(s => s.Other).Distinct().Order()],
             frame.Members,
             pieces,
             trim.Beads,

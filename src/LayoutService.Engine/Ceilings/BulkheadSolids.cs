@@ -5,12 +5,12 @@ namespace LayoutService.Engine.Ceilings;
 
 /// <summary>
 /// Sizes bulkheads. Along edges: the edges swept by the width, mitred at corners, up to the neighbouring walls. Round
-/// services: what they cover grown by clearance, frame and board; a strip to the wall too narrow to board goes with it.
+/// services: what they cover grown by clearance, frame and board. A strip of ceiling beside either that is too narrow to board goes with it.
 /// The drop, when it is not given, clears the lowest hidden bottom, and leaves room for two rails and a rung.
 /// </summary>
 public static class BulkheadSolids
 {
-    /// <summary>A strip of ceiling narrower than this between a bulkhead round services and a wall is boxed in: 150 mm, the least rip. Common practice, no source.</summary>
+    /// <summary>A strip of ceiling narrower than this between a bulkhead and a wall or another is boxed in: 150 mm, the least rip. Common practice, no source.</summary>
     public const long LeastStrip = 150 * Length.PerMillimetre;
 
     public static IReadOnlyList<BulkheadSolid> Of(Survey survey, PlanFrame frame)
@@ -34,14 +34,7 @@ public static class BulkheadSolids
 
         var solids = survey.Bulkheads.Select((wish, i) => Solid(survey, frame, outline, floor, wish, i)).ToList();
 
-        // the deeper has the overlap; of two as deep the one named first
-        var taken = Footprint.Of([]);
-        foreach (var solid in solids.OrderByDescending(s => s.Underside).ThenBy(s => s.Index).ToList())
-        {
-            solids[solid.Index] = solid with { Footprint = solid.Footprint.Minus(taken) };
-            taken = taken.Plus(solid.Footprint);
-        }
-
+        Share(solids, floor);
         return solids;
     }
 
@@ -57,6 +50,44 @@ public static class BulkheadSolids
     public static long Gap(Survey survey) => survey.Strapping.Thickness.Units + CeilingBoard(survey);
 
     private static long CeilingBoard(Survey survey) => survey.Sheets.Thickness.Units * survey.Sheets.Layers;
+
+    /// <summary>
+    /// The deeper has the overlap; of two as deep the one named first. What is left beside it too narrow to frame goes with it.
+    /// </summary>
+    private static void Share(List<BulkheadSolid> solids, Footprint floor)
+    {
+        var taken = Footprint.Of([]);
+        var ceiling = floor;
+        var deeper = new List<int>();
+        Uv[] places = [.. floor.Corners];
+        foreach (var solid in solids.OrderByDescending(s => s.Underside).ThenBy(s => s.Index).ToList())
+        {
+            var left = solid.Footprint.Minus(taken);
+            if (!solid.Wish.BoardedAbove || solid.Wish.Hides.Count > 0)
+            {
+                left = left.WithoutSlivers(ceiling, LeastStrip).Minus(taken);
+            }
+
+            foreach (var strip in taken.Empty ? [] : left.Narrower(LeastWidth(solid)))
+            {
+                if (deeper.Where(d => solids[d].Footprint.Shared(strip) > LeastWidth(solid)).Cast<int?>().FirstOrDefault() is { } whole)
+                {
+                    solids[whole] = solids[whole] with { Footprint = solids[whole].Footprint.Plus(strip).Tidied(places) };
+                    left = left.Minus(solids[whole].Footprint);
+                    taken = taken.Plus(solids[whole].Footprint);
+                    ceiling = solids[whole].Wish.BoardedAbove ? ceiling : ceiling.Minus(strip);
+                }
+            }
+
+            solids[solid.Index] = solid with { Footprint = left.Tidied([.. places, .. taken.Corners]) };
+            taken = taken.Plus(solids[solid.Index].Footprint);
+            ceiling = solid.Wish.BoardedAbove ? ceiling : ceiling.Minus(solids[solid.Index].Footprint);
+            deeper.Add(solid.Index);
+        }
+    }
+
+    /// <summary>Board and wood along a face, and wood along the other side.</summary>
+    private static long LeastWidth(BulkheadSolid solid) => solid.FaceDepth + solid.Wish.Frame.Face.Units;
 
     private static BulkheadSolid Solid(Survey survey, PlanFrame frame, Uv[] outline, Footprint floor, BulkheadWish wish, int index)
     {
@@ -76,7 +107,7 @@ public static class BulkheadSolids
         {
             Index = index,
             Wish = wish,
-            Footprint = wish.Hides.Count > 0 ? footprint.WithoutSlivers(floor, LeastStrip) : footprint,
+            Footprint = footprint,
             Drop = drop,
             Top = wish.BoardedAbove ? gap : 0,
             FrameBottom = gap + drop - board,

@@ -117,3 +117,9 @@ public sealed record LightGridWish
 
 /// <summary>Something heavy that hangs from a joist or from blocking, never from a strap.</summary>
 public sealed record MountWish(string Id, Point At, decimal MassKilograms);
+
+/// <summary>
+/// A hole in a piece: the piece's corner that it is measured from, its centre (both in the caller's coordinates), its size, and
+/// how it is marked on the finished face.
+/// </summary>
+public sealed record BoardCutout(string FixtureId, Point Corner, Point Centre, Cutout Size, Sentence Mark);

@@ -26,7 +26,7 @@ public sealed class FramedRoom
         Board = Region.Of(Outline, [.. openings.Select(o => (o.Item1, 0L))], taken);
         Straps = openings.All(o => o.Units == 0) ? Board : Region.Of(Outline, openings, taken);
         InsideCorners = [.. FindInsideCorners(Outline)];
-        Tips = [.. FindTips(Outline)];
+        Tips = [.. taken.All(t => t.Empty) ? FindTips(Outline, Rings.TwiceArea(Outline) > 0 ? 1 : -1) : RegionLoops.Of(Board).SelectMany(l => FindTips(l, 1)).Distinct()];
         Joists = FloorJoists.Of(survey, frame);
         Levels = JoistLevels.Of(survey, frame, Joists);
         GridStep = survey.Units == UnitSystem.Imperial ? Length.PerSixteenth : Length.PerMillimetre;
@@ -106,6 +106,20 @@ public sealed class FramedRoom
         ? TapeText.Imperial(new Length(units), TapeRounding.Nearest)
         : TapeText.Metric(new Length(units), TapeRounding.Nearest);
 
+    /// <summary>The bulkhead whose underside this fixture is let into, or null when it is in the ceiling.</summary>
+    public BulkheadSolid? HostOf(FixtureWish wish)
+    {
+        for (var i = 0; i < Solids.Count; i++)
+        {
+            if (Solids[i].Footprint.Holds(Frame.In(wish.At)))
+            {
+                return Solids[i];
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>The bulkhead whose edge this is (see <see cref="WallEdge.Source"/>), or null when it is a wall's or an opening's.</summary>
     public BulkheadSolid? BulkheadAt(int source) =>
         source < -OpeningRings.Count && -source - 1 - OpeningRings.Count < Solids.Count ? Solids[-source - 1 - OpeningRings.Count] : null;
@@ -169,9 +183,8 @@ public sealed class FramedRoom
         }
     }
 
-    private static IEnumerable<(long Along, bool HighEnd)> FindTips(IReadOnlyList<Uv> outline)
+    private static IEnumerable<(long Along, bool HighEnd)> FindTips(IReadOnlyList<Uv> outline, int sign)
     {
-        var sign = Rings.TwiceArea(outline) > 0 ? 1 : -1;
         for (var i = 0; i < outline.Count; i++)
         {
             var (a, b, c) = (outline[i], outline[(i + 1) % outline.Count], outline[(i + 2) % outline.Count]);

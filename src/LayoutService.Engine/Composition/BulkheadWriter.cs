@@ -1,12 +1,13 @@
 using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Fixtures;
 using LayoutService.Engine.Geometry;
 using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Composition;
 
 /// <summary>Writes the bulkheads in the caller's coordinates, with ids: members <c>…-m1</c>, boards <c>…-b1</c>.</summary>
-public sealed class BulkheadWriter(FramedRoom room, CutBulkheads cut)
+public sealed class BulkheadWriter(FramedRoom room, CutBulkheads cut, IReadOnlyList<PlacedFixture> placed)
 {
     public static string MemberId(BulkheadSolid solid, int index) => $"{solid.Id}-m{index + 1}";
 
@@ -75,6 +76,7 @@ public sealed class BulkheadWriter(FramedRoom room, CutBulkheads cut)
                     AreaSquareMetres = b.Area / Math.Pow(1000.0 * Length.PerMillimetre, 2),
                     StockId = stockOf[first + n].Id,
                     Screws = b.Screws,
+                    Cutouts = b.Face == BoardFace.Underside ? BoxCutouts.Of(room, b, placed.Where(p => p.Host == solid.Index)) : [],
                 })],
                 Beads = [.. planned.Beads.Select(Trim)],
                 InsideCorners = [.. planned.InsideCorners.Select(Trim)],

@@ -22,7 +22,7 @@ public static class FixtureRounds
 
     public static (CeilingWithFixtures? Made, Finding? Obstacle) Best(FramedRoom room, bool buttsAnywhere = false)
     {
-        var wishes = room.Survey.Fixtures;
+        var wishes = InCeiling(room);
         if (wishes.Count == 0)
         {
             var (chosen, obstacle) = new CeilingSearch(room, buttsAnywhere).Best();
@@ -62,10 +62,14 @@ public static class FixtureRounds
         var (chosen, obstacle) = new CeilingSearch(room, buttsAnywhere: false).Best();
         return chosen is null
             ? (null, obstacle)
-            : (new CeilingWithFixtures(room, chosen, new FixturePlanner(room, Rules(room.Survey), room.Survey.Fixtures).Place([.. Straps(chosen)], [.. Seams(room, chosen)])), null);
+            : (new CeilingWithFixtures(room, chosen, new FixturePlanner(room, Rules(room.Survey), InCeiling(room)).Place([.. Straps(chosen)], [.. Seams(room, chosen)])), null);
     }
 
-    private static FixtureRules Rules(Survey survey)
+    /// <summary>The fixtures that are let into the ceiling's board: all but those in bulkheads.</summary>
+    private static IReadOnlyList<FixtureWish> InCeiling(FramedRoom room) =>
+        room.Solids.Count == 0 ? room.Survey.Fixtures : [.. room.Survey.Fixtures.Where(f => room.HostOf(f) is null)];
+
+    internal static FixtureRules Rules(Survey survey)
     {
         var book = new RuleBook(PublishedTables.Current, survey.Ruleset, survey.RuleOverrides);
         return FixtureRules.Of(survey, book.Limit("light-clearance", survey.Units == UnitSystem.Imperial).Value.Length);

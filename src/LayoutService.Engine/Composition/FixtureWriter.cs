@@ -1,3 +1,4 @@
+using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Fixtures;
 using LayoutService.Engine.Geometry;
@@ -8,7 +9,7 @@ using LayoutService.Engine.Strapping;
 namespace LayoutService.Engine.Composition;
 
 /// <summary>Writes the fixtures in the caller's coordinates, in the caller's order, with clearances measured to what was planned.</summary>
-public sealed class FixtureWriter(FramedRoom room, ChosenCeiling chosen, IReadOnlyList<PlacedFixture> placed)
+public sealed class FixtureWriter(FramedRoom room, ChosenCeiling chosen, CutBulkheads boxes, IReadOnlyList<PlacedFixture> placed)
 {
     private readonly List<PlanBox> _straps = [.. chosen.Lines.SelectMany((line, i) => line.Stretches.Select(s =>
         new PlanBox(new Span(line.At - chosen.Rules.Half, line.At + chosen.Rules.Half), s.Across, i)))];
@@ -37,10 +38,10 @@ public sealed class FixtureWriter(FramedRoom room, ChosenCeiling chosen, IReadOn
         var reasons = new List<Reason>();
         if (fixture.Moved)
         {
-            reasons.AddRange(Why(fixture.Fled, rowIds, false));
+            reasons.AddRange(Why(fixture, fixture.Fled, rowIds, false));
         }
 
-        reasons.AddRange(Why(fixture.Clashes, rowIds, true));
+        reasons.AddRange(Why(fixture, fixture.Clashes, rowIds, true));
         if (trimmed.Count > 0)
         {
             reasons.Add(new Reason("strap", trimmed, "row_trimmed", "The row is trimmed round this hole, with headers."));
@@ -51,17 +52,18 @@ public sealed class FixtureWriter(FramedRoom room, ChosenCeiling chosen, IReadOn
             Wish = fixture.Wish,
             At = fixture.Moved ? room.Frame.Out(fixture.Hole.At) : fixture.Wish.At,
             Shift = new Length((long)Math.Round(Rings.DistanceBetween(fixture.Asked, fixture.Hole.At))),
-            Clearances = Clearances(fixture, seams),
+            Clearances = fixture.Host < 0 ? Clearances(fixture, seams) : InBulkhead(fixture, boxes.Planned[fixture.Host]),
+            BulkheadId = fixture.Host < 0 ? null : room.Solids[fixture.Host].Id,
             Status = fixture.Clashes.Count > 0 ? FixtureStatus.Conflict : fixture.Moved ? FixtureStatus.Moved : FixtureStatus.AsAsked,
             Reasons = reasons,
         };
     }
 
-    private IEnumerable<Reason> Why(IReadOnlyList<Clash> clashes, string[] rowIds, bool still)
+    private IEnumerable<Reason> Why(PlacedFixture fixture, IReadOnlyList<Clash> clashes, string[] rowIds, bool still)
     {
         foreach (var kind in clashes.GroupBy(c => c.Kind).OrderBy(g => g.Key))
         {
-            var of = kind.Select(c => Name(c, rowIds)).OfType<string>().Distinct().ToList();
+            var of = kind.Select(c => Name(fixture, c, rowIds)).OfType<string>().Distinct().ToList();
             var (word, what) = kind.Key switch
             {
                 ClashKind.Wall => ("wall", "too near a wall or an opening"),
@@ -70,6 +72,8 @@ public sealed class FixtureWriter(FramedRoom room, ChosenCeiling chosen, IReadOn
                 ClashKind.Fixture => ("fixture", "too near another hole"),
                 ClashKind.Strap => ("strap", "at a strap"),
                 ClashKind.Seam => ("seam", "at a seam of the board"),
+                ClashKind.Frame => ("frame", "at wood of the bulkhead's frame"),
+                ClashKind.Depth => ("depth", "deeper than the bulkhead is high inside"),
                 _ => ("remote-box", "not fit for its driver box, which does not pass the hole or finds no bay"),
             };
             yield return still
@@ -78,11 +82,12 @@ public sealed class FixtureWriter(FramedRoom room, ChosenCeiling chosen, IReadOn
         }
     }
 
-    private string? Name(Clash clash, string[] rowIds) => clash switch
+    private string? Name(PlacedFixture fixture, Clash clash, string[] rowIds) => clash switch
     {
         { Kind: ClashKind.Joist } => _joistNames[room.Joists.Supports[clash.Index].FirstMember],
         { Kind: ClashKind.Service } => room.Survey.Services![clash.Index].Id,
-        { Kind: ClashKind.Fixture } => placed[clash.Index].Wish.Id,
+        { Kind: ClashKind.Fixture } => Beside(fixture)[clash.Index].Wish.Id,
+        { Kind: ClashKind.Frame } => BulkheadWriter.MemberId(room.Solids[fixture.Host], clash.Index),
         { Kind: ClashKind.Strap, Index: >= 0 } => rowIds[clash.Index],
         _ => null,
     };
@@ -99,6 +104,25 @@ public sealed class FixtureWriter(FramedRoom room, ChosenCeiling chosen, IReadOn
             Nearest(seams, hole),
             new Length((long)Math.Floor(Math.Max(0, room.Board.Edges.Min(e => HoleShapes.Distance(hole, e.From, e.To))))));
     }
+
+    private HoleClearances InBulkhead(PlacedFixture fixture, PlannedBulkhead box)
+    {
+        var hole = fixture.Hole;
+        var sides = box.Solid.Footprint.Patches.SelectMany(p => p.Loops).SelectMany(ring => ring.Select((c, i) => (From: c, To: ring[(i + 1) % ring.Count])));
+        return new HoleClearances(
+            Nearest(BoxFixtures.Wood(box), hole),
+            null,
+            Nearest(_services.Where(b => ServiceBoxes.Reaches(room.Survey.Services![b.Index], box.Solid.Underside, fixture.Wish.BodyDepth.Units)), hole),
+            Nearest(BoxFixtures.Joints(box), hole),
+            new Length((long)Math.Floor(Math.Max(0, sides.Min(s => HoleShapes.Distance(hole, s.From, s.To))))));
+    }
+
+    // those that were placed in one go with it: an index counts among them
+    private List<PlacedFixture> Beside(PlacedFixture fixture) => fixture.Host < 0
+        ? [.. placed.Where(p => p.Host < 0)]
+        : [.. placed.Where(p => p.Host == fixture.Host && Patch(p) == Patch(fixture))];
+
+    private int Patch(PlacedFixture fixture) => BoxFixtures.PatchOf(room, fixture.Wish);
 
     private static Length? Nearest(IEnumerable<PlanBox> footprints, Hole hole)
     {

@@ -27,10 +27,14 @@ public static class HoleShapes
             return !hole.Round || new PlanBox(part.Along, part.Across, 0).DistanceTo(hole) == 0;
         }
 
-        return Holds(part.Ring, hole.At)
-            || part.Ring.Where((corner, i) => Distance(hole, corner, part.Ring[(i + 1) % part.Ring.Length]) < 0).Any()
-            || (!hole.Round && (Corners(hole).Any(c => Holds(part.Ring, c)) || part.Ring.Any(c => OffBox(hole, c) == 0)));
+        return Meets(part.Ring, hole);
     }
+
+    /// <summary>True when some of the hole lies in the ring.</summary>
+    public static bool Meets(IReadOnlyList<Uv> ring, Hole hole) =>
+        Holds(ring, hole.At)
+        || ring.Where((corner, i) => Distance(hole, corner, ring[(i + 1) % ring.Count]) < 0).Any()
+        || (!hole.Round && (Corners(hole).Any(c => Holds(ring, c)) || ring.Any(c => OffBox(hole, c) == 0)));
 
     // what runs through a rectangle crosses one of its diagonals
     private static bool Crossed(Hole hole, Uv from, Uv to)

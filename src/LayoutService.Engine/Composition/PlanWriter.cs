@@ -20,13 +20,14 @@ public static class PlanWriter
         var survey = room.Survey;
         var strapWriter = new StrappingWriter(room, chosen, lumber);
         var sheetWriter = new SheetWriter(room, chosen, parts);
-        var boxWriter = new BulkheadWriter(room, bulkheads);
+        IReadOnlyList<PlacedFixture> inCeiling = room.Solids.Count == 0 ? placed : [.. placed.Where(p => p.Host < 0)];
+        var boxWriter = new BulkheadWriter(room, bulkheads, placed);
         var joists = JoistWriter.Joists(room);
         var (insulation, strapping) = InsulationJoin.Of(
-            room, chosen, lumber, strapWriter, strapWriter.Write(sheetWriter.ButtsOnLine(), StockOfPieces(lumber)), joists, placed);
-        var sheets = sheetWriter.Write(strapWriter.RowIds, seams, board.StockOf, new CutoutMarks(room, placed));
+            room, chosen, lumber, strapWriter, strapWriter.Write(sheetWriter.ButtsOnLine(), StockOfPieces(lumber)), joists, inCeiling);
+        var sheets = sheetWriter.Write(strapWriter.RowIds, seams, board.StockOf, new CutoutMarks(room, inCeiling));
         var finished = FinishedHeight(room, lumber);
-        var holes = new FixtureWriter(room, chosen, placed).Write(strapWriter.RowIds, seams, strapping);
+        var holes = new FixtureWriter(room, chosen, bulkheads, placed).Write(strapWriter.RowIds, seams, strapping);
         var fixtures = new FixturePlan(holes, GridRoom.Write(room, grid, placed, holes, finished), MountWriter.Write(room, strapping));
         var cutPlan = CutPlanWriter.Write(room, lumber, strapWriter, board, sheetWriter, bulkheads, boxWriter);
         var boxes = boxWriter.Write(strapWriter.RowIds, board.StockOf, parts.Count, finished);

@@ -23,12 +23,12 @@ internal sealed class FixtureObstacles(FramedRoom room, FixtureRules rules)
             var keep = hole.HalfV + rules.FromJoist(wish);
             Joists(found, keep, hole);
         }
-        else if (wish.RemoteBox is { } box && BoxFeeding.Passes(box, hole))
+        else if (rules.Inside is null && wish.RemoteBox is { } box && BoxFeeding.Passes(box, hole))
         {
             Joists(found, BoxFeeding.LeastFromFace(box, hole), hole);
         }
 
-        var depth = Math.Max(wish.BodyDepth.Units, wish.RemoteBox is { } fed ? rules.FinishToJoist + fed.Sorted[0] : 0);
+        var depth = Math.Max(wish.BodyDepth.Units, wish.RemoteBox is { } fed ? (rules.Inside?.Board ?? rules.FinishToJoist) + fed.Sorted[0] : 0);
         foreach (var box in _services)
         {
             var service = room.Survey.Services![box.Index];

@@ -33,6 +33,9 @@ public sealed record PlannedFixture
     /// <summary>Straight distance from where it was asked for.</summary>
     public required Length Shift { get; init; }
 
+    /// <summary>The bulkhead whose underside it is let into; null in the ceiling.</summary>
+    public string? BulkheadId { get; init; }
+
     public required HoleClearances Clearances { get; init; }
 
     public required FixtureStatus Status { get; init; }

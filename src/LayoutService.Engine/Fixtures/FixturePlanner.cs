@@ -12,14 +12,20 @@ namespace LayoutService.Engine.Fixtures;
 public sealed class FixturePlanner
 {
     private readonly FramedRoom _room;
+    private readonly Region _board;
     private readonly FixtureRules _rules;
     private readonly FixtureObstacles _obstacles;
     private readonly FixtureWish[] _wishes;
     private readonly Uv[] _asked;
     private readonly List<Obstacle>[] _standing;
 
-    public FixturePlanner(FramedRoom room, FixtureRules rules, IReadOnlyList<FixtureWish> wishes)
+    /// <param name="room">The framed room.</param>
+    /// <param name="rules">Distances that they keep.</param>
+    /// <param name="wishes">The fixtures.</param>
+    /// <param name="board">The board that they are let into, where that is not the ceiling's.</param>
+    public FixturePlanner(FramedRoom room, FixtureRules rules, IReadOnlyList<FixtureWish> wishes, Region? board = null)
     {
+        _board = board ?? room.Board;
         (_room, _rules, _obstacles) = (room, rules, new FixtureObstacles(room, rules));
         (_wishes, _asked) = ([.. wishes], [.. wishes.Select(w => room.Frame.In(w.At))]);
         Order = [.. Enumerable.Range(0, _wishes.Length).OrderBy(i => _asked[i].U).ThenBy(i => _asked[i].V)];
@@ -34,13 +40,14 @@ public sealed class FixturePlanner
     /// <param name="seams">Seams that the holes keep off.</param>
     public PlacedFixture[] Place(IReadOnlyList<PlanBox> straps, IReadOnlyList<PlanBox> seams)
     {
+        var wood = _rules.Inside is null ? ClashKind.Strap : ClashKind.Frame;
         var holes = _wishes.Select((w, i) => FixtureHoles.Of(_room, w, _asked[i])).ToArray();
         var placed = new PlacedFixture[_wishes.Length];
         foreach (var i in Order)
         {
             var obstacles = new List<Obstacle>(_standing[i]);
             obstacles.AddRange(FixtureObstacles.Of(holes, i, holes[i]));
-            obstacles.AddRange(FixtureObstacles.Of(straps, holes[i], ClashKind.Strap));
+            obstacles.AddRange(FixtureObstacles.Of(straps, holes[i], wood));
             obstacles.AddRange(FixtureObstacles.Of(seams, holes[i], ClashKind.Seam));
             WorkMeter.Spend(obstacles.Count * (1L + obstacles.Count));
             var fled = Clashes(obstacles, _wishes[i], holes[i]);
@@ -60,7 +67,7 @@ public sealed class FixturePlanner
         {
             var obstacles = new List<Obstacle>(_standing[i]);
             obstacles.AddRange(FixtureObstacles.Of(holes, i, holes[i]));
-            obstacles.AddRange(FixtureObstacles.Of(straps, holes[i], ClashKind.Strap));
+            obstacles.AddRange(FixtureObstacles.Of(straps, holes[i], wood));
             obstacles.AddRange(FixtureObstacles.Of(seams, holes[i], ClashKind.Seam));
             return Clashes(obstacles, _wishes[i], holes[i]);
         }
@@ -82,6 +89,11 @@ public sealed class FixturePlanner
             found.Add(new Clash(ClashKind.Wall, -1));
         }
 
+        if (_rules.Inside is { Closed: true } hollow && wish.BodyDepth.Units > hollow.Board + hollow.Height)
+        {
+            found.Add(new Clash(ClashKind.Depth, -1));
+        }
+
         if (wish.RemoteBox is { } box && !(BoxFeeding.Passes(box, hole) && Parks(box, hole)))
         {
             found.Add(new Clash(ClashKind.RemoteBox, -1));
@@ -93,6 +105,11 @@ public sealed class FixturePlanner
     // into a bay that the hole opens on
     private bool Parks(RemoteBox box, Hole hole)
     {
+        if (_rules.Inside is { } hollow)
+        {
+            return box.Sorted[0] <= hollow.Height;
+        }
+
         var depth = _room.Field.Depth?.Units;
         foreach (var bay in Bays(hole.At.U))
         {
@@ -122,14 +139,14 @@ public sealed class FixturePlanner
     {
         var keep = wish.EdgeClearance.Units;
         var kept = new Span(hole.At.V - hole.HalfV - keep, hole.At.V + hole.HalfV + keep);
-        return _room.Board.AcrossAt(hole.At.U, hole.HalfU + keep).Exists(s => s.Lo <= kept.Lo + 1 && kept.Hi - 1 <= s.Hi);
+        return _board.AcrossAt(hole.At.U, hole.HalfU + keep).Exists(s => s.Lo <= kept.Lo + 1 && kept.Hi - 1 <= s.Hi);
     }
 
     private (IEnumerable<long> Along, IEnumerable<long> Across) WallPlaces(FixtureWish wish, Hole hole)
     {
         var (u, v) = (hole.HalfU + wish.EdgeClearance.Units, hole.HalfV + wish.EdgeClearance.Units);
         return (
-            _room.Board.Edges.Where(e => e.Square).SelectMany(e => new[] { e.From.U - u, e.From.U + u }),
-            _room.Board.Edges.Where(e => e.Parallel).SelectMany(e => new[] { e.From.V - v, e.From.V + v }));
+            _board.Edges.Where(e => e.Square).SelectMany(e => new[] { e.From.U - u, e.From.U + u }),
+            _board.Edges.Where(e => e.Parallel).SelectMany(e => new[] { e.From.V - v, e.From.V + v }));
     }
 }

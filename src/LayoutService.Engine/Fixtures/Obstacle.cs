@@ -14,6 +14,12 @@ public enum ClashKind
 
     /// <summary>Its driver box does not pass the hole, or finds no bay.</summary>
     RemoteBox,
+
+    /// <summary>Wood of a bulkhead's frame.</summary>
+    Frame,
+
+    /// <summary>It reaches up further than the bulkhead is high inside.</summary>
+    Depth,
 }
 
 /// <summary>One conflict; <see cref="Index"/> is the number of the support, service, fixture, row or seam, or −1.</summary>

@@ -12,4 +12,7 @@ namespace LayoutService.Engine.Fixtures;
 public sealed record PlacedFixture(FixtureWish Wish, Uv Asked, Hole Hole, IReadOnlyList<Clash> Fled, IReadOnlyList<Clash> Clashes)
 {
     public bool Moved => Hole.At != Asked;
+
+    /// <summary>The bulkhead whose underside it is let into; −1 in the ceiling.</summary>
+    public int Host { get; init; } = -1;
 }

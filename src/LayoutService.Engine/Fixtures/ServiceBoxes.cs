@@ -32,7 +32,8 @@ public static class ServiceBoxes
     public static bool Reaches(Service service, long finishToJoist, long bodyDepth) =>
         service.Bottom.Units + service.Clearance.Units > finishToJoist - bodyDepth && service.Top.Units - service.Clearance.Units < finishToJoist;
 
-    private static void Add(List<PlanBox> found, Uv[] ring, int service)
+    /// <summary>The boxes of one ring; a line counts as one.</summary>
+    public static void Add(List<PlanBox> found, Uv[] ring, int service)
     {
         var (low, high) = (ring.Min(c => c.U), ring.Max(c => c.U));
         var square = ring.Select((c, i) => (c, Next: ring[(i + 1) % ring.Length])).All(e => e.c.U == e.Next.U || e.c.V == e.Next.V) && ring.Length == 4;

@@ -34,6 +34,8 @@ public sealed class Footprint
 
     public bool Empty => Patches.Count == 0;
 
+    public IEnumerable<Uv> Corners => Patches.SelectMany(p => p.Loops).SelectMany(l => l);
+
     /// <summary>Square units.</summary>
     public double Area => Shape.Area;
 
@@ -53,6 +55,11 @@ public sealed class Footprint
             var corners = chain.Select(c => new Coordinate(c.U, c.V)).ToArray();
             Shapes line = chain[0] == chain[^1] ? Factory.CreateLinearRing(corners) : Factory.CreateLineString(corners);
             all = Overlays.Join(all, line.Buffer(width, Square));
+            // beside an edge shorter than the width the offset leaves a wedge out
+            for (var i = 0; chain.Count > 2 && i + 1 < corners.Length; i++)
+            {
+                all = Overlays.Join(all, Factory.CreateLineString([corners[i], corners[i + 1]]).Buffer(width, Square));
+            }
         }
 
         return new Footprint(all);
@@ -67,6 +74,18 @@ public sealed class Footprint
 
     public Footprint Meet(Footprint other) =>
         Empty || other.Empty ? Of([]) : new(Overlays.Of(Shape, other.Shape, SpatialFunction.Intersection));
+
+    /// <summary>What footprints leave of a floor; without the hairs that whole units leave where one lies along an oblique wall.</summary>
+    internal static Shapes Left(Shapes floor, IReadOnlyList<Footprint> taken)
+    {
+        var left = floor;
+        foreach (var footprint in taken.Where(f => !f.Empty))
+        {
+            left = Overlays.Of(left, footprint.Shape, SpatialFunction.Difference);
+        }
+
+        return left == floor ? floor : new Footprint(left).Tidied([]).Shape;
+    }
 
     /// <summary>Only the pieces that have some of these edges for a side.</summary>
     public Footprint Beside(IReadOnlyList<(Uv From, Uv To)> edges)
@@ -105,6 +124,30 @@ public sealed class Footprint
         return new Footprint(all).Meet(floor);
     }
 
+    /// <summary>The pieces of it that are narrower than a width, tips of sharp corners among them.</summary>
+    public IReadOnlyList<Footprint> Narrower(long width)
+    {
+        var wide = Grown(-(width / 2)).Grown(width / 2);
+        return Empty ? [] : [.. Polygons(Minus(wide.Grown(2)).Shape).Where(p => p.Area > 25 * Crumb).Select(p => new Footprint(p.Buffer(4, Square)).Meet(this))];
+    }
+
+    /// <summary>How much of another's edge lies along this one.</summary>
+    public double Shared(Footprint other) => Empty || other.Empty ? 0 : other.Shape.Intersection(Shape.Buffer(2)).Area / 2;
+
+    /// <summary>
+    /// Without the jogs and spikes of less than 0.01 mm that offsets and overlays leave on whole units; a corner at nearly the same
+    /// level as one of these places, along or across, is put on that level.
+    /// </summary>
+    public Footprint Tidied(IReadOnlyList<Uv> places)
+    {
+        const double jog = 0.01 * Measures.Length.PerMillimetre;
+        var tidy = Patches.Select(p => p.Loops.Select(l => Rings.WithoutJogs(l, places, jog)).ToList()).ToList();
+        return Patches.Zip(tidy).All(x => x.First.Loops.Zip(x.Second).All(l => l.First.SequenceEqual(l.Second)))
+            ? this
+            : new(Factory.CreateMultiPolygon([.. tidy.Select(loops => Factory.CreatePolygon(
+                Factory.CreateLinearRing(Closed(loops[0])), [.. loops.Skip(1).Select(h => Factory.CreateLinearRing(Closed(h)))]))]));
+    }
+
     /// <summary>The pieces that straight cuts divide this into. Cuts reach from side to side.</summary>
     public IReadOnlyList<Uv[]> Divided(IReadOnlyList<(Uv From, Uv To)> cuts)
     {
@@ -124,7 +167,7 @@ public sealed class Footprint
     }
 
     /// <summary>True when a place lies in it or on its edge.</summary>
-    public bool Holds(Uv place) => Shape.Distance(Factory.CreatePoint(new Coordinate(place.U, place.V))) <= 1;
+    public bool Holds(Uv place) => !Empty && Shape.Distance(Factory.CreatePoint(new Coordinate(place.U, place.V))) <= 1;
 
     private static IEnumerable<Polygon> Polygons(Shapes shape)
     {

@@ -86,11 +86,7 @@ public sealed class Region
             shape = Overlays.Of(shape, hole, SpatialFunction.Difference);
         }
 
-        foreach (var footprint in footprints.Where(f => !f.Empty))
-        {
-            shape = Overlays.Of(shape, footprint.Shape, SpatialFunction.Difference);
-        }
-
+        shape = Footprint.Left(shape, footprints);
         return new Region(shape, CutCells(shape), WallEdges.Find(shape, outline, openings, footprints));
     }
 

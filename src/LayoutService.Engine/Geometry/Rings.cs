@@ -37,6 +37,44 @@ public static class Rings
         return [.. kept];
     }
 
+    /// <summary>
+    /// Without corners that lie nearer than a distance to the one before them or to the line past them, nor spikes as narrow; a corner at
+    /// nearly the same level as one of the places given, along or across, is put on that level. A ring that would lose all its corners is given back as it is.
+    /// </summary>
+    public static Uv[] WithoutJogs(IReadOnlyList<Uv> ring, IReadOnlyList<Uv> places, double jog)
+    {
+        List<Uv> kept = [.. ring.Select(c => new Uv(On(c.U, places.Select(p => p.U)), On(c.V, places.Select(p => p.V))))];
+        for (var i = 0; i < kept.Count && kept.Count > 3;)
+        {
+            var (before, here, after) = (kept[(i + kept.Count - 1) % kept.Count], kept[i], kept[(i + 1) % kept.Count]);
+            var spike = !Between(before, here, after) && (Distance(before, here, after) < jog || Distance(after, before, here) < jog);
+            if (spike || DistanceBetween(before, here) < jog || (Distance(here, before, after) < jog && Between(before, here, after)))
+            {
+                kept.RemoveAt(i);
+                i = Math.Max(0, i - 1);
+            }
+            else
+            {
+                i++;
+            }
+        }
+
+        return TwiceArea(kept) == 0 ? [.. ring] : [.. kept];
+
+        long On(long at, IEnumerable<long> levels)
+        {
+            foreach (var level in levels)
+            {
+                if (Math.Abs(level - at) < jog / 5)
+                {
+                    return level;
+                }
+            }
+
+            return at;
+        }
+    }
+
     private static bool Straight(Uv before, Uv here, Uv after) =>
         Turn(before, here, after) == 0
         || (Math.Abs((double)Turn(before, here, after)) < 2 * DistanceBetween(before, after) && Between(before, here, after));

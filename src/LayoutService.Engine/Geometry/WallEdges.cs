@@ -39,8 +39,38 @@ internal static class WallEdges
         {
             var from = ring[i];
             var to = ring[(i + 1) % ring.Length];
-            edges.Add(new WallEdge(from, to, SourceOf(from, to, outline, openings, footprints), to.V < from.V));
+            if (footprints.Count == 0)
+            {
+                edges.Add(new WallEdge(from, to, SourceOf(from, to, outline, openings, footprints), to.V < from.V));
+                continue;
+            }
+
+            // in line with a bulkhead's side may lie a wall's or an opening's
+            var at = from;
+            var source = int.MinValue;
+            foreach (var stop in CornersOn(from, to, outline, openings, footprints))
+            {
+                var next = SourceOf(at, stop, outline, openings, footprints);
+                var (start, joined) = next == source ? (edges[^1].From, true) : (at, false);
+                if (joined)
+                {
+                    edges.RemoveAt(edges.Count - 1);
+                }
+
+                edges.Add(new WallEdge(start, stop, next, to.V < from.V));
+                (at, source) = (stop, next);
+            }
         }
+    }
+
+    private static IEnumerable<Uv> CornersOn(
+        Uv from, Uv to, IReadOnlyList<Uv> outline, IReadOnlyList<(IReadOnlyList<Uv> Ring, long Clearance)> openings, IReadOnlyList<Footprint> footprints)
+    {
+        const double near = 0.01 * Measures.Length.PerMillimetre;
+        return outline.Concat(openings.SelectMany(o => o.Ring)).Concat(footprints.SelectMany(f => f.Corners))
+            .Where(c => Rings.Distance(c, from, to) < near && Rings.DistanceBetween(c, from) > near && Rings.DistanceBetween(c, to) > near)
+            .OrderBy(c => Rings.DistanceBetween(c, from))
+            .Append(to);
     }
 
     private static int SourceOf(

@@ -66,12 +66,6 @@ public sealed record BoardPiece
     public required int Screws { get; init; }
 }
 
-/// <summary>
-/// A hole in a piece: the piece's corner that it is measured from, its centre (both in the caller's coordinates), its size, and
-/// how it is marked on the finished face.
-/// </summary>
-public sealed record BoardCutout(string FixtureId, Point Corner, Point Centre, Cutout Size, Sentence Mark);
-
 /// <summary>A butt end: its place along the joists from the outline's lowest coordinate, and the straps behind it.</summary>
 public sealed record ButtEnd(Length At, Length From, Length To, IReadOnlyList<string> Backing);
 

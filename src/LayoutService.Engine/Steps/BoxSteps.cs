@@ -34,6 +34,7 @@ internal static class BoxSteps
     {
         foreach (var box in plan.Bulkheads)
         {
+            FixtureSteps.CutHoles(list, box);
             list.Add(
                 Sentence.Of(
                     "board-bulkhead",

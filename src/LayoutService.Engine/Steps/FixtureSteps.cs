@@ -1,3 +1,4 @@
+using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Fixtures;
 using LayoutService.Engine.Sheets;
@@ -48,6 +49,23 @@ internal static class FixtureSteps
                     ("piece", piece.Id),
                     ("holes", said)),
                 piece.Cutouts.Select(c => new Touch(TouchKinds.Fixture, c.FixtureId)).Prepend(new Touch(TouchKinds.BoardPiece, piece.Id)));
+        }
+    }
+
+    /// <summary>Before a bulkhead is boarded: the holes in its underside, each on its piece.</summary>
+    public static void CutHoles(StepList list, Bulkhead box)
+    {
+        foreach (var board in box.Boards.Where(b => b.Cutouts.Count > 0))
+        {
+            var said = string.Join(" ", board.Cutouts.Select(c => $"{c.FixtureId}: {c.Mark.Text}"));
+            list.Add(
+                Sentence.Of(
+                    "cut-holes-in-bulkhead",
+                    $"Bulkhead {box.Id}: have cables and driver boxes roughed in inside it, then mark and cut the holes in {board.Id} before it is hung, and check each against the ties. {said}",
+                    ("bulkhead", box.Id),
+                    ("piece", board.Id),
+                    ("holes", said)),
+                board.Cutouts.Select(c => new Touch(TouchKinds.Fixture, c.FixtureId)).Prepend(new Touch(TouchKinds.BoardPiece, board.Id)));
         }
     }
 }

@@ -61,19 +61,18 @@ internal static class BoxCovers
         double due = 0;
         foreach (var side in box.Sides)
         {
-            var middle = side.Middle();
-            if (plan.Room.Floor.Walls.Any(w => w.Distance(middle) < 0.1))
-            {
-                continue;
-            }
-
             due += Split(plan, box, side);
         }
 
         double Split(GivenPlan p, GivenBulkhead b, Wall side)
         {
-            // a side may lie partly against another bulkhead
+            // a side may lie partly against a wall or another bulkhead
             Geometry line = Planes.Factory.CreateLineString([new Coordinate(side.A.U, side.A.V), new Coordinate(side.B.U, side.B.V)]);
+            foreach (var wall in p.Room.Floor.Walls)
+            {
+                line = line.Difference(Planes.Factory.CreateLineString([new Coordinate(wall.A.U, wall.A.V), new Coordinate(wall.B.U, wall.B.V)]).Buffer(0.1));
+            }
+
             double area = 0;
             foreach (var other in p.Bulkheads.Where(o => o != b))
             {

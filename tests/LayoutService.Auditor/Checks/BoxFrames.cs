@@ -23,10 +23,9 @@ internal static class BoxFrames
         foreach (var box in plan.Bulkheads)
         {
             var inside = box.Footprint.Grown(Close);
-            var posts = Planes.Union(plan.Room.Rings.Skip(1).Select(r => Planes.Polygon([r]))).Grown(Close);
             foreach (var member in box.Members)
             {
-                Drawn(box, member, inside, posts, report);
+                Drawn(box, member, inside, report);
                 var own = cuts[member.Id].ToList();
                 if (own.Count != 1 || Math.Abs(own[0].Length - member.Cut) > 0.02 || own[0].StockId != member.StockId)
                 {
@@ -40,7 +39,7 @@ internal static class BoxFrames
         }
     }
 
-    private static void Drawn(GivenBulkhead box, GivenMember member, Geometry inside, Geometry posts, AuditReport report)
+    private static void Drawn(GivenBulkhead box, GivenMember member, Geometry inside, AuditReport report)
     {
         var (length, height) = (member.Drawn, member.Bottom - member.Top);
         if (member.Role == "rung" ? length > 0.01 || Math.Abs(height - member.Length) > 0.01 : Math.Abs(length - member.Length) > 0.02)
@@ -56,13 +55,6 @@ internal static class BoxFrames
         var above = member.Role == "blocking" ? member.Bottom < 0.01 : member.Top > box.Top - 0.01 && member.Bottom < box.FrameBottom + 0.01;
         var line = Planes.Factory.CreateLineString([new Coordinate(member.From.U, member.From.V), new Coordinate(member.To.U, member.To.V)]);
         var within = member.Role == "blocking" || (length > 0.01 ? inside.Covers(line) : inside.Covers(Planes.Point(member.From)));
-        if (above && height >= 10 && !within && inside.Plus(posts).Grown(Close).Covers(line))
-        {
-            // a post in the way of a rail: the carpenter cuts it there
-            report.Note("boxes.post", member.Id, $"a {member.Role} runs through an opening in {box.Id}");
-            return;
-        }
-
         if (!above || height < 10 || !within)
         {
             report.Fault("boxes.inside", member.Id, $"a {member.Role} from {member.From} to {member.To}, {member.Top:F1} to {member.Bottom:F1} mm down, leaves {box.Id}");
@@ -101,7 +93,8 @@ internal static class BoxFrames
         foreach (var side in box.Sides.Where(s => Planes.Length(s) > 200))
         {
             var middle = side.Middle();
-            if (Neighbour(plan, box, middle) is not null || plan.Room.Floor.Walls.Any(w => w.Ring > 0 && w.Distance(middle) < Close))
+            // a strip thinner than the wood has none
+            if (!Deep(box, side) || Neighbour(plan, box, middle) is not null || plan.Room.Floor.Walls.Any(w => w.Ring > 0 && w.Distance(middle) < Close))
             {
                 continue;
             }
@@ -117,6 +110,13 @@ internal static class BoxFrames
                 Rungs(plan, box, side, report);
             }
         }
+    }
+
+    private static bool Deep(GivenBulkhead box, Wall side)
+    {
+        var (middle, length) = (side.Middle(), Planes.Length(side));
+        var (u, v) = (-(side.B.V - side.A.V) / length * 60, (side.B.U - side.A.U) / length * 60);
+        return box.Footprint.Contains(Planes.Point(new(middle.U + u, middle.V + v))) || box.Footprint.Contains(Planes.Point(new(middle.U - u, middle.V - v)));
     }
 
     /// <summary>The bulkhead on the other side of a place on the border of one.</summary>

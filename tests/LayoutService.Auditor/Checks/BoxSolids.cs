@@ -65,7 +65,12 @@ internal static class BoxSolids
             report.Fault("boxes.place", box.Id, $"{missing:F0} mm² of what was asked are not in it");
         }
 
-        var outside = box.Footprint.Minus(most.Grown(Close)).Area + box.Footprint.Minus(floor.Grown(Close)).Area;
+        // of what a shallower one was to have, the deeper may take a strip too narrow to frame
+        var shallower = Planes.Union(plan.Bulkheads.Select((b, i) => (b, i)).Where(x => x.b.Underside < box.Underside + Close && x.b != box)
+            .Select(x => Due(plan, plan.Room.Json.Member("bulkheads").Items().ElementAt(x.i), x.b, floor).Most));
+        var beyond = box.Footprint.Minus(most.Grown(Close));
+        var narrow = beyond.Meet(shallower).Minus(beyond.Grown(-100).Grown(101));
+        var outside = beyond.Area - narrow.Area + box.Footprint.Minus(floor.Grown(Close)).Area;
         if (outside > 50)
         {
             report.Fault("boxes.place", box.Id, $"{outside:F0} mm² lie outside of what was asked");
@@ -84,7 +89,7 @@ internal static class BoxSolids
         if (asked.Member("outline") is { } outline)
         {
             var own = Planes.Polygon([plan.Room.Points(outline)]).Meet(floor);
-            return (own, own);
+            return (own, box.BoardedAbove ? own : Boxed(own));
         }
 
         if (asked.Member("edges") is { } edges)
@@ -92,14 +97,13 @@ internal static class BoxSolids
             return AlongEdges(plan, [.. edges.EnumerateArray().Select(e => e.GetInt32())], asked.Member("width").Length(plan.Room.Unit) ?? 0, floor);
         }
 
-        var wood = box.Members.Count > 0 ? Face(plan, box) : 38;
+        var wood = box.Face;
         var around = Hidden(plan, asked).Select(s =>
         {
             var clear = Math.Max(plan.Room.Imperial ? 25.4 : 25, s.Member("clearance").Length(plan.Room.Unit) ?? 0);
             return Shape(s, plan.Room).Grown(clear + box.Board + wood);
         }).ToList();
-        // and a strip to the wall too narrow to board
-        return (Planes.Union(around).Grown(-0.5).Meet(floor), Planes.Union(around.Select(a => a.Grown(151))));
+        return (Planes.Union(around).Grown(-0.5).Meet(floor), Planes.Union(around.Select(Boxed)));
     }
 
     // square to each edge, as far as that is in the room beside it; at most also the corners where it is mitred or runs on
@@ -123,8 +127,11 @@ internal static class BoxSolids
             most.Add(Strip(11 * width));
         }
 
-        return (Planes.Union(least).Grown(-0.05), Planes.Union(most));
+        return (Planes.Union(least).Grown(-0.05), Boxed(Planes.Union(most)));
     }
+
+    // and a strip to a wall or to another bulkhead that is too narrow to board
+    private static Geometry Boxed(Geometry own) => own.Grown(151);
 
     private static IEnumerable<JsonElement> Hidden(GivenPlan plan, JsonElement asked)
     {
@@ -135,15 +142,6 @@ internal static class BoxSolids
     private static Geometry Shape(JsonElement service, AskedRoom room) => service.Member("path") is { } path
         ? Planes.Strip(path.EnumerateArray().Select(room.Place), (service.Member("width").Length(room.Unit) ?? 0) / 2)
         : Planes.Polygon([room.Points(service.GetProperty("outline"))]);
-
-    /// <summary>Wood across a rail, from the plan's own outermost rail of the frame's size.</summary>
-    private static double Face(GivenPlan plan, GivenBulkhead box) =>
-        (box.Json.Member("members").Items().Select(m => m.Member("size").Text()).FirstOrDefault() ?? "2x2") switch
-        {
-            "2x3" => plan.Room.Imperial ? 63.5 : 64,
-            "2x4" => plan.Room.Imperial ? 88.9 : 89,
-            _ => plan.Room.Imperial ? 38.1 : 38,
-        };
 
     private static void Covered(GivenPlan plan, Geometry floor, AuditReport report)
     {

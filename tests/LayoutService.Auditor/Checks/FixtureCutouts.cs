@@ -14,7 +14,7 @@ internal static class FixtureCutouts
     public static void Check(GivenPlan plan, AuditReport report)
     {
         var asked = AskedFixture.Of(plan);
-        var given = plan.Json.Member("fixtures").Items()
+        var given = plan.Json.Member("fixtures").Items().Where(f => f.Member("bulkheadId") is null)
             .Where(f => asked.ContainsKey(f.Member("id").Text() ?? ""))
             .Select(f => new GivenFixture(f, asked[f.Member("id").Text()!], plan.Room)).ById(g => g.Asked.Id);
         var pieces = plan.Json.Member("sheets").Member("pieces").Items().ById(p => p.Member("id").Text() ?? "");
@@ -42,27 +42,32 @@ internal static class FixtureCutouts
 
     private static void Drawn(JsonElement cutout, GivenBoard board, GivenFixture fixture, GivenPlan plan, AuditReport report)
     {
-        var unit = plan.Room.Unit;
-        var (x, y) = cutout.GetProperty("centre").Point(unit);
-        if (Math.Abs(x - fixture.X) > Close || Math.Abs(y - fixture.Y) > Close)
-        {
-            report.Fault("cutouts.centre", board.Id, $"{fixture.Asked.Id} is cut at {x:F2}, {y:F2}, the fixture is at {fixture.X:F2}, {fixture.Y:F2}");
-        }
-
-        var size = cutout.Member("size");
-        var (width, height) = ((size.Member("diameter") ?? size.Member("width")).Length(unit), (size.Member("diameter") ?? size.Member("height")).Length(unit));
-        if (width is not { } w || height is not { } h || Math.Abs(w - fixture.Asked.Width) > Close || Math.Abs(h - fixture.Asked.Height) > Close)
-        {
-            report.Fault("cutouts.size", board.Id, $"{fixture.Asked.Id} is cut {width:F2} by {height:F2} mm");
-        }
-
-        var (cx, cy) = cutout.GetProperty("corner").Point(unit);
+        Sized(cutout, board.Id, fixture, plan, report);
+        var (cx, cy) = cutout.GetProperty("corner").Point(plan.Room.Unit);
         var corner = plan.Room.Frame.At(cx, cy);
         var onBox = (Math.Abs(corner.U - board.Us.From) <= Close || Math.Abs(corner.U - board.Us.To) <= Close)
             && (Math.Abs(corner.V - board.Vs.From) <= Close || Math.Abs(corner.V - board.Vs.To) <= Close);
         if (!onBox)
         {
             report.Fault("cutouts.corner", board.Id, $"{fixture.Asked.Id} is measured from no corner of the piece");
+        }
+    }
+
+    /// <summary>The hole lies where the fixture is and has the size asked for.</summary>
+    public static void Sized(JsonElement cutout, string board, GivenFixture fixture, GivenPlan plan, AuditReport report)
+    {
+        var unit = plan.Room.Unit;
+        var (x, y) = cutout.GetProperty("centre").Point(unit);
+        if (Math.Abs(x - fixture.X) > Close || Math.Abs(y - fixture.Y) > Close)
+        {
+            report.Fault("cutouts.centre", board, $"{fixture.Asked.Id} is cut at {x:F2}, {y:F2}, the fixture is at {fixture.X:F2}, {fixture.Y:F2}");
+        }
+
+        var size = cutout.Member("size");
+        var (width, height) = ((size.Member("diameter") ?? size.Member("width")).Length(unit), (size.Member("diameter") ?? size.Member("height")).Length(unit));
+        if (width is not { } w || height is not { } h || Math.Abs(w - fixture.Asked.Width) > Close || Math.Abs(h - fixture.Asked.Height) > Close)
+        {
+            report.Fault("cutouts.size", board, $"{fixture.Asked.Id} is cut {width:F2} by {height:F2} mm");
         }
     }
 

@@ -34,11 +34,12 @@ internal static class FixturePlaces
             report.Fault("fixtures.listed", missing, $"is asked for and not answered");
         }
 
-        foreach (var fixture in given)
+        given.ForEach(fixture => Shift(fixture, report));
+        var inCeiling = given.Where(g => g.Host is null).ToList();
+        foreach (var fixture in inCeiling)
         {
-            Shift(fixture, report);
             Clearances(fixture, plan, report);
-            Status(fixture, given, plan, report);
+            Status(fixture, inCeiling, plan, report);
         }
 
         Counted(given, plan, report);

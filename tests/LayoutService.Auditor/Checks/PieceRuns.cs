@@ -21,8 +21,8 @@ internal static class PieceRuns
                 var before = i > 0 ? row.Pieces[i - 1] : null;
                 var after = i + 1 < row.Pieces.Count ? row.Pieces[i + 1] : null;
                 Drawn(piece, report);
-                var lowFree = End(piece, piece.LowEnd, piece.LowJoint, before is not null && Meets(before, piece), report);
-                var highFree = End(piece, piece.HighEnd, piece.HighJoint, after is not null && Meets(piece, after), report);
+                var lowFree = End(plan.Room, piece, piece.Low, piece.LowEnd, piece.LowJoint, before is not null && Meets(before, piece), report);
+                var highFree = End(plan.Room, piece, piece.High, piece.HighEnd, piece.HighJoint, after is not null && Meets(piece, after), report);
                 var whole = !Joined(before, piece) && !Joined(piece, after);
                 if ((lowFree && piece.LowJoint is not ("joist" or "fixture")) || (highFree && piece.HighJoint is not ("joist" or "fixture")))
                 {
@@ -58,16 +58,16 @@ internal static class PieceRuns
     }
 
     /// <summary>Compares an end's word with what is there; true when nothing is.</summary>
-    private static bool End(GivenPiece piece, StrapEnd end, string joint, bool meets, AuditReport report)
+    private static bool End(AskedRoom room, GivenPiece piece, Uv at, StrapEnd end, string joint, bool meets, AuditReport report)
     {
         var atWall = end.Wall is { Ring: 0 or <= AskedRoom.FirstPartition };
         var atOpening = end.Wall is { Ring: > 0 };
         var atBulkhead = end.Wall is { Ring: < 0 and > AskedRoom.FirstPartition };
         var agrees = joint switch
         {
-            "wall" => atWall,
-            "opening" => atOpening,
-            "bulkhead" => atBulkhead,
+            "wall" => atWall || Meets(ring => ring == 0),
+            "opening" => atOpening || Meets(ring => ring > 0),
+            "bulkhead" => atBulkhead || Meets(ring => ring < 0),
             "lap" or "scab" => meets,
             "joist" or "block" => true,
             "fixture" => end.Wall is null && !meets,
@@ -79,5 +79,7 @@ internal static class PieceRuns
         }
 
         return !meets && end.Wall is null;
+
+        bool Meets(Func<int, bool> ofRing) => end.Wall is not null && StrapEnd.Meets(room, at.U, at.V, ofRing);
     }
 }

@@ -23,7 +23,7 @@ internal static class RowPositions
                 {
                     report.Note("rows.step", row.Id, $"at {row.At:F4} mm, on no whole step, under a butt");
                 }
-                else
+                else if (!Midway(row, room))
                 {
                     report.Fault("rows.step", row.Id, $"at {row.At:F4} mm, on no whole step and tight to no wall");
                 }
@@ -93,9 +93,14 @@ internal static class RowPositions
         }
     }
 
+    // between two walls with no room for two rows side by side it stands midway
+    private static bool Midway(GivenRow row, AskedRoom room) => row.Pieces.Any(p => room.Border.AlongAt((p.Low.V + p.High.V) / 2, _ => true)
+        .Any(line => line.Length < 2 * room.Strapping.Face && Math.Abs(((line.From + line.To) / 2) - row.At) < 0.02));
+
     private static bool IsWhole(double position, AskedRoom room) =>
         Math.Abs(position - (Math.Round(position / room.Step) * room.Step)) <= Exact;
 
-    private static bool IsTight(GivenRow row, AskedRoom room) => room.Border.Walls.Any(w => w.IsSquare
-        && Math.Abs(Math.Abs(w.A.U - row.At) - (room.Strapping.Face / 2)) <= 13.05);
+    // a wall as good as square to the joists, or a bulkhead's side that leans by less than a clear gap over its length
+    private static bool IsTight(GivenRow row, AskedRoom room) => room.Border.Walls.Any(w => (w.IsSquare || (w.Ring < 0 && Math.Abs(w.B.U - w.A.U) <= 13))
+        && Math.Min(Math.Abs(Math.Abs(w.A.U - row.At) - (room.Strapping.Face / 2)), Math.Abs(Math.Abs(w.B.U - row.At) - (room.Strapping.Face / 2))) <= 13.05);
 }

@@ -26,7 +26,7 @@ internal static class RowSpacing
             // where a row is trimmed round a hole, headers stand in for it
             var straps = plan.Pieces.Where(p => p.Reach.From < v && v < p.Reach.To)
                 .Concat(trims.Where(t => t.Low.High.V < v && v < t.High.Low.V).Select(t => t.Low)).OrderBy(p => p.U).ToList();
-            foreach (var passage in room.Border.AlongAt(v, ring => !room.NeedsNoRow(ring)))
+            foreach (var passage in room.Border.AlongAt(v, ring => !room.NeedsNoRow(ring) || !room.StandsFree(ring)))
             {
                 var inside = straps.Where(p => p.U > passage.From && p.U < passage.To).ToList();
                 foreach (var fault in Faults(inside, passage, v, room, butts).Where(f => seen.Add(f.Rule + f.Where)))
@@ -113,8 +113,10 @@ internal static class RowSpacing
     {
         var (first, last, half) = (straps[0], straps[^1], room.Strapping.Face / 2);
         var oblique = room.Strapping.MaxSpacing + half + Close;
-        var start = line.FromWall.IsSquare ? Served(line.FromWall, room) + Gap + half + Close : line.From + oblique;
-        var end = line.ToWall.IsSquare ? Served(line.ToWall, room) - Gap - half - Close : line.To - oblique;
+        // a narrow post's edge beside a bulkhead needs no row of its own
+        bool Asks(Wall wall) => wall.IsSquare && !(room.NeedsNoRow(wall.Ring) && !room.StandsFree(wall.Ring));
+        var start = Asks(line.FromWall) ? Served(line.FromWall, room) + Gap + half + Close : line.From + oblique;
+        var end = Asks(line.ToWall) ? Served(line.ToWall, room) - Gap - half - Close : line.To - oblique;
         if (first.U > start)
         {
             yield return new Fault(AtPost("rows.tight", line.From, first.U, v, room), first.RowId, Text($"first strap's centre {first.U - line.From:F2} mm from the wall at across {v:F1}"));
@@ -143,7 +145,7 @@ internal static class RowSpacing
         var thick = room.Standing.Select(p => p.Thickness).DefaultIfEmpty().Max();
         var reach = room.Border.Walls.Where(w => thick > 0 && w.Ring == wall.Ring && w.IsSquare && w.IsLow == wall.IsLow && Math.Abs(w.A.U - wall.A.U) < Close
             && Math.Max(w.Vs.From, wall.Vs.From) - Math.Min(w.Vs.To, wall.Vs.To) <= thick + 1).Append(wall).ToList();
-        var near = room.Border.Walls.Where(w => w.Ring == wall.Ring && w.IsSquare && w.IsLow == wall.IsLow
+        var near = room.Border.Walls.Where(w => (w.Ring == wall.Ring || w.Ring < 0 || wall.Ring < 0) && w.IsSquare && w.IsLow == wall.IsLow
             && (wall.IsLow ? w.A.U - wall.A.U : wall.A.U - w.A.U) is var further && further >= -Close && further < jog
             && reach.Exists(r => Math.Max(w.Vs.From, r.Vs.From) - Math.Min(w.Vs.To, r.Vs.To) < room.Strapping.MaxSpacing)).Select(w => w.A.U);
         return wall.IsLow ? near.Max() : near.Min();

@@ -110,6 +110,9 @@ public sealed class AskedRoom
         Border = new Border(Ceiling, edge => RingOf(edge.Middle(), footprints));
     }
 
+    /// <summary>True when no bulkhead takes any of the edge of this opening.</summary>
+    public bool StandsFree(int ring) => Math.Abs(Border.Walls.Where(w => w.Ring == ring).Sum(Planes.Length) - Floor.Walls.Where(w => w.Ring == ring).Sum(Planes.Length)) < 1;
+
     private int RingOf(Uv middle, IReadOnlyList<Geometry> footprints)
     {
         var wall = Floor.Walls.MinBy(w => w.Distance(middle))!;

@@ -23,6 +23,12 @@ public sealed class GivenBulkhead
         Boards = [.. box.Member("boards").Items().Select(b => new GivenBoxBoard(b, room))];
         Backing = [.. box.Member("backing").Items().Select(b => (
             b.Member("memberId").Text() ?? "", b.Member("kind").Text() ?? "", (IReadOnlyList<string>)[.. b.Member("of").Items().Select(o => o.GetString()!)]))];
+        Face = (box.Member("members").Items().Select(m => m.Member("size").Text()).FirstOrDefault() ?? "2x2") switch
+        {
+            "2x3" => room.Imperial ? 63.5 : 64,
+            "2x4" => room.Imperial ? 88.9 : 89,
+            _ => room.Imperial ? 38.1 : 38,
+        };
         BeadLength = box.Member("beadLength").Length(room.Unit) ?? 0;
     }
 
@@ -43,6 +49,9 @@ public sealed class GivenBulkhead
     public IReadOnlyList<GivenBoxBoard> Boards { get; }
     public IReadOnlyList<(string MemberId, string Kind, IReadOnlyList<string> Of)> Backing { get; }
     public double BeadLength { get; }
+
+    /// <summary>Wood across a rail, by the size of the frame.</summary>
+    public double Face { get; }
 
     /// <summary>Thickness of the board below the frame.</summary>
     public double Board => Underside - FrameBottom;

@@ -13,6 +13,7 @@ public sealed class GivenFixture
         At = room.Frame.At(X, Y);
         Shift = LengthText.Millimetres(fixture.GetProperty("shift"), room.Unit);
         Status = fixture.Member("status").Text() ?? "";
+        Host = fixture.Member("bulkheadId").Text();
     }
 
     public AskedFixture Asked { get; }
@@ -22,6 +23,9 @@ public sealed class GivenFixture
     public Uv At { get; }
     public double Shift { get; }
     public string Status { get; }
+
+    /// <summary>The bulkhead whose underside it is let into; null in the ceiling.</summary>
+    public string? Host { get; }
 
     public Stretch Us => new(At.U - Asked.HalfU, At.U + Asked.HalfU);
     public Stretch Vs => new(At.V - Asked.HalfV, At.V + Asked.HalfV);

@@ -73,6 +73,15 @@ public readonly record struct StrapEnd(Wall? Wall, double WallAt)
         return Touching(room, u, v);
     }
 
+    /// <summary>True when some of the strap's face, be it not its centre line, stands at a wall of this kind: at a corner of two kinds either may be said.</summary>
+    public static bool Meets(AskedRoom room, double u, double v, Func<int, bool> ofRing)
+    {
+        var half = room.Strapping.Face / 2;
+        return room.Border.Walls.Any(w => ofRing(w.Ring) && w.Us.From < u + half + Near && w.Us.To > u - half - Near && (w.IsSquare
+            ? Math.Abs(w.Vs.From - v) <= Near || Math.Abs(w.Vs.To - v) <= Near
+            : Math.Abs(w.VAt(Math.Clamp(u, w.Us.From, w.Us.To)) - v) <= (w.IsAlong ? 0 : (half * w.Slant) + (room.Strapping.EndClearance ?? 6.35)) + Near));
+    }
+
     /// <summary>An end may stop short because its face, though not its centre line, meets a wall or an opening.</summary>
     private static StrapEnd Touching(AskedRoom room, double u, double v)
     {

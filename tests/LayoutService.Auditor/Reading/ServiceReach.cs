@@ -5,14 +5,14 @@ namespace LayoutService.Auditor.Reading;
 /// <summary>A duct, pipe or the like of the request, against a fixture.</summary>
 internal static class ServiceReach
 {
-    /// <summary>True when the fixture's body comes within the service's clearance, in height and seen from above, by more than <paramref name="slack"/> too near.</summary>
-    public static bool Near(JsonElement service, GivenFixture fixture, AskedRoom room, double gap, double slack)
+    /// <summary>True when the fixture's body comes within the service's clearance, in height and seen from above, by more than <paramref name="slack"/> too near; a driver box lies on the joists' lower sides, in a bulkhead on its board.</summary>
+    public static bool Near(JsonElement service, GivenFixture fixture, AskedRoom room, double gap, double slack, double? board = null)
     {
         var hot = service.Member("hot") is { ValueKind: JsonValueKind.True };
         var clear = service.Member("clearance").Length(room.Unit) ?? (hot ? room.Imperial ? 25.4 : 25 : 0);
         var bottom = service.Member("bottom").Length(room.Unit) ?? 0;
         var top = service.Member("top").Length(room.Unit) ?? double.MinValue;
-        var body = Math.Max(fixture.Asked.Body, fixture.Asked.Box.Count > 0 ? gap + fixture.Asked.Box[0] : 0);
+        var body = Math.Max(fixture.Asked.Body, fixture.Asked.Box.Count > 0 ? (board ?? gap) + fixture.Asked.Box[0] : 0);
         if (bottom + clear <= gap - body + 0.01 || top - clear >= gap)
         {
             return false;

@@ -32,17 +32,26 @@ public sealed class BoxedRooms
     public static string In(string request, int seed)
     {
         var room = new BoxedRooms(request, seed);
+        foreach (var name in new[] { "fixtures", "lightGrid", "mounts" })
+        {
+            room.request.AsObject().Remove(name);
+        }
+
         room.Draw();
+        return room.request.ToJsonString();
+    }
+
+    /// <summary>The same with the room's fixtures, services and mounts left in, and lights of its own under the bulkheads.</summary>
+    public static string Mixed(string request, int seed)
+    {
+        var room = new BoxedRooms(request, seed);
+        room.Draw();
+        BoxLights.Add(room.request.AsObject(), seed);
         return room.request.ToJsonString();
     }
 
     private void Draw()
     {
-        foreach (var name in new[] { "fixtures", "lightGrid", "mounts" })
-        {
-            request.AsObject().Remove(name);
-        }
-
         for (var (i, wanted) = (0, dice.Pick(1, 1, 1, 2, 2, 3)); i < wanted; i++)
         {
             var box = dice.Whole(0, 9) switch { < 5 => AlongEdges(), < 8 => Round(), _ => ByOutline() };

@@ -96,8 +96,9 @@ public sealed record BulkheadMemberAnswer(
 /// <param name="Area">Its area, ft² or m².</param>
 /// <param name="StockId">The stock it is cut from.</param>
 /// <param name="Screws">Screws in it.</param>
+/// <param name="Cutouts">Holes in it, marked on its finished face.</param>
 public sealed record BulkheadBoardAnswer(
-    string Id, string Face, IReadOnlyList<PointAnswer> Outline, decimal Width, decimal Length, decimal Area, string StockId, int Screws);
+    string Id, string Face, IReadOnlyList<PointAnswer> Outline, decimal Width, decimal Length, decimal Area, string StockId, int Screws, IReadOnlyList<CutoutAnswer> Cutouts);
 
 /// <summary>A length of bead, corner or fireblocking.</summary>
 /// <param name="From">One end.</param>

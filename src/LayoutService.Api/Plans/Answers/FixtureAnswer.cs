@@ -12,6 +12,9 @@ public sealed record FixtureAnswer
     /// <summary>Its centre.</summary>
     public required PointAnswer At { get; init; }
 
+    /// <summary>The bulkhead whose underside it is let into; absent in the ceiling.</summary>
+    public string? BulkheadId { get; init; }
+
     /// <summary>Straight distance from where it was asked for, or from its place in the regular grid; 0 when it stayed.</summary>
     public required decimal Shift { get; init; }
 
@@ -29,11 +32,11 @@ public sealed record FixtureAnswer
 }
 
 /// <summary>Clear distances from the edge of a hole, seen from above; 0 where they meet, absent where there is nothing of the kind.</summary>
-/// <param name="Strap">To the nearest strap.</param>
-/// <param name="Joist">To the nearest joist, whether or not the body reaches up to it.</param>
+/// <param name="Strap">To the nearest strap; in a bulkhead to the nearest wood behind its board.</param>
+/// <param name="Joist">To the nearest joist, whether or not the body reaches up to it; absent in a bulkhead.</param>
 /// <param name="Service">To the nearest service that the body comes near in height.</param>
 /// <param name="Seam">To the nearest seam of the board.</param>
-/// <param name="Wall">To the nearest wall or opening.</param>
+/// <param name="Wall">To the nearest wall or opening; in a bulkhead to its nearest edge.</param>
 public sealed record ClearancesAnswer(decimal? Strap, decimal? Joist, decimal? Service, decimal? Seam, decimal? Wall);
 
 /// <summary>Something heavy and what it hangs from.</summary>

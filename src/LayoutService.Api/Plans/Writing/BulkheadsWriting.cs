@@ -32,7 +32,7 @@ internal static class BulkheadsWriting
             ink.Place(m.From), ink.Place(m.To), ink.Number(m.Top), ink.Number(m.Bottom), m.StockId))],
         Boards = [.. box.Boards.Select(b => new BulkheadBoardAnswer(
             b.Id, Words.Text(b.Face), ink.Ring(b.Outline), ink.Number(b.Width), ink.Number(b.Length),
-            Figures.Area(b.AreaSquareMetres, ink.Imperial), b.StockId, b.Screws))],
+            Figures.Area(b.AreaSquareMetres, ink.Imperial), b.StockId, b.Screws, SheetsWriting.Cutouts(b.Cutouts, ink)))],
         Beads = Trims(box.Beads, ink),
         BeadLength = Sum(box.Beads, ink),
         InsideCorners = Trims(box.InsideCorners, ink),

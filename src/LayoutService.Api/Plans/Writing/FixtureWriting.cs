@@ -13,6 +13,7 @@ internal static class FixtureWriting
             Id = f.Id,
             Kind = Words.Text(f.Wish.Kind),
             At = ink.Place(f.At),
+            BulkheadId = f.BulkheadId,
             Shift = ink.Number(f.Shift),
             ShiftText = ink.Mark(f.Shift),
             Clearances = new(

@@ -1,5 +1,6 @@
 using LayoutService.Api.Plans.Answers;
 using LayoutService.Api.Plans.Mapping;
+using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Sheets;
 
 namespace LayoutService.Api.Plans.Writing;
@@ -33,11 +34,14 @@ internal static class SheetsWriting
         Area = Figures.Area(piece.AreaSquareMetres, ink.Imperial),
         StockId = piece.StockId,
         Ends = [.. piece.Ends.Select(e => new ButtEndAnswer(ink.Number(e.At), ink.Mark(e.At), ink.Number(e.From), ink.Number(e.To), e.Backing))],
-        Cutouts = [.. piece.Cutouts.Select(c => new CutoutAnswer(
-            c.FixtureId, ink.Place(c.Corner), ink.Place(c.Centre),
-            c.Size.Round ? new(ink.Number(c.Size.Width), null, null) : new(null, ink.Number(c.Size.Width), ink.Number(c.Size.Height)), c.Mark.Text))],
+        Cutouts = Cutouts(piece.Cutouts, ink),
         MeasureInPlace = piece.MeasureInPlace ? true : null,
         Notes = [.. piece.Notes.Select(AnswerInk.Say)],
         Screws = piece.Screws,
     };
+
+    /// <summary>Holes as marked.</summary>
+    public static IReadOnlyList<CutoutAnswer> Cutouts(IReadOnlyList<BoardCutout> cutouts, AnswerInk ink) => [.. cutouts.Select(c => new CutoutAnswer(
+        c.FixtureId, ink.Place(c.Corner), ink.Place(c.Centre),
+        c.Size.Round ? new(ink.Number(c.Size.Width), null, null) : new(null, ink.Number(c.Size.Width), ink.Number(c.Size.Height)), c.Mark.Text))];
 }

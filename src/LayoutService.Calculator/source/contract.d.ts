@@ -158,6 +158,7 @@ export interface components {
             stockId: string;
             /** Format: int32 */
             screws: number;
+            cutouts: components["schemas"]["CutoutAnswer"][];
         };
         BulkheadMemberAnswer: {
             id: string;
@@ -329,10 +330,12 @@ export interface components {
         /** @enum {string} */
         EffortWord: "quick" | "thorough";
         ExistingRequest: {
-            material?: string;
+            material?: components["schemas"]["ExistingWord"];
             thickness?: components["schemas"]["Length"];
             stays?: boolean;
         };
+        /** @enum {string} */
+        ExistingWord: "gypsum" | "plaster" | "wood" | "tile" | "other";
         FastenAfterAnswer: {
             supportId: string;
             of: string[];
@@ -395,6 +398,7 @@ export interface components {
             id: string;
             kind: string;
             at: components["schemas"]["Place"];
+            bulkheadId?: string;
             /** Format: double */
             shift: number;
             shiftText: string;
@@ -464,6 +468,7 @@ export interface components {
         };
         InsulationAnswer: {
             purpose: string;
+            barriers?: components["schemas"]["SentenceAnswer"];
             fills: components["schemas"]["FillAnswer"][];
             /** Format: double */
             areaR: number;
@@ -593,6 +598,24 @@ export interface components {
             nearEdgeText: string;
             side: string;
         };
+        MethodAnswer: {
+            method: string;
+            planned: boolean;
+            /** Format: double */
+            finishedHeight?: number;
+            finishedHeightText?: string;
+            /** Format: int32 */
+            strapPieces?: number;
+            /** Format: double */
+            buttJointLength?: number;
+            /** Format: double */
+            cost?: number;
+            /** Format: double */
+            strapCost?: number;
+            checks: components["schemas"]["CheckAnswer"][];
+            sound: components["schemas"]["SentenceAnswer"];
+            notes: components["schemas"]["SentenceAnswer"][];
+        };
         MountAnswer: {
             id: string;
             at: components["schemas"]["Place"];
@@ -622,9 +645,11 @@ export interface components {
             reasons: components["schemas"]["ReasonAnswer"][];
         };
         NeighbourRequest: {
-            use?: string;
+            use?: components["schemas"]["NeighbourWord"];
             heated?: boolean;
         };
+        /** @enum {string} */
+        NeighbourWord: "living" | "attic" | "garage" | "crawl-space" | "outside" | "other";
         OffcutAnswer: {
             /** Format: double */
             x: number;
@@ -655,10 +680,19 @@ export interface components {
             /** Format: double */
             packPrice?: number;
         };
+        PartitionAnswer: {
+            id: string;
+            top: string;
+            rated: boolean;
+            outlines: components["schemas"]["Place"][][];
+            rows: string[];
+            blocking: string[];
+            notes: components["schemas"]["SentenceAnswer"][];
+        };
         PartitionRequest: {
             id?: string;
-            line?: components["schemas"]["Point"][];
-            thickness?: components["schemas"]["Length"];
+            line: components["schemas"]["Point"][];
+            thickness: components["schemas"]["Length"];
             top?: components["schemas"]["PartitionTopWord"];
             rated?: boolean;
         };
@@ -699,6 +733,7 @@ export interface components {
             cautions?: components["schemas"]["CautionAnswer"][];
             floor?: components["schemas"]["FloorAnswer"];
             walls?: components["schemas"]["WallAnswer"][];
+            partitions?: components["schemas"]["PartitionAnswer"][];
             joists?: components["schemas"]["JoistsAnswer"];
             strapping?: components["schemas"]["StrappingAnswer"];
             sheets?: components["schemas"]["SheetsAnswer"];
@@ -712,6 +747,8 @@ export interface components {
             takeoff?: components["schemas"]["TakeoffAnswer"];
             steps?: components["schemas"]["StepAnswer"][];
             alternatives?: components["schemas"]["AlternativeAnswer"][];
+            methods?: components["schemas"]["MethodAnswer"][];
+            slack?: components["schemas"]["SlackAnswer"][];
             drawing?: string;
         };
         PlanRequest: {
@@ -895,8 +932,25 @@ export interface components {
         ShimAnswer: {
             rowId: string;
             supportId: string;
+            at: components["schemas"]["Place"];
+            /** Format: double */
+            gap: number;
             /** Format: double */
             thickness: number;
+            thicknessText: string;
+            /** Format: int32 */
+            count: number;
+        };
+        SlackAnswer: {
+            rowId: string;
+            /** Format: double */
+            towardsLow: number;
+            towardsLowText: string;
+            heldLow: string;
+            /** Format: double */
+            towardsHigh: number;
+            towardsHighText: string;
+            heldHigh: string;
         };
         SourceAnswer: {
             document: string;
@@ -948,6 +1002,20 @@ export interface components {
             /** Format: int32 */
             quantity?: number;
         };
+        StrapPlaneAnswer: {
+            /** Format: double */
+            level: number;
+            rowId: string;
+            supportId: string;
+            at: components["schemas"]["Place"];
+            /** Format: double */
+            stepFound: number;
+            /** Format: double */
+            stepLeft: number;
+            stepRows: string[];
+            /** Format: int32 */
+            estimated: number;
+        };
         StrapSizeRequest: {
             name?: components["schemas"]["StrapSizeWord"];
             thickness?: components["schemas"]["Length"];
@@ -958,6 +1026,7 @@ export interface components {
         StrappingAnswer: {
             rows: components["schemas"]["RowAnswer"][];
             nailers: components["schemas"]["NailerAnswer"][];
+            plane?: components["schemas"]["StrapPlaneAnswer"];
             shims: components["schemas"]["ShimAnswer"][];
             spacers: components["schemas"]["SpacerAnswer"][];
             crossings: components["schemas"]["CrossingAnswer"][];
@@ -1087,8 +1156,8 @@ export interface components {
             reasons: components["schemas"]["ReasonAnswer"][];
         };
         UndersideRequest: {
-            at?: components["schemas"]["Point"];
-            level?: components["schemas"]["Length"];
+            at: components["schemas"]["Point"];
+            level: components["schemas"]["Length"];
         };
         /** @enum {string} */
         UnitsWord: "imperial" | "metric";
@@ -1101,6 +1170,7 @@ export interface components {
             /** Format: double */
             length: number;
             lengthText: string;
+            kind?: string;
         };
         WallRequest: {
             /** Format: int32 */

@@ -32,7 +32,7 @@ public class QualityBarTests
             .Where(file => !file.Contains("/obj/", StringComparison.Ordinal))
             .ToLookup(file => Path.GetFileNameWithoutExtension(file), File.ReadAllText);
         var named = Rows.SelectMany(row => Regex.Matches(row[2], "`([^`]+)`").Select(match => match.Groups[1].Value)).Distinct().ToList();
-        Assert.Empty(named.Where(name => !Exists(name, tests)));
+        Assert.DoesNotContain(named, name => !Exists(name, tests));
         Assert.True(named.Count > 60, $"only {named.Count} checks are named");
     }
 

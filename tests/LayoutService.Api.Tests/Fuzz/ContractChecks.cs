@@ -17,7 +17,16 @@ internal sealed class ContractChecks(JsonElement contract)
             .Select(path => (path.Name, NameOf(path.Value.GetProperty("post").GetProperty("requestBody").GetProperty("content").GetProperty("application/json").GetProperty("schema"))!)),
     ];
 
-    public bool Takes(string schema, JsonElement body) => schemas.FaultsOf(body, schema).Count == 0;
+    /// <summary>Whether the contract takes a body. A member that is null is as good as absent, which the schemas do not mention.</summary>
+    public bool Takes(string schema, JsonNode? body) =>
+        schemas.FaultsOf(JsonElement.Parse(WithoutNulls(body)?.ToJsonString() ?? "null"), schema).Count == 0;
+
+    private static JsonNode? WithoutNulls(JsonNode? value) => value switch
+    {
+        JsonObject members => new JsonObject(members.Where(m => m.Value is not null).Select(m => KeyValuePair.Create(m.Key, WithoutNulls(m.Value)))),
+        JsonArray items => new JsonArray([.. items.Select(WithoutNulls)]),
+        _ => value?.DeepClone(),
+    };
 
     /// <summary>Names of the checks that an answer fails.</summary>
     /// <param name="path">The operation.</param>

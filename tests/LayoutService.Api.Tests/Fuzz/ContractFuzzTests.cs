@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using System.Text.Json;
 using System.Text.Json.Nodes;
 
 namespace LayoutService.Api.Tests.Fuzz;
@@ -30,7 +29,7 @@ public class ContractFuzzTests(Service service) : IClassFixture<Service>
             {
                 var body = bent == 0 ? start : dice.Bent(start!.DeepClone());
                 var text = body?.ToJsonString() ?? "null";
-                var valid = checks.Takes(schema, JsonElement.Parse(text));
+                var valid = checks.Takes(schema, body);
                 Assert.True(valid || bent > 0, $"round {round}: the dice made an invalid {schema}: {text}");
                 var reply = await service.PostAsync(path, text);
                 var failed = checks.Failed(path, valid, reply).ToList();

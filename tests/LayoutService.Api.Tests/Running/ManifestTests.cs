@@ -54,7 +54,7 @@ public class ManifestTests
         Assert.Equal("restricted", ByKind["Namespace"].GetProperty("metadata").GetProperty("labels").GetProperty("pod-security.kubernetes.io/enforce").GetString());
 
     [Theory]
-    [InlineData("startupProbe", "/health/ready")]
+    [InlineData("startupProbe", "/health/startup")]
     [InlineData("readinessProbe", "/health/ready")]
     [InlineData("livenessProbe", "/health/live")]
     public void Each_probe_asks_the_port_that_is_served(string probe, string path)

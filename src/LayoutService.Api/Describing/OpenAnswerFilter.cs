@@ -10,8 +10,6 @@ namespace LayoutService.Api.Describing;
 /// </summary>
 internal sealed class OpenAnswerFilter : ISchemaFilter
 {
-    private static readonly NullabilityInfoContext Nullability = new();
-
     public void Apply(IOpenApiSchema schema, SchemaFilterContext context)
     {
         if (schema is not OpenApiSchema open || context.MemberInfo is not null
@@ -42,7 +40,8 @@ internal sealed class OpenAnswerFilter : ISchemaFilter
         }
     }
 
+    // a context of its own each time: one is not for several threads
     private static bool Always(PropertyInfo property) => property.PropertyType.IsValueType
         ? Nullable.GetUnderlyingType(property.PropertyType) is null
-        : Nullability.Create(property).ReadState == NullabilityState.NotNull;
+        : new NullabilityInfoContext().Create(property).ReadState == NullabilityState.NotNull;
 }

@@ -96,11 +96,11 @@ public static class JoistWriter
             (Length, Length)? along = room.Joists.Zones.Length == 1 ? null : (new Length(Math.Min(a, b)), new Length(Math.Max(a, b)));
             long at = 0;
             IReadOnlyList<int> before = [];
-            foreach (var (face, fields) in Faces(room, zone).OrderBy(s => s.Face.Lo))
+            foreach (var (face, low, high) in Faces(room, zone).OrderBy(s => s.Face.Lo))
             {
-                Add(at, face.Lo, [.. before.Union(fields)], along);
+                Add(at, face.Lo, [.. before.Append(low).Distinct()], along);
                 at = Math.Max(at, face.Hi);
-                before = fields;
+                before = [high];
             }
 
             Add(at, frame.SizeV, before, along);
@@ -117,17 +117,17 @@ public static class JoistWriter
         }
     }
 
-    // the faces of a zone's supports from the caller's side, each with the fields of its joists
-    private static IEnumerable<(Span Face, IReadOnlyList<int> Fields)> Faces(FramedRoom room, JoistZone zone)
+    // the faces of a zone's supports from the caller's side, each with the fields of its joists at either side of it
+    private static IEnumerable<(Span Face, int Low, int High)> Faces(FramedRoom room, JoistZone zone)
     {
         var next = 0;
         for (var s = zone.FirstSupport; s < zone.FirstSupport + zone.SupportCount; s++)
         {
             var support = room.Joists.Supports[s];
             var (a, b) = (room.Frame.AcrossIn(support.Lo), room.Frame.AcrossIn(support.Hi));
-            int[] fields = [.. zone.Members.Skip(next).Take(support.MemberCount).Select(m => room.Joists.Members[m].Field).Distinct()];
+            var (first, last) = (room.Joists.Members[zone.Members[next]].Field, room.Joists.Members[zone.Members[next + support.MemberCount - 1]].Field);
             next += support.MemberCount;
-            yield return (new Span(Math.Min(a, b), Math.Max(a, b)), fields);
+            yield return (new Span(Math.Min(a, b), Math.Max(a, b)), room.Frame.MirrorV ? last : first, room.Frame.MirrorV ? first : last);
         }
     }
 }

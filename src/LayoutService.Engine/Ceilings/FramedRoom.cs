@@ -11,7 +11,7 @@ public sealed class FramedRoom
 {
     private static readonly (bool U, bool V)[] Mirrors = [(false, false), (true, false), (false, true), (true, true)];
 
-    private FramedRoom(Survey survey, PlanFrame frame)
+    private FramedRoom(Survey survey, PlanFrame frame, FramedRoom? plain = null)
     {
         Survey = survey;
         Frame = frame;
@@ -25,10 +25,11 @@ public sealed class FramedRoom
             [.. Solids.Select(s => s.Wish.BoardedAbove ? Footprint.Of([]) : s.Footprint), .. Partitions.Where(p => p.Stands).Select(p => p.Footprint)];
         Board = Region.Of(Outline, [.. openings.Select(o => (o.Item1, 0L))], taken);
         Straps = openings.All(o => o.Units == 0) ? Board : Region.Of(Outline, openings, taken);
-        InsideCorners = [.. FindInsideCorners(Outline)];
-        Tips = [.. taken.All(t => t.Empty) ? FindTips(Outline, Rings.TwiceArea(Outline) > 0 ? 1 : -1) : RegionLoops.Of(Board).SelectMany(l => FindTips(l, 1)).Distinct()];
-        Joists = FloorJoists.Of(survey, frame);
-        Levels = JoistLevels.Of(survey, frame, Joists);
+        InsideCorners = [.. RingCorners.Inside(Outline)];
+        Tips = [.. taken.All(t => t.Empty) ? RingCorners.Tips(Outline, Rings.TwiceArea(Outline) > 0 ? 1 : -1) : RegionLoops.Of(Board).SelectMany(l => RingCorners.Tips(l, 1)).Distinct()];
+        Joists = plain?.Joists ?? FloorJoists.Of(survey, frame);
+        Levels = plain is null ? JoistLevels.Of(survey, frame, Joists) : plain.Levels;
+        KeepOuts = plain?.KeepOuts.Turned() ?? KeepOuts.None;
         GridStep = survey.Units == UnitSystem.Imperial ? Length.PerSixteenth : Length.PerMillimetre;
         GridPhase = frame.MirrorU ? Modulo(frame.SizeU, GridStep) : 0;
         GridPhaseAcross = frame.MirrorV ? Modulo(frame.SizeV, GridStep) : 0;
@@ -77,7 +78,13 @@ public sealed class FramedRoom
     public long GridPhaseAcross { get; }
 
     /// <summary>The holes that rows and seams keep off; none until they are known.</summary>
-    public KeepOuts KeepOuts { get; private set; } = KeepOuts.None;
+    public KeepOuts KeepOuts { get; private set; }
+
+    /// <summary>
+    /// The same room for board that is screwed to the joists: u runs across them and v along them, so that the board's long edges lie
+    /// along u as ever. Joists and levels stay those of the room that it was turned from, in its frame.
+    /// </summary>
+    public FramedRoom Turned() => new(Survey, Frame.Turned(), this);
 
     /// <summary>The same room with holes to keep off.</summary>
     public FramedRoom With(KeepOuts holes)
@@ -168,32 +175,6 @@ public sealed class FramedRoom
         }
 
         return least;
-    }
-
-    private static IEnumerable<Uv> FindInsideCorners(IReadOnlyList<Uv> outline)
-    {
-        var sign = Rings.TwiceArea(outline) > 0 ? 1 : -1;
-        for (var i = 0; i < outline.Count; i++)
-        {
-            var turn = Rings.Turn(outline[i], outline[(i + 1) % outline.Count], outline[(i + 2) % outline.Count]);
-            if ((turn > 0 ? 1 : turn < 0 ? -1 : 0) == -sign)
-            {
-                yield return outline[(i + 1) % outline.Count];
-            }
-        }
-    }
-
-    private static IEnumerable<(long Along, bool HighEnd)> FindTips(IReadOnlyList<Uv> outline, int sign)
-    {
-        for (var i = 0; i < outline.Count; i++)
-        {
-            var (a, b, c) = (outline[i], outline[(i + 1) % outline.Count], outline[(i + 2) % outline.Count]);
-            var convex = Rings.Turn(a, b, c) > 0 == sign > 0;
-            if (convex && ((a.U < b.U && c.U < b.U) || (a.U > b.U && c.U > b.U)))
-            {
-                yield return (b.U, a.U < b.U);
-            }
-        }
     }
 
     private static long Modulo(long value, long step) => ((value % step) + step) % step;

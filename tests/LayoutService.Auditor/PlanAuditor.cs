@@ -39,7 +39,7 @@ public static class PlanAuditor
         }
 
         var report = new AuditReport(plan.DeclaredFailures);
-        foreach (var check in Checks)
+        foreach (var check in room.Strapping.Direct ? DirectBoard.Checks(request, answer, Checks) : Checks)
         {
             try
             {

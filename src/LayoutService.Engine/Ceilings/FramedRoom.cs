@@ -29,6 +29,7 @@ public sealed class FramedRoom
         Tips = [.. taken.All(t => t.Empty) ? RingCorners.Tips(Outline, Rings.TwiceArea(Outline) > 0 ? 1 : -1) : RegionLoops.Of(Board).SelectMany(l => RingCorners.Tips(l, 1)).Distinct()];
         Joists = plain?.Joists ?? FloorJoists.Of(survey, frame);
         Levels = plain is null ? JoistLevels.Of(survey, frame, Joists) : plain.Levels;
+        CourseBreaks = plain is null ? [] : [.. Joists.Zones.Skip(1).Select(z => z.Along.Lo).Where(v => Board.LowV < v && v < Board.HighV)];
         KeepOuts = plain?.KeepOuts.Turned() ?? KeepOuts.None;
         GridStep = survey.Units == UnitSystem.Imperial ? Length.PerSixteenth : Length.PerMillimetre;
         GridPhase = frame.MirrorU ? Modulo(frame.SizeU, GridStep) : 0;
@@ -64,6 +65,9 @@ public sealed class FramedRoom
     /// <summary>Corners between oblique walls where an arm of the room ends in a point along the joists; HighEnd when it points towards +u.</summary>
     public IReadOnlyList<(long Along, bool HighEnd)> Tips { get; }
 
+    /// <summary>Where other joists begin behind board that is screwed to them: a seam there keeps each butt on one joist. None on straps.</summary>
+    public IReadOnlyList<long> CourseBreaks { get; }
+
     /// <summary>The joists of all fields and what they carry a row on.</summary>
     public FloorJoists Joists { get; }
 
@@ -84,7 +88,8 @@ public sealed class FramedRoom
     /// The same room for board that is screwed to the joists: u runs across them and v along them, so that the board's long edges lie
     /// along u as ever. Joists and levels stay those of the room that it was turned from, in its frame.
     /// </summary>
-    public FramedRoom Turned() => new(Survey, Frame.Turned(), this);
+    public FramedRoom Turned() => new(
+        JoistLine.Stagger(this) is { } stagger && Survey.Sheets.MinStagger is null ? Survey with { Sheets = Survey.Sheets with { MinStagger = stagger } } : Survey, Frame.Turned(), this);
 
     /// <summary>The same room with holes to keep off.</summary>
     public FramedRoom With(KeepOuts holes)

@@ -34,6 +34,15 @@ internal static class DirectLumber
         return (new CutLumber([], [], nailers, [], sticks, null, result), null);
     }
 
+    /// <summary>Ledgers along the joists as lines that board is screwed to, in the room turned over: 19 mm in from the edge.</summary>
+    public static IReadOnlyList<BearingLine> Ledgers(FramedRoom room, IReadOnlyList<NailerLine> nailers) =>
+        [.. nailers.Where(n => n.Role == NailerRole.Ledger && n.From.V == n.To.V).Select(n =>
+        {
+            var along = new Span(Math.Min(n.From.U, n.To.U), Math.Max(n.From.U, n.To.U));
+            var above = room.Board.AcrossAt(along.Middle, 0).Any(s => s.Lo == n.From.V);
+            return new BearingLine(n.From.V + ((above ? 19 : -19) * Length.PerMillimetre), [along], false);
+        })];
+
     // a part of the board over which no joist runs; looked for midway between the corners along the joists
     private static Finding? Bare(FramedRoom room)
     {

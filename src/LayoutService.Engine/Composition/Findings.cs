@@ -35,6 +35,7 @@ public static class Findings
         ["sheets"],
         [
             Sentence.Of("strap_it", "Strap the ceiling: rows go where the sheets end."),
+            Sentence.Of("joist_past_opening", "Have framing put in beside a chimney or post that lies between two joists, and give it as a joist: a butt passes there."),
             Sentence.Of("longer_sheets", "Offer a longer sheet."),
         ]);
 

@@ -20,7 +20,7 @@ public static class PlanWriter
         var survey = room.Survey;
         var strapWriter = new StrappingWriter(room, chosen, lumber);
         var boarded = chosen.BoardRoom ?? room;
-        var sheetWriter = new SheetWriter(boarded, chosen, parts);
+        var sheetWriter = new SheetWriter(boarded, chosen, parts, chosen.BoardRoom is null ? [] : DirectLumber.Ledgers(room, lumber.Nailers));
         IReadOnlyList<PlacedFixture> inCeiling = room.Solids.Count == 0 ? placed : [.. placed.Where(p => p.Host < 0)];
         var boxWriter = new BulkheadWriter(room, bulkheads, placed);
         var joists = JoistWriter.Joists(room);

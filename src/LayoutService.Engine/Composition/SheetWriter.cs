@@ -14,9 +14,16 @@ public sealed class SheetWriter
     private readonly IReadOnlyList<BoardPart> _parts;
     private readonly string[] _courseIds;
 
-    public SheetWriter(FramedRoom room, ChosenCeiling chosen, IReadOnlyList<BoardPart> parts)
+    private readonly IReadOnlyList<BearingLine> _screwed;
+
+    /// <param name="room">The room, turned over where the board is screwed to the joists.</param>
+    /// <param name="chosen">The layout.</param>
+    /// <param name="parts">Its parts.</param>
+    /// <param name="besides">What the board is screwed to besides the lines of its layout.</param>
+    public SheetWriter(FramedRoom room, ChosenCeiling chosen, IReadOnlyList<BoardPart> parts, IReadOnlyList<BearingLine> besides)
     {
         (_room, _chosen, _parts) = (room, chosen, parts);
+        _screwed = besides.Count == 0 ? chosen.Layout.Lines : [.. chosen.Layout.Lines.Concat(besides).OrderBy(l => l.At)];
         var courses = chosen.Layout.Division.Courses;
         _courseIds = [.. Enumerable.Range(0, courses).Select(c => $"C{(room.Frame.MirrorV ? courses - c : c + 1)}")];
         Order = [.. Enumerable.Range(0, parts.Count)
@@ -102,7 +109,7 @@ public sealed class SheetWriter
             Cutouts = marks.Of(part),
             MeasureInPlace = !part.Rectangle || last,
             Notes = part.Rectangle ? [] : [Sentence.Of("measure_shape", "Measure this shape in place before cutting; keep the factory edge to the field.")],
-            Screws = BoardScrews.On(part, _chosen.Layout.Lines),
+            Screws = BoardScrews.On(part, _screwed),
         };
     }
 

@@ -117,26 +117,35 @@ public static class EdgeNailers
         {
             var share = ((2 * i) + 1.0) / (2 * parts);
             var place = new Uv(room.SnapNear(from.U + (long)Math.Round((to.U - from.U) * share)), from.V + (long)Math.Round((to.V - from.V) * share));
-            if (Bay(room, place) is { } bay)
+            if (Bay(room, edge, place) is { } bay)
             {
                 yield return new NailerLine(NailerRole.Block, place with { V = bay.Lo }, place with { V = bay.Hi }, edge.Source, []);
             }
         }
     }
 
-    // the clear bay over a place, as far as the room where no joist follows; none under a joist
-    private static Span? Bay(FramedRoom room, Uv place)
+    // the clear bay over a place, as far as the room where no joist follows. Under a joist, none at an oblique edge, which that joist
+    // carries; along the joists the bay on the board's side of it, since the edge has too little of the joist itself
+    private static Span? Bay(FramedRoom room, WallEdge edge, Uv place)
     {
+        var above = edge.To.U > edge.From.U;
         var (lo, hi) = (0L, room.Frame.SizeV);
         foreach (var support in room.Joists.At(place.U))
         {
-            if (support.Lo < place.V && place.V < support.Hi)
+            var over = support.Lo < place.V && place.V < support.Hi;
+            if (over && !edge.Parallel)
             {
                 return null;
             }
 
-            lo = support.Hi <= place.V ? Math.Max(lo, support.Hi) : lo;
-            hi = support.Lo >= place.V ? Math.Min(hi, support.Lo) : hi;
+            if (support.Hi <= place.V || (over && above))
+            {
+                lo = Math.Max(lo, support.Hi);
+            }
+            else
+            {
+                hi = Math.Min(hi, support.Lo);
+            }
         }
 
         return hi > lo ? new Span(lo, hi) : null;

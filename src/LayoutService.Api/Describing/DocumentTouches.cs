@@ -53,7 +53,7 @@ internal static class DocumentTouches
         {
             Name = "view",
             In = ParameterLocation.Query,
-            Description = "Which document of a form that has several: takeoff (default), cut-list, rows, checks of text/csv; request-for-quotation (default), order of application/xml. A job has no rows and checks.",
+            Description = "Which document of a form that has several: takeoff (default), cut-list, rows, checks, holes of text/csv; request-for-quotation (default), order of application/xml. A job has no rows, checks and holes.",
             Schema = new OpenApiSchema { Type = JsonSchemaType.String, Enum = [.. forms.Views.Select(view => JsonValue.Create(view))] },
         });
     }

@@ -7,7 +7,7 @@ namespace LayoutService.Api.Documents;
 /// <summary>The documents that are written from a takeoff and a cut plan, whether of one room or of a job.</summary>
 internal static class OrderForms
 {
-    public static readonly IReadOnlyList<Table> OfRooms = [TakeoffTable.Table, CutListTable.Table, RowsTable.Table, ChecksTable.Table];
+    public static readonly IReadOnlyList<Table> OfRooms = [TakeoffTable.Table, CutListTable.Table, RowsTable.Table, ChecksTable.Table, HolesTable.Table];
 
     public static readonly IReadOnlyList<Table> OfJobs = [TakeoffTable.Table, CutListTable.Table];
 

@@ -23,6 +23,12 @@ internal sealed record OrderSheet
 
     public IReadOnlyList<CheckAnswer> Checks { get; init; } = [];
 
+    /// <summary>Pieces of the ceiling's board; empty for a job.</summary>
+    public IReadOnlyList<BoardPieceAnswer> Pieces { get; init; } = [];
+
+    /// <summary>Bulkheads; empty for a job.</summary>
+    public IReadOnlyList<BulkheadAnswer> Bulkheads { get; init; } = [];
+
     public DocumentRequest? Document { get; init; }
 
     public static OrderSheet Of(PlanAnswer answer, DocumentRequest? document) => new()
@@ -34,6 +40,8 @@ internal sealed record OrderSheet
         CutPlan = answer.CutPlan!,
         Rows = answer.Strapping?.Rows ?? [],
         Checks = answer.Checks ?? [],
+        Pieces = answer.Sheets?.Pieces ?? [],
+        Bulkheads = answer.Bulkheads ?? [],
         Document = document,
     };
 }

@@ -21,7 +21,7 @@ internal sealed record FinishedPlan(CeilingPlan Plan, MappedPlan Asked, PlanRequ
 
     /// <summary>What documents are written from.</summary>
     public OrderSheet Sheet => OrderSheet.Of(
-        PlanWriting.Of(Plan, Asked, RequestDigest, new(Block.Takeoff | Block.CutPlan | Block.Strapping | Block.Checks)), Request.Document);
+        PlanWriting.Of(Plan, Asked, RequestDigest, new(Block.Takeoff | Block.CutPlan | Block.Strapping | Block.Sheets | Block.Bulkheads | Block.Checks)), Request.Document);
 }
 
 /// <summary>The forms of the answer to <c>POST /v1/plans</c>.</summary>

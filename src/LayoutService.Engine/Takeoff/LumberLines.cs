@@ -40,7 +40,10 @@ internal static class LumberLines
         var fraction = section is { } cut && cut.Thickness >= OneBy ? facts.Allowances.TwoByCulls : facts.Allowances.OneByCulls;
         if (fraction > 0m)
         {
-            lines.Add(Ordering.Order(Culls(needs[0], lines[0], sticks.Count, fraction, strap), prices.Currency));
+            var asked = decimal.Ceiling(sticks.Count * fraction);
+            var left = lines.Select(line => strap ? Left(facts.StrappingWish, line) : decimal.MaxValue).ToList();
+            var enough = Enumerable.Range(0, lines.Count).Where(i => left[i] >= asked).DefaultIfEmpty(left.IndexOf(left.Max())).First();
+            lines.Add(Ordering.Order(Culls(needs[enough], lines[enough], sticks.Count, fraction, strap, Math.Min(asked, left[enough])), prices.Currency));
         }
 
         return lines;
@@ -73,13 +76,19 @@ internal static class LumberLines
             : prices.StockPacks(code, stock.Id, stock.Sku, stock.PackSize, stock.PackPrice);
     }
 
+    // how many sticks of a line's stock the yard has beyond those that are cut
+    private static decimal Left(StrappingWish wish, TakeoffLine line) =>
+        wish.Stock.FirstOrDefault(stock => stock.Id == line.Id)?.Quantity is { } quantity ? Math.Max(0m, quantity - line.Counted) : decimal.MaxValue;
+
     /// <summary>
-    /// The culls' fraction of all sticks of a size, at least one, of the longest length bought, since that can stand in for
-    /// any other. Sticks that its packs hold beyond the cut plan are spares already and are not bought again.
+    /// The culls' fraction of all sticks of a size, at least one, of the longest length bought of which the yard has so many,
+    /// since that can stand in for any other. Where no length suffices what is left of one is taken, and the line says so.
+    /// Sticks that its packs hold beyond the cut plan are spares already and are not bought again.
     /// </summary>
-    private static Need Culls(Need longest, TakeoffLine bought, int sticks, decimal fraction, bool strap)
+    private static Need Culls(Need longest, TakeoffLine bought, int sticks, decimal fraction, bool strap, decimal asked)
     {
-        var asked = decimal.Ceiling(sticks * fraction);
+        var due = decimal.Ceiling(sticks * fraction);
+        var wanting = due > asked ? $"; the yard has {asked:0} left of {longest.Id}" : string.Empty;
         var spare = Math.Min(asked, bought.Quantity - bought.Counted);
         var already = spare > 0m ? $"; {spare:0} already spare in the packs of {longest.Id}" : string.Empty;
         return longest with
@@ -88,7 +97,7 @@ internal static class LumberLines
             Description = $"Spare for culls: {longest.Description}",
             Counted = asked - spare,
             CountedFrom = string.Create(
-                CultureInfo.InvariantCulture, $"{fraction * 100m:0.##} % of {sticks} sticks, at least one: {asked:0}{already}"),
+                CultureInfo.InvariantCulture, $"{fraction * 100m:0.##} % of {sticks} sticks, at least one: {due:0}{wanting}{already}"),
         };
     }
 

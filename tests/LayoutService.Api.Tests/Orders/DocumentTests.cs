@@ -48,6 +48,21 @@ public class DocumentTests(Service service) : IClassFixture<Service>
     }
 
     [Fact]
+    public async Task Each_hole_of_the_plan_is_a_row_with_the_mark_of_its_piece()
+    {
+        var suite = await File.ReadAllTextAsync(Repository.OpenApi("examples/l-suite-with-bulkhead.request.json"));
+        var rows = CsvReading.Of((await service.SendAsync(HttpMethod.Post, "/v1/plans?view=holes", "text/csv", suite)).Text);
+        var plan = (await service.PostAsync("/v1/plans", suite)).Json;
+        var pieces = plan.GetProperty("sheets").GetProperty("pieces").EnumerateArray()
+            .Concat(plan.GetProperty("bulkheads").EnumerateArray().SelectMany(b => b.GetProperty("boards").EnumerateArray()));
+        var holes = pieces.SelectMany(piece => piece.GetProperty("cutouts").EnumerateArray().Select(hole =>
+            $"{piece.GetProperty("id").GetString()} {hole.GetProperty("fixtureId").GetString()} {hole.GetProperty("markText").GetString()}")).ToList();
+        var (at, of, mark) = (rows[0].ToList().IndexOf("piece"), rows[0].ToList().IndexOf("fixture"), rows[0].ToList().IndexOf("mark_text"));
+        Assert.Equal(holes, rows.Skip(1).Select(row => $"{row[at]} {row[of]} {row[mark]}"));
+        Assert.True(holes.Count >= 17, $"{holes.Count} holes");
+    }
+
+    [Fact]
     public async Task The_amounts_of_a_csv_add_up_to_the_total()
     {
         var rows = CsvReading.Of((await service.SendAsync(HttpMethod.Post, "/v1/plans", "text/csv", Room)).Text);
@@ -113,7 +128,7 @@ public class DocumentTests(Service service) : IClassFixture<Service>
         using var archive = new ZipArchive(new MemoryStream(first.Body));
         XNamespace main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
         using var workbook = archive.GetEntry("xl/workbook.xml")!.Open();
-        Assert.Equal(["takeoff", "cut-list", "rows", "checks"], XDocument.Load(workbook).Descendants(main + "sheet").Select(s => s.Attribute("name")!.Value));
+        Assert.Equal(["takeoff", "cut-list", "rows", "checks", "holes"], XDocument.Load(workbook).Descendants(main + "sheet").Select(s => s.Attribute("name")!.Value));
         using var sheet = archive.GetEntry("xl/worksheets/sheet1.xml")!.Open();
         var csv = CsvReading.Of((await service.SendAsync(HttpMethod.Post, "/v1/plans", "text/csv", Room)).Text);
         Assert.Equal(csv.Count, XDocument.Load(sheet).Descendants(main + "row").Count());

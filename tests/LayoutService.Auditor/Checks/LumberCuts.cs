@@ -107,7 +107,8 @@ internal static class LumberCuts
         }
     }
 
-    private static bool Balances(GivenStick stick, double trim, double kerf)
+    /// <summary>Cuts, a kerf after each that does not end at the stock's end, the offcut and the trim make up the stick.</summary>
+    public static bool Balances(GivenStick stick, double trim, double kerf)
     {
         var usable = stick.Length - trim;
         var cuts = stick.Cuts.Sum(c => c.Length);

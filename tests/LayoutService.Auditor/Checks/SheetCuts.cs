@@ -54,7 +54,8 @@ internal static class SheetCuts
         }
     }
 
-    private static IEnumerable<Fault> Faults(GivenCutSheet sheet)
+    /// <summary>What is wrong with one sheet's cuts, whatever room they are for.</summary>
+    public static IEnumerable<Fault> Faults(GivenCutSheet sheet)
     {
         static Box Read(GivenCut c) => new(c.X, c.Y, c.Length, c.Width);
         var cuts = sheet.Cuts.Select(Read).ToList();

@@ -45,6 +45,12 @@ internal static class TakeoffLines
             {
                 report.Fault("takeoff.stock", id, $"{counted} counted and {ordered} ordered, the cut plan uses {due}");
             }
+
+            var spare = lines.Where(l => l.Member("id").Text() == id && IsCulls(l)).Sum(l => l.Member("counted").Decimal() ?? 0);
+            if (stock.FirstOrDefault(s => s.Id == id)?.Quantity is { } quantity && due + spare > quantity)
+            {
+                report.Fault("takeoff.quantity", id, $"{due} cut and {spare} spare, there are {quantity}");
+            }
         }
     }
 

@@ -9,15 +9,18 @@ namespace LayoutService.Auditor.Checks;
 /// </summary>
 internal static class TakeoffMoney
 {
-    public static void Check(GivenPlan plan, AuditReport report)
+    public static void Check(GivenPlan plan, AuditReport report) => Check(plan.Json, report);
+
+    /// <summary>The same of any answer that has a takeoff.</summary>
+    public static void Check(JsonElement answer, AuditReport report)
     {
-        var lines = plan.Json.Member("takeoff").Member("lines").Items().ToList();
+        var lines = answer.Member("takeoff").Member("lines").Items().ToList();
         foreach (var line in lines)
         {
             One(line, line.Member("code").Text() ?? "line", report);
         }
 
-        var totals = plan.Json.Member("takeoff").Member("totals");
+        var totals = answer.Member("takeoff").Member("totals");
         var sum = lines.Sum(l => l.Member("amount").Decimal() ?? 0);
         var stated = totals.Member("amount") ?? totals.Member("total") ?? totals.Member("cost") ?? totals.Member("net");
         if (stated.Decimal() is { } total && total != sum)

@@ -35,7 +35,7 @@ public static class CeilingDrawing
         var step = beside ? new Spot(wide + left + Margin, 0) : new Spot(0, high + below + Margin + HeadHeight);
         var width = left + wide + Margin + ((pictures - 1) * step.X);
         var height = HeadHeight + Margin + high + below + ((pictures - 1) * step.Y);
-        var legend = layers.HasFlag(Layers.Legend) ? Legend.Entries(plan) : [];
+        var legend = layers.HasFlag(Layers.Legend) ? Legend.Entries(plan, layers.HasFlag(Layers.Services) && survey.Services is { Count: > 0 }) : [];
         var legendRows = Legend.Rows(legend, Math.Max(width, 320));
         width = Math.Max(width, 320);
         using var ink = new SvgInk(

@@ -33,7 +33,7 @@ public static partial class JobSheet
             pages.Next();
             new PlanPage(pages, plan, survey, "Board").Board();
             pages.Next();
-            Print(pages, tables);
+            Print(pages, [.. tables, HolePlaces.Of(plan, survey)]);
             CutPictures.Print(pages, plan, new TapeInk(survey.Units), (double)survey.JoistFields[0].RunDegrees);
             SectionPictures.Print(pages, plan, survey, new TapeInk(survey.Units));
             Print(pages, after);

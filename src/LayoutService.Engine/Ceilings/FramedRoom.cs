@@ -118,6 +118,11 @@ public sealed class FramedRoom
         ? TapeText.Imperial(new Length(units), TapeRounding.Nearest)
         : TapeText.Metric(new Length(units), TapeRounding.Nearest);
 
+    /// <summary>A size to cut as a person reads it off a tape: to the mark below.</summary>
+    public string SayCut(Length size) => Survey.Units == UnitSystem.Imperial
+        ? TapeText.Imperial(size, TapeRounding.Down)
+        : TapeText.Metric(size, TapeRounding.Down);
+
     /// <summary>The bulkhead whose underside this fixture is let into, or null when it is in the ceiling.</summary>
     public BulkheadSolid? HostOf(FixtureWish wish)
     {

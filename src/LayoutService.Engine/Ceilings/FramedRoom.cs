@@ -25,7 +25,7 @@ public sealed class FramedRoom
             [.. Solids.Select(s => s.Wish.BoardedAbove ? Footprint.Of([]) : s.Footprint), .. Partitions.Where(p => p.Stands).Select(p => p.Footprint)];
         Board = Region.Of(Outline, [.. openings.Select(o => (o.Item1, 0L))], taken);
         Straps = openings.All(o => o.Units == 0) ? Board : Region.Of(Outline, openings, taken);
-        InsideCorners = [.. RingCorners.Inside(Outline)];
+        InsideCorners = [.. RingCorners.Inside(Outline), .. WellCorners(survey)];
         Tips = [.. taken.All(t => t.Empty) ? RingCorners.Tips(Outline, Rings.TwiceArea(Outline) > 0 ? 1 : -1) : RegionLoops.Of(Board).SelectMany(l => RingCorners.Tips(l, 1)).Distinct()];
         Joists = plain?.Joists ?? FloorJoists.Of(survey, frame);
         Levels = plain is null ? JoistLevels.Of(survey, frame, Joists) : plain.Levels;
@@ -59,7 +59,7 @@ public sealed class FramedRoom
     /// <summary>Where straps may lie: the outline less the openings with their clearances.</summary>
     public Region Straps { get; }
 
-    /// <summary>Corners of the outline where the room turns round a wall that stands into it.</summary>
+    /// <summary>Corners where the ceiling turns round a wall that stands into it, or round a stair or well: board cracks from them.</summary>
     public IReadOnlyList<Uv> InsideCorners { get; }
 
     /// <summary>Corners between oblique walls where an arm of the room ends in a point along the joists; HighEnd when it points towards +u.</summary>
@@ -146,6 +146,9 @@ public sealed class FramedRoom
         ? Partitions.Where(p => p.Stands).ElementAt(-source - 1 - OpeningRings.Count - Solids.Count)
         : null;
 
+    /// <summary>True for the edge of a stair or well.</summary>
+    public bool IsWell(int source) => IsOpening(source) && Survey.Room.Openings[-source - 1].IsWell;
+
     /// <summary>True for the edge of an opening.</summary>
     public bool IsOpening(int source) => source < 0 && source >= -OpeningRings.Count;
 
@@ -186,6 +189,8 @@ public sealed class FramedRoom
 
         return least;
     }
+
+    private IEnumerable<Uv> WellCorners(Survey survey) => OpeningRings.Where((_, i) => survey.Room.Openings[i].IsWell).SelectMany(ring => ring);
 
     private static long Modulo(long value, long step) => ((value % step) + step) % step;
 

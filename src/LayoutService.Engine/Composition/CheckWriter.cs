@@ -116,6 +116,8 @@ public static class CheckWriter
         ExistingBuilding = survey.Room.ExistingBuilding,
         SecondarySuite = survey.Room.SecondarySuite,
         Obstructions = obstructions,
+        Stairs = [.. survey.Room.Openings.Select((o, i) => (o, i)).Where(o => o.o.Kind == OpeningKind.Stair).Select(o => new StairFact(
+            o.o.Id, o.i, o.o.Headroom - survey.Room.Through - survey.Strapping.Depth - (survey.Sheets.Thickness * survey.Sheets.Layers)))],
     };
 
     // plaster and tile differ too much to say

@@ -78,8 +78,16 @@ public sealed class SheetWriter
             CutEdgeJointLength = new Length(Sum(BoardJointKind.CutEdge)),
             PerimeterLength = new Length(_room.Board.Edges.Sum(e => (long)Math.Round(Rings.DistanceBetween(e.From, e.To)))),
             StartWalls = [],
+            WellBeads = WellBeads(),
         };
     }
+
+    // in the caller's order of openings, then along each as its region's edges lie
+    private IReadOnlyList<WellBead> WellBeads() => [.. _room.Board.Edges
+        .Where(e => _room.IsWell(e.Source))
+        .Select(e => (Opening: -e.Source - 1, From: _room.Frame.Out(e.From), To: _room.Frame.Out(e.To), Length: (long)Math.Round(Rings.DistanceBetween(e.From, e.To))))
+        .OrderBy(e => e.Opening).ThenBy(e => e.From.X.Units).ThenBy(e => e.From.Y.Units).ThenBy(e => e.To.X.Units).ThenBy(e => e.To.Y.Units)
+        .Select(e => new WellBead(_room.Survey.Room.Openings[e.Opening].Id, e.From, e.To, new Length(e.Length)))];
 
     private IEnumerable<Course> Courses()
     {

@@ -24,6 +24,9 @@ public sealed record SheetPlan
     public required Length PerimeterLength { get; init; }
 
     public required IReadOnlyList<string> StartWalls { get; init; }
+
+    /// <summary>Corner bead along the edges of stairs and wells.</summary>
+    public IReadOnlyList<WellBead> WellBeads { get; init; } = [];
 }
 
 /// <summary>A strip of the ceiling between two course lines, across the joists from the outline's lowest coordinate.</summary>
@@ -78,3 +81,6 @@ public enum BoardJointKind
 
 /// <summary>A seam between two pieces, from one end to the other.</summary>
 public sealed record BoardJoint(BoardJointKind Kind, string PieceA, string PieceB, Point From, Point To, Length Length);
+
+/// <summary>Corner bead along one edge of a stair or well.</summary>
+public sealed record WellBead(string OpeningId, Point From, Point To, Length Length);

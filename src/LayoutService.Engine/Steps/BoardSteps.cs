@@ -1,5 +1,6 @@
 using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
 
 namespace LayoutService.Engine.Steps;
@@ -120,6 +121,17 @@ internal static class BoardSteps
         if (sheets.Pieces.Count == 0)
         {
             return;
+        }
+
+        foreach (var well in sheets.WellBeads.GroupBy(bead => bead.OpeningId))
+        {
+            list.Add(
+                Sentence.Of(
+                    "bead-well",
+                    $"Bead the edge of {well.Key}: {StepList.Number(well.Count())} lengths, {trade.Of(well.Aggregate(Length.Zero, (sum, bead) => sum + bead.Length))} in all, fastened every {trade.Of(12, 300)}.",
+                    ("opening", well.Key),
+                    ("length", trade.Of(well.Aggregate(Length.Zero, (sum, bead) => sum + bead.Length)))),
+                sheets.Pieces.Where(piece => piece.Layer == sheets.Pieces.Max(p => p.Layer)).Select(Touched));
         }
 
         var (butt, tapered) = (trade.Of(sheets.ButtJointLength), trade.Of(sheets.TaperedJointLength + sheets.CutEdgeJointLength));

@@ -16,7 +16,11 @@ public sealed record JoistMember(string Id, string Field, Length At, Length Face
 /// </summary>
 public sealed record JoistBay(string Id, Length From, Length To, Length Width, IReadOnlyList<int> Fields, (Length From, Length To)? Along = null);
 
-public sealed record JoistPlan(IReadOnlyList<JoistMember> Members, IReadOnlyList<JoistBay> Bays);
+public sealed record JoistPlan(IReadOnlyList<JoistMember> Members, IReadOnlyList<JoistBay> Bays)
+{
+    /// <summary>Lines where the joists change direction; none where all run one way.</summary>
+    public IReadOnlyList<RunBreak> Breaks { get; init; } = [];
+}
 
 /// <summary>One step of the work, in order. <see cref="Hold"/> marks a point where someone else must look before going on.</summary>
 public sealed record WorkStep(string Id, Sentence Sentence, IReadOnlyList<Touch> Touches, bool Hold);

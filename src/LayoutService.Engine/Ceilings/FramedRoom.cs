@@ -30,8 +30,9 @@ public sealed class FramedRoom
         Joists = FloorJoists.Of(survey, frame);
         Levels = JoistLevels.Of(survey, frame, Joists);
         GridStep = survey.Units == UnitSystem.Imperial ? Length.PerSixteenth : Length.PerMillimetre;
-        GridPhase = frame.MirrorU ? Modulo(frame.SizeU, GridStep) : 0;
-        GridPhaseAcross = frame.MirrorV ? Modulo(frame.SizeV, GridStep) : 0;
+        var (along, across) = survey.Part is { } part ? (part.Along, part.Across) : (0, 0);
+        GridPhase = Modulo(frame.MirrorU ? frame.SizeU + along : -along, GridStep);
+        GridPhaseAcross = Modulo(frame.MirrorV ? frame.SizeV + across : -across, GridStep);
     }
 
     public Survey Survey { get; }
@@ -128,6 +129,13 @@ public sealed class FramedRoom
     public FramedPartition? PartitionAt(int source) => source < -OpeningRings.Count - Solids.Count
         ? Partitions.Where(p => p.Stands).ElementAt(-source - 1 - OpeningRings.Count - Solids.Count)
         : null;
+
+    /// <summary>The ids of what stands at an edge of the outline (see <see cref="WallEdge.Source"/>), and in line with it where a part of a room goes on.</summary>
+    public IEnumerable<string> WallIds(int source) =>
+        Survey.Part is { } part ? part.InLine(source, Outline).Select(e => part.EdgeIds[e]) : [$"W{source + 1}"];
+
+    /// <summary>True where an edge of the outline, or one in line with it, is where the joists change direction.</summary>
+    public bool OnLine(int source) => source >= 0 && Survey.Part is { } part && part.InLine(source, Outline).Any(part.OnLine.Contains);
 
     /// <summary>True for the edge of an opening.</summary>
     public bool IsOpening(int source) => source < 0 && source >= -OpeningRings.Count;

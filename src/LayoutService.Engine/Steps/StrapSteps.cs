@@ -9,7 +9,7 @@ internal static class StrapSteps
 {
     public static void Write(StepList list, StrappingPlan plan, CutPlan cut, TradeText trade, IReadOnlyList<PlannedPartition> partitions)
     {
-        var rows = plan.Rows.OrderBy(row => row.At).ToList();
+        var rows = plan.Rows.ToList();
         Mark(list, rows, trade);
         Cut(list, plan, cut, trade);
         foreach (var role in plan.Nailers.Where(nailer => nailer.Role != NailerRole.Header).GroupBy(nailer => nailer.Role).OrderBy(group => group.Key))

@@ -75,8 +75,8 @@ public static class MethodComparison
 
     private static CheckFacts Facts(RuleBook book, CeilingPlan plan, Survey survey, Length? finished)
     {
-        var room = FramedRoom.Of(survey);
-        var bay = WidestBay.Of(room);
+        IEnumerable<Survey> floors = plan.Parts.Count == 0 ? [survey] : plan.Parts.Select(p => p.Survey);
+        var (room, bay) = floors.Select(FramedRoom.Of).Select(r => (Room: r, Bay: WidestBay.Of(r))).MaxBy(f => f.Bay?.Width.Units ?? 0);
         return new CheckFacts
         {
             Units = survey.Units,

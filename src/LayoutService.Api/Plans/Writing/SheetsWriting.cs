@@ -17,6 +17,7 @@ internal static class SheetsWriting
         ButtJointLength = ink.Number(plan.ButtJointLength),
         TaperedJointLength = ink.Number(plan.TaperedJointLength),
         CutEdgeJointLength = ink.Number(plan.CutEdgeJointLength),
+        ControlJointLength = plan.ControlJointLength == Engine.Measures.Length.Zero ? null : ink.Number(plan.ControlJointLength),
         PerimeterLength = ink.Number(plan.PerimeterLength),
         StartWalls = plan.StartWalls,
     };

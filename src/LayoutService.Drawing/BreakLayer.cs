@@ -20,7 +20,7 @@ internal static class BreakLayer
             var (from, to) = (view[line.From], view[line.To]);
             ink.Line(from, to, Marks);
             Spot Along(double share, double off) => new(from.X + ((to.X - from.X) * share) + off, from.Y + ((to.Y - from.Y) * share) - off);
-            Label.Write(ink, labels, line.Id, Lettering.Size, [.. new[] { 0.5, 0.35, 0.65, 0.2, 0.8 }.SelectMany(s => new[] { Along(s, 12), Along(s, -12) })], null, false, true);
+            Label.Write(ink, labels, line.Id, Lettering.Size, [.. new[] { 0.5, 0.35, 0.65, 0.2, 0.8 }.SelectMany(s => new[] { Along(s, 16), Along(s, -16) })], null, false, true);
         }
 
         ink.EndGroup();

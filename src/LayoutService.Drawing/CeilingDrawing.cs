@@ -60,6 +60,7 @@ public static class CeilingDrawing
                 RowLayer.Draw(ink, plan.Strapping, survey, first.At(origin), labels, say);
             }
 
+            BreakLayer.Draw(ink, plan.Joists.Breaks, first.At(origin), labels);
             Low(ink, plan, layers & ~Layers.Bulkheads, first.At(origin), labels, say, onBoard: false);
         }
 
@@ -118,7 +119,6 @@ public static class CeilingDrawing
         if (layers.HasFlag(Layers.Joists))
         {
             JoistLayer.Draw(ink, plan.Joists, view);
-            BreakLayer.Draw(ink, plan.Joists.Breaks, view, labels);
         }
 
         if (layers.HasFlag(Layers.Services))

@@ -18,6 +18,12 @@ public sealed record RunPart
     /// <summary>Number, in the room's survey, of each of the part's joist fields.</summary>
     public required IReadOnlyList<int> Fields { get; init; }
 
+    /// <summary>Direction of its joists, degrees.</summary>
+    public required decimal RunDegrees { get; init; }
+
+    /// <summary>Its extent along its joists, units.</summary>
+    public required long Size { get; init; }
+
     /// <summary>From the room's lowest coordinate along the part's joists to the part's own, units of 1/8000 mm; zero or more.</summary>
     public required long Along { get; init; }
 

@@ -20,7 +20,8 @@ internal static class PartScalars
                 {
                     From = b.From + across,
                     To = b.To + across,
-                    Along = b.Along is { } stretch ? (stretch.From + along, stretch.To + along) : null,
+                    Along = b.Along is { } stretch ? (stretch.From + along, stretch.To + along) : (along, along + new Length(part.Size)),
+                    RunDegrees = part.RunDegrees,
                     Fields = [.. b.Fields.Select(f => part.Fields[f])],
                 })]),
             Strapping = plan.Strapping with

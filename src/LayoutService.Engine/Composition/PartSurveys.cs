@@ -50,6 +50,8 @@ internal sealed class PartSurveys(Survey survey, RunParts parts)
             EdgeIds = area.EdgeIds,
             OnLine = area.EdgeIds.Index().Where(e => !e.Item.StartsWith('W')).Select(e => e.Index).ToHashSet(),
             Fields = area.Fields,
+            RunDegrees = degrees,
+            Size = own.SizeU,
             Along = there.U - here.U,
             Across = there.V - here.V,
             Extent = Math.Max(first.SizeU, first.SizeV),

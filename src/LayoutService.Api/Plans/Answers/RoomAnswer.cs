@@ -61,7 +61,8 @@ public sealed record JoistAnswer
 /// <param name="WidthText">The same as text.</param>
 /// <param name="AlongFrom">Where along the joists it begins to be so, when the joists of the room differ along their run.</param>
 /// <param name="AlongTo">Where along the joists that ends.</param>
-public sealed record BayAnswer(string Id, decimal From, decimal To, decimal Width, string WidthText, decimal? AlongFrom = null, decimal? AlongTo = null);
+/// <param name="RunDegrees">Direction of the joists at its sides, when those of the room run more than one way.</param>
+public sealed record BayAnswer(string Id, decimal From, decimal To, decimal Width, string WidthText, decimal? AlongFrom = null, decimal? AlongTo = null, decimal? RunDegrees = null);
 
 /// <summary>One step of the work.</summary>
 public sealed record StepAnswer

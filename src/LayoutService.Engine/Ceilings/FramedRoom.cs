@@ -251,6 +251,7 @@ public sealed class FramedRoom
             key.Add(partition.Thickness.Units);
         }
 
+        key.AddRange((survey.Part?.Around ?? []).Select(frame.In).Select(p => (p.U, p.V)).Order().SelectMany(p => new[] { p.U, p.V }));
         return key;
     }
 

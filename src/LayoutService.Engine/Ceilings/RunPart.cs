@@ -18,6 +18,9 @@ public sealed record RunPart
     /// <summary>Number, in the room's survey, of each of the part's joist fields.</summary>
     public required IReadOnlyList<int> Fields { get; init; }
 
+    /// <summary>Corners of the room, ends of its lines and of all its joists: what makes a part unlike its own mirror image.</summary>
+    public required IReadOnlyList<Point> Around { get; init; }
+
     /// <summary>Direction of its joists, degrees.</summary>
     public required decimal RunDegrees { get; init; }
 

@@ -7,11 +7,25 @@ namespace LayoutService.Engine.Composition;
 /// <summary>The survey of each part of a room whose joists run more than one way: what lies in it, in its own measures across the joists.</summary>
 internal sealed class PartSurveys(Survey survey, RunParts parts)
 {
+    private IReadOnlyList<Point> Around { get; } =
+    [
+        .. survey.Room.Outline,
+        .. parts.Breaks.SelectMany(b => new[] { b.From, b.To }),
+        .. survey.JoistFields.Select(f => f.RunDegrees).Distinct().SelectMany(degrees => JoistEnds(survey, degrees)),
+    ];
+
     /// <summary>Surveys in the order of the parts, or what cannot be divided.</summary>
     public (IReadOnlyList<Survey> Surveys, IReadOnlyList<Finding> Obstacles) Of()
     {
         var obstacles = Crossing().ToList();
         return obstacles.Count > 0 ? ([], obstacles) : ([.. parts.Areas.Select(Part)], []);
+    }
+
+    private static IEnumerable<Point> JoistEnds(Survey survey, decimal degrees)
+    {
+        var frame = PlanFrame.Of(survey.Room.Outline, degrees);
+        var fields = survey with { JoistFields = [.. survey.JoistFields.Where(f => f.RunDegrees == degrees)] };
+        return FloorJoists.MembersOf(fields, frame).SelectMany(j => new[] { frame.Out(new Uv(j.Along.Lo, j.At)), frame.Out(new Uv(j.Along.Hi, j.At)) });
     }
 
     // bulkheads and partitions are carried by rows and blocks of one part
@@ -51,6 +65,7 @@ internal sealed class PartSurveys(Survey survey, RunParts parts)
             OnLine = area.EdgeIds.Index().Where(e => !e.Item.StartsWith('W')).Select(e => e.Index).ToHashSet(),
             Fields = area.Fields,
             RunDegrees = degrees,
+            Around = Around,
             Size = own.SizeU,
             Along = there.U - here.U,
             Across = there.V - here.V,

@@ -92,7 +92,8 @@ internal sealed class RunParts
             return;
         }
 
-        var patches = floors.SelectMany(f => f.Floor.Patches.Select(p => (Patch: p, f.Fields))).ToList();
+        // in the order of the fields, so that a mirrored room has its parts in the same order
+        var patches = floors.SelectMany(f => f.Floor.Patches.Select(p => (Patch: p, f.Fields)).OrderBy(p => FirstOver(p.Patch, p.Fields, regions))).ToList();
         if (patches.Find(p => p.Patch.Holes.Count > 0) is { Patch: not null } ring)
         {
             Obstacle = RunFindings.FieldIsRing([.. ring.Fields.Select(f => fields[f].Id)]);
@@ -106,6 +107,12 @@ internal sealed class RunParts
             var floor = Footprint.Of([p.Patch.Outer]);
             return new RunArea(floor, [.. p.Fields.Where(f => !regions[f].Meet(floor).Empty)], rings[i], [.. Edges(rings[i]).Select(IdAt)]);
         })];
+    }
+
+    private static int FirstOver(Patch patch, List<int> fields, List<Footprint> regions)
+    {
+        var floor = Footprint.Of([patch.Outer]);
+        return fields.FirstOrDefault(f => !regions[f].Meet(floor).Empty);
     }
 
     private static IEnumerable<(Uv From, Uv To)> Edges(IReadOnlyList<Uv> ring) => ring.Select((from, i) => (from, ring[(i + 1) % ring.Count]));

@@ -79,6 +79,15 @@ internal static class RunBreaks
             report.Fault("runs.order", "control-joint", $"{counted} ordered, {length:F1} mm of control joint");
         }
 
+        foreach (var (name, status) in new[] { ("fixturesMoved", "moved"), ("fixturesInConflict", "conflict") })
+        {
+            var count = plan.Json.Member("fixtures").Items().Count(f => f.Member("status").Text() == status);
+            if (plan.Json.Member("summary").Member(name).Decimal() != count)
+            {
+                report.Fault("fixtures.counted", name, $"{count} of the whole room");
+            }
+        }
+
         if (!plan.Json.Member("cautions").Items().Any(c => c.Member("code").Text() == "control_joint_at_run_break"))
         {
             report.Fault("runs.caution", "cautions", $"nothing is said of the line where the joists change direction");

@@ -50,6 +50,8 @@ internal sealed class PartAnswer(JsonElement answer, double unit, Geometry floor
             Keep(node, list, f => Holds(At(f["at"]!)));
         }
 
+        var status = (node["fixtures"] as JsonArray ?? []).Select(f => Text(f!["status"])).ToList();
+        node["summary"] = new JsonObject { ["fixturesMoved"] = status.Count(s => s == "moved"), ["fixturesInConflict"] = status.Count(s => s == "conflict") };
         Keep(node, "partitions", p => p["outlines"] is JsonArray { Count: > 0 } rings && Holds(At(rings[0]![0]!)));
         return node;
     }

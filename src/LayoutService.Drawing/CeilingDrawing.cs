@@ -40,17 +40,17 @@ public static class CeilingDrawing
             width,
             height + (legendRows * Legend.RowHeight) + 12,
             "Ceiling plan, seen from above",
-            $"{plan.Summary.Rows} rows of straps, {plan.Sheets.Pieces.Count} pieces of board, drawn to scale in the plan's own directions.");
+            $"{(plan.Strapping.Direct ? "Board on the joists" : $"{plan.Summary.Rows} rows of straps")}, {plan.Sheets.Pieces.Count} pieces of board, drawn to scale in the plan's own directions.");
         var paper = new Box(0, 0, width, height);
         var origin = new Spot(left, HeadHeight + Margin);
         if (straps || !(sheets || batts))
         {
             var labels = new LabelField(paper);
-            Head(ink, first.At(origin), "Straps and joists", labels);
+            Head(ink, first.At(origin), plan.Strapping.Direct ? "Joists" : "Straps and joists", labels);
             Shared(ink, plan, survey, layers, first.At(origin), labels, say);
             level?.Draw(ink, first.At(origin), true, new Spot(origin.X + wide, origin.Y + high), labels);
             upright?.Draw(ink, first.At(origin), false, new Spot(origin.X + wide, origin.Y + high), labels);
-            if (marked)
+            if (marked && !plan.Strapping.Direct)
             {
                 StartCorner.Draw(ink, first.At(origin), survey, labels);
             }

@@ -65,7 +65,7 @@ public static class PlanAuditor
             return;
         }
 
-        foreach (var check in checks)
+        foreach (var check in room.Strapping.Direct ? DirectBoard.Checks(request, answer, checks) : checks)
         {
             try
             {

@@ -9,6 +9,8 @@ const [base, folder] = process.argv.slice(2);
 const contract = JSON.parse(readFileSync('contract.json', 'utf8'));
 const valid = await new Validator().validate(structuredClone(contract));
 if (!valid.valid) throw new Error('not OpenAPI 3.1: ' + JSON.stringify(valid.errors).slice(0, 500));
+const newer = await new Validator().validate(JSON.parse(readFileSync('contract-3.2.json', 'utf8')));
+if (!newer.valid) throw new Error('not OpenAPI 3.2: ' + JSON.stringify(newer.errors).slice(0, 500));
 
 const ajv = new Ajv2020({ strict: false, allErrors: true, allowUnionTypes: true });
 formats(ajv);

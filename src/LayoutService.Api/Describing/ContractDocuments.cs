@@ -43,6 +43,14 @@ public sealed class ContractDocuments
         return Encoding.UTF8.GetBytes(document.ToJsonString(Indented) + "\n");
     }
 
+    /// <summary>The same in OpenAPI 3.2, with what 3.1 cannot say.</summary>
+    public async Task<byte[]> NewerAsync()
+    {
+        var document = JsonNode.Parse(await json.Value)!.AsObject();
+        NewerContract.Rewrite(document);
+        return Encoding.UTF8.GetBytes(document.ToJsonString(Indented) + "\n");
+    }
+
     private static async Task<string> GenerateAsync(IServiceScopeFactory scopes)
     {
         using var scope = scopes.CreateScope();

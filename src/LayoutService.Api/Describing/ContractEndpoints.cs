@@ -10,6 +10,7 @@ public static class ContractEndpoints
         Map(routes, "/openapi/v1.json", "application/json", documents => documents.JsonAsync());
         Map(routes, "/openapi/v1.yaml", "application/yaml", documents => documents.YamlAsync());
         Map(routes, "/openapi/v1-typed.json", "application/json", documents => documents.TypedAsync());
+        Map(routes, "/openapi/v1-3.2.json", "application/json", documents => documents.NewerAsync());
     }
 
     private static void Map(IEndpointRouteBuilder routes, string path, string mediaType, Func<ContractDocuments, Task<byte[]>> write) =>

@@ -14,7 +14,7 @@ internal static class DevelopersPage
 {
     private static readonly (string Address, string Says)[] Documents =
     [
-        ("/openapi/v1.json", "the contract, OpenAPI 3.1"), ("/openapi/v1.yaml", "the same as YAML"), ("/openapi/v1-typed.json", "with lengths as numbers only, for generated clients"),
+        ("/openapi/v1.json", "the contract, OpenAPI 3.1"), ("/openapi/v1.yaml", "the same as YAML"), ("/openapi/v1-typed.json", "with lengths as numbers only, for generated clients"), ("/openapi/v1-3.2.json", "OpenAPI 3.2, with the safe call QUERY and the items of JSON Lines"),
         ("/v1/rules", "every rule"), ("/v1/rulesets", "the building codes"), ("/v1/materials", "materials known"), ("/v1/limits", "limits"),
         ("/calculator/current.json", "which calculator is served"), ("/health/live", "is it alive"), ("/health/ready", "may requests be sent"),
     ];

@@ -29,7 +29,7 @@ public static partial class JobSheet
         using (var pages = new PaperPages(document, survey.Units == UnitSystem.Imperial, foot))
         {
             pages.Next();
-            new PlanPage(pages, plan, survey, "Straps and joists").Straps();
+            new PlanPage(pages, plan, survey, plan.Strapping.Direct ? "Joists" : "Straps and joists").Straps();
             pages.Next();
             new PlanPage(pages, plan, survey, "Board").Board();
             pages.Next();

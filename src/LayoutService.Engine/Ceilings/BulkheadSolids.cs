@@ -47,7 +47,7 @@ public static class BulkheadSolids
         (3 * wish.Frame.Thickness.Units) + survey.Sheets.Thickness.Units - (wish.BoardedAbove ? 0 : Gap(survey));
 
     /// <summary>From the joists down to the finished ceiling.</summary>
-    public static long Gap(Survey survey) => survey.Strapping.Thickness.Units + CeilingBoard(survey);
+    public static long Gap(Survey survey) => survey.Strapping.Depth.Units + CeilingBoard(survey);
 
     private static long CeilingBoard(Survey survey) => survey.Sheets.Thickness.Units * survey.Sheets.Layers;
 

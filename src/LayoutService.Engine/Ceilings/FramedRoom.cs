@@ -11,7 +11,7 @@ public sealed class FramedRoom
 {
     private static readonly (bool U, bool V)[] Mirrors = [(false, false), (true, false), (false, true), (true, true)];
 
-    private FramedRoom(Survey survey, PlanFrame frame)
+    private FramedRoom(Survey survey, PlanFrame frame, FramedRoom? plain = null)
     {
         Survey = survey;
         Frame = frame;
@@ -25,14 +25,17 @@ public sealed class FramedRoom
             [.. Solids.Select(s => s.Wish.BoardedAbove ? Footprint.Of([]) : s.Footprint), .. Partitions.Where(p => p.Stands).Select(p => p.Footprint)];
         Board = Region.Of(Outline, [.. openings.Select(o => (o.Item1, 0L))], taken);
         Straps = openings.All(o => o.Units == 0) ? Board : Region.Of(Outline, openings, taken);
-        InsideCorners = [.. FindInsideCorners(Outline)];
-        Tips = [.. taken.All(t => t.Empty) ? FindTips(Outline, Rings.TwiceArea(Outline) > 0 ? 1 : -1) : RegionLoops.Of(Board).SelectMany(l => FindTips(l, 1)).Distinct()];
-        Joists = FloorJoists.Of(survey, frame);
-        Levels = JoistLevels.Of(survey, frame, Joists);
+        InsideCorners = [.. RingCorners.Inside(Outline)];
+        Tips = [.. taken.All(t => t.Empty) ? RingCorners.Tips(Outline, Rings.TwiceArea(Outline) > 0 ? 1 : -1) : RegionLoops.Of(Board).SelectMany(l => RingCorners.Tips(l, 1)).Distinct()];
+        Joists = plain?.Joists ?? FloorJoists.Of(survey, frame);
+        Levels = plain is null ? JoistLevels.Of(survey, frame, Joists) : plain.Levels;
+        CourseBreaks = plain is null ? [] : [.. Joists.Zones.Skip(1).Select(z => z.Along.Lo).Where(v => Board.LowV < v && v < Board.HighV)];
+        KeepOuts = plain?.KeepOuts.Turned() ?? KeepOuts.None;
         GridStep = survey.Units == UnitSystem.Imperial ? Length.PerSixteenth : Length.PerMillimetre;
         var (along, across) = survey.Part is { } part ? (part.Along, part.Across) : (0, 0);
-        GridPhase = Modulo(frame.MirrorU ? frame.SizeU + along : -along, GridStep);
-        GridPhaseAcross = Modulo(frame.MirrorV ? frame.SizeV + across : -across, GridStep);
+        (FromRoom, var beside) = plain is null ? (along, across) : (across, along);
+        GridPhase = Modulo(frame.MirrorU ? frame.SizeU + FromRoom : -FromRoom, GridStep);
+        GridPhaseAcross = Modulo(frame.MirrorV ? frame.SizeV + beside : -beside, GridStep);
     }
 
     public Survey Survey { get; }
@@ -64,11 +67,17 @@ public sealed class FramedRoom
     /// <summary>Corners between oblique walls where an arm of the room ends in a point along the joists; HighEnd when it points towards +u.</summary>
     public IReadOnlyList<(long Along, bool HighEnd)> Tips { get; }
 
+    /// <summary>Where other joists begin behind board that is screwed to them: a seam there keeps each butt on one joist. None on straps.</summary>
+    public IReadOnlyList<long> CourseBreaks { get; }
+
     /// <summary>The joists of all fields and what they carry a row on.</summary>
     public FloorJoists Joists { get; }
 
     /// <summary>How level they are; null when nobody looked.</summary>
     public JoistLevels? Levels { get; }
+
+    /// <summary>From the lowest coordinate along u of the whole room to this part's own; zero for a whole room.</summary>
+    public long FromRoom { get; }
 
     /// <summary>Positions that we choose along the joists are whole steps from the outline's lowest coordinate.</summary>
     public long GridStep { get; }
@@ -78,7 +87,14 @@ public sealed class FramedRoom
     public long GridPhaseAcross { get; }
 
     /// <summary>The holes that rows and seams keep off; none until they are known.</summary>
-    public KeepOuts KeepOuts { get; private set; } = KeepOuts.None;
+    public KeepOuts KeepOuts { get; private set; }
+
+    /// <summary>
+    /// The same room for board that is screwed to the joists: u runs across them and v along them, so that the board's long edges lie
+    /// along u as ever. Joists and levels stay those of the room that it was turned from, in its frame.
+    /// </summary>
+    public FramedRoom Turned() => new(
+        JoistLine.Stagger(this) is { } stagger && Survey.Sheets.MinStagger is null ? Survey with { Sheets = Survey.Sheets with { MinStagger = stagger } } : Survey, Frame.Turned(), this);
 
     /// <summary>The same room with holes to keep off.</summary>
     public FramedRoom With(KeepOuts holes)
@@ -176,32 +192,6 @@ public sealed class FramedRoom
         }
 
         return least;
-    }
-
-    private static IEnumerable<Uv> FindInsideCorners(IReadOnlyList<Uv> outline)
-    {
-        var sign = Rings.TwiceArea(outline) > 0 ? 1 : -1;
-        for (var i = 0; i < outline.Count; i++)
-        {
-            var turn = Rings.Turn(outline[i], outline[(i + 1) % outline.Count], outline[(i + 2) % outline.Count]);
-            if ((turn > 0 ? 1 : turn < 0 ? -1 : 0) == -sign)
-            {
-                yield return outline[(i + 1) % outline.Count];
-            }
-        }
-    }
-
-    private static IEnumerable<(long Along, bool HighEnd)> FindTips(IReadOnlyList<Uv> outline, int sign)
-    {
-        for (var i = 0; i < outline.Count; i++)
-        {
-            var (a, b, c) = (outline[i], outline[(i + 1) % outline.Count], outline[(i + 2) % outline.Count]);
-            var convex = Rings.Turn(a, b, c) > 0 == sign > 0;
-            if (convex && ((a.U < b.U && c.U < b.U) || (a.U > b.U && c.U > b.U)))
-            {
-                yield return (b.U, a.U < b.U);
-            }
-        }
     }
 
     private static long Modulo(long value, long step) => ((value % step) + step) % step;

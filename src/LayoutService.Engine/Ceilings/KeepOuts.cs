@@ -18,6 +18,9 @@ public sealed record Hole(string FixtureId, Uv At, long HalfU, long HalfV, bool 
     /// <summary>The hole with its clearance.</summary>
     public Span AcrossKept => new(At.V - HalfV - Clear, At.V + HalfV + Clear);
 
+    /// <summary>The same hole with along and across changed over.</summary>
+    public Hole Turned() => this with { At = new Uv(At.V, At.U), HalfU = HalfV, HalfV = HalfU };
+
     public bool Meets(Hole other) =>
         Round && other.Round
             ? Rings.DistanceBetween(At, other.At) < HalfU + other.HalfU
@@ -35,6 +38,9 @@ public sealed class KeepOuts(IReadOnlyList<Hole> firm, IReadOnlyList<Hole> soft)
     public IReadOnlyList<Hole> Firm => firm;
 
     public IReadOnlyList<Hole> Soft => soft;
+
+    /// <summary>The same holes with along and across changed over.</summary>
+    public KeepOuts Turned() => Any ? new([.. firm.Select(h => h.Turned())], [.. soft.Select(h => h.Turned())]) : None;
 
     public bool Any => firm.Count + soft.Count > 0;
 

@@ -5,6 +5,9 @@ namespace LayoutService.Engine.Ceilings;
 /// <summary>A strap or a seam as a box seen from above, in the working frame; <see cref="Index"/> is its number in the list it came from.</summary>
 public readonly record struct PlanBox(Span Along, Span Across, int Index)
 {
+    /// <summary>The same box with along and across changed over.</summary>
+    public PlanBox Turned() => new(Across, Along, Index);
+
     /// <summary>Clear distance from a hole's edge, in units; 0 where they meet.</summary>
     public double DistanceTo(Hole hole)
     {

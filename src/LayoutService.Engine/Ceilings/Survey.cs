@@ -198,6 +198,12 @@ public enum JointStyles
 
 public sealed record StrappingWish
 {
+    /// <summary>True when the board is screwed straight to the joists: no straps.</summary>
+    public bool Direct { get; init; }
+
+    /// <summary>How far the straps bring the board below the joists; zero without straps.</summary>
+    public Length Depth => Direct ? Length.Zero : Thickness;
+
     public string? SizeName { get; init; }
 
     public required Length Thickness { get; init; }

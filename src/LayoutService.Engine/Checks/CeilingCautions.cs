@@ -34,6 +34,13 @@ public static class CeilingCautions
                 setback.Source, facts.CablesInGap));
         }
 
+        else
+        {
+            all.Add(new(
+                Sentence.Of("board_copies_joists", "Nothing is packed: the board copies the joists, and a joist that is out shows. No cable, pipe or duct passes below them: each goes through a bore that the code allows, by its own trade."),
+                Practice, []));
+        }
+
         if (facts.GasServices.Count > 0)
         {
             all.Add(new(Sentence.Of("gas", "Gas pipe and valves are a licensed trade's: do not move, enclose or fasten to them before that trade has looked."), Practice, facts.GasServices));

@@ -12,11 +12,15 @@ internal static class PlaneChecks
         yield return bench.Facts.Floor.GreatestStep is { } step
             ? bench.Lengths(
                 "plane", CheckComparison.AtMost, step, plane, bench.Facts.Floor.StepAt,
-                Sentence.Of("joists_too_far_apart", "A joist here is too high for packing and for a sister of 2x4: fur it down with deeper wood, or make the lower part a bulkhead or a ceiling of its own."),
+                bench.Facts.Straps is null
+                    ? Sentence.Of("board_shows_step", "Board screwed to these joists shows the step and nothing packs it: plane or sister the joist, or strap the ceiling and pack the straps.")
+                    : Sentence.Of("joists_too_far_apart", "A joist here is too high for packing and for a sister of 2x4: fur it down with deeper wood, or make the lower part a bulkhead or a ceiling of its own."),
                 note: Packed(bench))
             : bench.NotChecked(
                 "plane", CheckComparison.AtMost, plane.Source, plane.Value, ["#/joistFields/0/undersides"],
-                Sentence.Of("straps_copy_joists", "Straps nailed tight copy the joists: only packing makes a plane."));
+                bench.Facts.Straps is null
+                    ? Sentence.Of("board_copies_joists", "Board screwed to the joists copies them, and nothing is packed.")
+                    : Sentence.Of("straps_copy_joists", "Straps nailed tight copy the joists: only packing makes a plane."));
 
         if (bench.Facts.Straps is null)
         {

@@ -20,7 +20,7 @@ internal static class ServiceChecks
         [cover.ServiceId, .. cover.Bulkheads],
         cover.Bare
             ? Sentence.Of(
-                "box_in_service", $"{cover.ServiceId} hangs {bench.Text(cover.SticksOut)} below the straps outside of any bulkhead: hide it in one, or move it.",
+                "box_in_service", $"{cover.ServiceId} hangs {bench.Text(cover.SticksOut)} below the {(bench.Facts.Straps is null ? "joists" : "straps")} outside of any bulkhead: hide it in one, or move it.",
                 ("service", cover.ServiceId), ("length", bench.Text(cover.SticksOut)))
             : Sentence.Of(
                 "deeper_bulkhead", $"{cover.ServiceId} comes {bench.Text(cover.SticksOut)} lower than the bulkhead's clear space: make its drop that much greater.",

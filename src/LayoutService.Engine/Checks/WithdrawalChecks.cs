@@ -13,7 +13,8 @@ internal static class WithdrawalChecks
 
     public static IEnumerable<Check> Of(CheckBench bench)
     {
-        if (bench.Facts.Straps is not { SupportSpacing: { } apart } straps || HangingLoad.OnBoard(bench) is not { } onBoard)
+        var straps = bench.Facts.Straps;
+        if (straps is { SupportSpacing: null } || HangingLoad.OnBoard(bench) is not { } onBoard)
         {
             yield break;
         }
@@ -21,11 +22,9 @@ internal static class WithdrawalChecks
         var steel = bench.Facts.Floor.Joists == JoistKind.Steel;
         if (steel)
         {
-            yield return bench.NotChecked(
-                "strap-withdrawal", CheckComparison.AtMost, bench.Book.Limit("strap-withdrawal").Source, null, [],
-                Sentence.Of("steel_joist_fasteners", "What a screw holds in steel is the screw maker's figure.")) with { Unit = ForceUnit(bench) };
+            yield return Steel(bench, straps is null ? "board-screw-withdrawal" : "strap-withdrawal");
         }
-        else
+        else if (straps is { SupportSpacing: { } apart })
         {
             var crossing = HangingLoad.OnStrap(bench, straps, onBoard) * apart.Millimetres * MiddleSupport;
             var nail = straps.Fastener == StrapFastener.Nail;
@@ -35,12 +34,26 @@ internal static class WithdrawalChecks
                 straps.Supports);
         }
 
+        if (steel && straps is null)
+        {
+            yield break;
+        }
+
+        // into the strap, which is thinner than the screw may be long, or into the joist
         var board = bench.Facts.Board;
-        var into = Length.Min(board.ScrewLength - (board.Thickness * board.Layers), straps.Thickness);
+        var into = board.ScrewLength - (board.Thickness * board.Layers);
         var each = onBoard * board.SupportSpacing.Millimetres * MiddleSupport * board.ScrewSpacing.Millimetres / 1000m;
         yield return Pull(
-            bench, "board-screw-withdrawal", each, FastenerHold.Of(bench.Book, false, "board-screw-diameter", bench.Book.Limit("strap-gravity").Value.Value, into), board.Supports);
+            bench, "board-screw-withdrawal", each,
+            FastenerHold.Of(
+                bench.Book, false, "board-screw-diameter", straps is null ? JoistGravity(bench) : bench.Book.Limit("strap-gravity").Value.Value,
+                straps is null ? into : Length.Min(into, straps.Thickness)),
+            board.Supports);
     }
+
+    private static Check Steel(CheckBench bench, string rule) => bench.NotChecked(
+        rule, CheckComparison.AtMost, bench.Book.Limit(rule).Source, null, [],
+        Sentence.Of("steel_joist_fasteners", "What a screw holds in steel is the screw maker's figure.")) with { Unit = ForceUnit(bench) };
 
     private static decimal JoistGravity(CheckBench bench)
     {

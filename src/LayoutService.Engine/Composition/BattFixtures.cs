@@ -15,7 +15,7 @@ internal static class BattFixtures
     public static IEnumerable<BattObstacle> Of(FramedRoom room, IReadOnlyList<PlacedFixture> placed, RuleBook book)
     {
         var survey = room.Survey;
-        var gap = (survey.Strapping.Thickness + (survey.Sheets.Thickness * survey.Sheets.Layers)).Units;
+        var gap = (survey.Strapping.Depth + (survey.Sheets.Thickness * survey.Sheets.Layers)).Units;
         foreach (var (wish, hole) in placed.Select(p => (p.Wish, p.Hole)))
         {
             var ring = new Uv[]

@@ -36,10 +36,11 @@ public static class CheckWriter
         var widest = bay?.Width ?? new Length(room.Frame.SizeV);
         IReadOnlyList<string> where = bay is { } found ? found.Joists(room) : [.. joists.Members.Select(m => m.Id)];
         var services = ServiceFacts.Of(room, strapping);
+        var plane = survey.Strapping.Direct ? DirectPlane.Of(room) : null;
         return new CheckFacts
         {
             Units = survey.Units,
-            Straps = new StrapFacts
+            Straps = survey.Strapping.Direct ? null : new StrapFacts
             {
                 Thickness = survey.Strapping.Thickness,
                 Face = survey.Strapping.Face,
@@ -59,8 +60,8 @@ public static class CheckWriter
                 Thickness = survey.Sheets.Thickness,
                 Layers = survey.Sheets.Layers,
                 Textured = survey.Sheets.Textured,
-                SupportSpacing = strapping.WidestSpacing,
-                Supports = strapping.WidestSpacingRows,
+                SupportSpacing = survey.Strapping.Direct ? widest : strapping.WidestSpacing,
+                Supports = survey.Strapping.Direct ? where : strapping.WidestSpacingRows,
                 ScrewLength = ScrewLengths.ForBoard(survey.Sheets.Thickness * survey.Sheets.Layers, survey.Ruleset).Length,
                 ScrewSpacing = new Length(BoardScrews.Apart),
                 ScrewEdge = new Length(BoardScrews.EdgeDistance),
@@ -80,9 +81,9 @@ public static class CheckWriter
                 JoistSpacing = bay?.Width,
                 ConcealedLength = new Length(Math.Max(Math.Max(room.Frame.SizeU, room.Frame.SizeV), survey.Part?.Extent ?? 0)),
                 WallHeight = survey.Room.Heights.Count > 0 ? new Length(survey.Room.Heights.Max(h => h.FloorToJoist.Units)) : null,
-                GreatestStep = strapping.Plane?.StepLeft,
-                StepFound = strapping.Plane?.StepFound,
-                StepAt = strapping.Plane?.StepRows ?? [],
+                GreatestStep = plane is null ? strapping.Plane?.StepLeft : new Length(plane.Step),
+                StepFound = plane is null ? strapping.Plane?.StepFound : new Length(plane.Step),
+                StepAt = plane?.Joists ?? strapping.Plane?.StepRows ?? [],
                 ConcealedArea = decimal.Round((decimal)sheets.Pieces.Sum(p => p.AreaSquareMetres), 3),
             },
             Existing = survey.Room.Existing,

@@ -1,3 +1,4 @@
+using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Strapping;
 
@@ -5,8 +6,14 @@ namespace LayoutService.Engine.Composition;
 
 /// <summary>The rows and the board joints that were chosen together.</summary>
 public sealed record ChosenCeiling(
-    RowRules Rules, IReadOnlyList<WallRow> WallRows, RowSkeleton Skeleton, IReadOnlyList<StrapLine> Lines, SheetLayout Layout)
+    RowRules Rules, IReadOnlyList<WallRow> WallRows, RowSkeleton? Skeleton, IReadOnlyList<StrapLine> Lines, SheetLayout Layout)
 {
+    /// <summary>The room turned over that the board lies in when it is screwed to the joists; null on straps.</summary>
+    public FramedRoom? BoardRoom { get; init; }
+
+    /// <summary>The joists that carry such board, one for each of its lines.</summary>
+    public IReadOnlyList<JoistLine> Joists { get; init; } = [];
+
     /// <summary>What the search met beside it.</summary>
     public OtherCeilings Others { get; init; } = OtherCeilings.None;
 

@@ -72,7 +72,12 @@ public static class CutPlanWriter
             [.. s.Cuts.Select(c => new StickCut(Name(c.Run, c.Piece), new Length(c.Length)))],
             new Length(s.Offcut))).ToList();
         sticks.AddRange(boxes.Sticks(sticks.Count));
-        var results = new List<CutResult> { lumber.StrapResult };
+        var results = new List<CutResult>();
+        if (lumber.StrapResult is not null)
+        {
+            results.Add(lumber.StrapResult);
+        }
+
         if (lumber.LedgerResult is not null)
         {
             results.Add(lumber.LedgerResult);

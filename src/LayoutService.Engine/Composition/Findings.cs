@@ -30,6 +30,27 @@ public static class Findings
             Sentence.Of("closer_rows", "Allow a closer row spacing, so that a butt joint has a row behind it."),
         ]);
 
+    public static Finding SheetsDoNotReachJoists() => new(
+        Sentence.Of("sheets_do_not_reach_joists", "No joist lies where the sheets in stock could end: a course cannot be divided into pieces that the stock gives."),
+        ["sheets"],
+        [
+            Sentence.Of("strap_it", "Strap the ceiling: rows go where the sheets end."),
+            Sentence.Of("joist_past_opening", "Have framing put in beside a chimney or post that lies between two joists, and give it as a joist: a butt passes there."),
+            Sentence.Of("longer_sheets", "Offer a longer sheet."),
+        ]);
+
+    public static Finding NoJoistsOverBoard(IReadOnlyList<string> fields, string from, string to) => new(
+        Sentence.Of(
+            "no_joists_over_board",
+            $"Part of the room has no joist over it: board between {from} and {to} across the joists has nothing to be screwed to.",
+            ("from", from),
+            ("to", to)),
+        fields,
+        [
+            Sentence.Of("measure_joists", "Measure the joists over that part, or give them as their own field."),
+            Sentence.Of("add_framing", "Frame that part first, to a design by someone licensed to give one."),
+        ]);
+
     public static Finding RoomTooSmall(string widest) => new(
         Sentence.Of("room_smaller_than_strap", $"The room is nowhere wide enough for a strap {widest} wide.", ("face", widest)),
         ["room"],

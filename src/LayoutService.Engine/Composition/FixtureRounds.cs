@@ -25,7 +25,7 @@ public static class FixtureRounds
         var wishes = InCeiling(room);
         if (wishes.Count == 0)
         {
-            var (chosen, obstacle) = new CeilingSearch(room, buttsAnywhere).Best();
+            var (chosen, obstacle) = Search(room, buttsAnywhere);
             return (chosen is null ? null : new CeilingWithFixtures(room, chosen, []), obstacle);
         }
 
@@ -37,7 +37,7 @@ public static class FixtureRounds
         for (var round = 1; ; round++)
         {
             var held = room.With(new KeepOuts(Holes(standing, i => firm[i]), Holes(standing, i => !firm[i] && standing[i].Clashes.Count == 0)));
-            var (chosen, obstacle) = new CeilingSearch(held, buttsAnywhere).Best();
+            var (chosen, obstacle) = Search(held, buttsAnywhere);
             if (chosen is null)
             {
                 return (null, obstacle);
@@ -59,11 +59,14 @@ public static class FixtureRounds
     /// <summary>Rows and sheets as if there were no hole; the fixtures then keep off them as far as they can.</summary>
     public static (CeilingWithFixtures? Made, Finding? Obstacle) Regardless(FramedRoom room)
     {
-        var (chosen, obstacle) = new CeilingSearch(room, buttsAnywhere: false).Best();
+        var (chosen, obstacle) = Search(room, buttsAnywhere: false);
         return chosen is null
             ? (null, obstacle)
             : (new CeilingWithFixtures(room, chosen, new FixturePlanner(room, Rules(room.Survey), InCeiling(room)).Place([.. Straps(chosen)], [.. Seams(room, chosen)])), null);
     }
+
+    private static (ChosenCeiling? Chosen, Finding? Obstacle) Search(FramedRoom room, bool buttsAnywhere) =>
+        room.Survey.Strapping.Direct ? DirectSearch.Best(room) : new CeilingSearch(room, buttsAnywhere).Best();
 
     /// <summary>The fixtures that are let into the ceiling's board: all but those in bulkheads.</summary>
     private static IReadOnlyList<FixtureWish> InCeiling(FramedRoom room) =>
@@ -80,13 +83,16 @@ public static class FixtureRounds
 
     // rows tight to walls are where they are, whatever else is chosen
     private static List<PlanBox> WallStraps(FramedRoom room, RowRules rules) =>
-        [.. WallRows.Find(room, rules).SelectMany(row => row.Across.Select(across => new PlanBox(Face(row.At, rules), across, -1)))];
+        room.Survey.Strapping.Direct ? [] : [.. WallRows.Find(room, rules).SelectMany(row => row.Across.Select(across => new PlanBox(Face(row.At, rules), across, -1)))];
 
     private static IEnumerable<PlanBox> Straps(ChosenCeiling chosen) => chosen.Lines.SelectMany((line, i) =>
         line.Stretches.Select(s => new PlanBox(Face(line.At, chosen.Rules), s.Across, i)));
 
     // butts over the strip of their run; course lines as far as the board goes
-    private static IEnumerable<PlanBox> Seams(FramedRoom room, ChosenCeiling chosen)
+    private static IEnumerable<PlanBox> Seams(FramedRoom room, ChosenCeiling chosen) =>
+        chosen.BoardRoom is { } turned ? SeamsIn(turned, chosen).Select(s => s.Turned()) : SeamsIn(room, chosen);
+
+    private static IEnumerable<PlanBox> SeamsIn(FramedRoom room, ChosenCeiling chosen)
     {
         var layout = chosen.Layout;
         for (var r = 0; r < layout.Runs.Count; r++)

@@ -95,7 +95,7 @@ public sealed class FixtureWriter(FramedRoom room, ChosenCeiling chosen, CutBulk
     private HoleClearances Clearances(PlacedFixture fixture, List<PlanBox> seams)
     {
         var hole = fixture.Hole;
-        var finish = (room.Survey.Sheets.Thickness * room.Survey.Sheets.Layers).Units + room.Survey.Strapping.Thickness.Units;
+        var finish = (room.Survey.Sheets.Thickness * room.Survey.Sheets.Layers).Units + room.Survey.Strapping.Depth.Units;
         return new HoleClearances(
             Nearest(_straps, hole),
             Nearest(room.Joists.Zones.SelectMany(z => Enumerable.Range(z.FirstSupport, z.SupportCount)

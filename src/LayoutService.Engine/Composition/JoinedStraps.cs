@@ -9,7 +9,7 @@ internal static class JoinedStraps
     public static StrappingPlan Of(IReadOnlyList<StrappingPlan> parts)
     {
         var widest = parts.MaxBy(p => p.WidestSpacing)!;
-        return new StrappingPlan
+        return parts[0] with
         {
             Rows = [.. parts.SelectMany(p => p.Rows)],
             Nailers = [.. parts.SelectMany(p => p.Nailers)],
@@ -17,7 +17,6 @@ internal static class JoinedStraps
                 .OrderByDescending(s => s.Between.Count).ThenByDescending(s => s.Length)],
             Crossings = [.. parts.SelectMany(p => p.Crossings)],
             Scabs = [.. parts.SelectMany(p => p.Scabs)],
-            Fastening = parts[0].Fastening,
             Plane = Plane([.. parts.Select(p => p.Plane).OfType<StrapPlane>()]),
             WidestSpacing = widest.WidestSpacing,
             WidestSpacingRows = [.. parts.Where(p => p.WidestSpacing == widest.WidestSpacing).SelectMany(p => p.WidestSpacingRows)],

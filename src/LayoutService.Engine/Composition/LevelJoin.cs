@@ -54,11 +54,11 @@ internal static class LevelJoin
     /// From the floor as it is to the plane: least of the heights taken, each brought from its own place to the plane. A height
     /// without a place is taken as read under the lowest joist.
     /// </summary>
-    public static Length? LowestHeight(FramedRoom room, LevelPlan? plan)
+    public static Length? LowestHeight(FramedRoom room, long? plane)
     {
         var heights = room.Survey.Room.Heights;
         return heights.Count == 0 ? null : new Length(heights.Min(h =>
-            h.FloorToJoist.Units - (plan is not null && h.At is { } at && room.Levels?.At(room.Frame.In(at)) is { } level ? level - plan.Plane : 0)));
+            h.FloorToJoist.Units - (plane is { } low && h.At is { } at && room.Levels?.At(room.Frame.In(at)) is { } level ? level - low : 0)));
     }
 
     private static LevelRules Rules(Survey survey)

@@ -12,7 +12,7 @@ public sealed record CutLumber(
     IReadOnlyList<NailerLine> Nailers,
     IReadOnlyList<CutStick> StrapSticks,
     IReadOnlyList<CutStick> LedgerSticks,
-    CutResult StrapResult,
+    CutResult? StrapResult,
     CutResult? LedgerResult)
 {
     /// <summary>How the straps are brought to a plane; null when no underside was read.</summary>
@@ -194,7 +194,8 @@ public sealed class LumberCut(FramedRoom room)
         }
     }
 
-    private (IReadOnlyList<CutStick>, CutResult?) Ledgers(List<NailerLine> nailers)
+    /// <summary>Cuts the ledgers and blocks from 2x4.</summary>
+    internal (IReadOnlyList<CutStick>, CutResult?) Ledgers(List<NailerLine> nailers)
     {
         var ledgers = Enumerable.Range(0, nailers.Count).Where(i => !nailers[i].OfStrap).ToList();
         if (ledgers.Count == 0)

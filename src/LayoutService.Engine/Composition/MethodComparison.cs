@@ -21,19 +21,22 @@ public enum CeilingMethod
 }
 
 /// <summary>
-/// One way to carry the board, with the figures a person chooses by. Only the strapped way is laid out; of the others is said what
-/// follows from the survey alone. <see cref="StrapCost"/> is what straps and their fasteners and packing cost, which the others do without.
+/// One way to carry the board, with the figures a person chooses by. Strapped and direct are both laid out; of channel is said what
+/// follows from the survey. <see cref="StrapCost"/> is what straps, nailers, their fasteners and packing cost.
 /// </summary>
 public sealed record MethodCompared(
     CeilingMethod Method, bool Planned, Length? FinishedHeight, int? StrapPieces, Length? ButtJointLength, decimal? Cost, decimal? StrapCost,
     IReadOnlyList<Check> Checks, Sentence Sound, IReadOnlyList<Sentence> Notes);
 
 /// <summary>
-/// Strapped, direct or on channel, side by side: the plan's own figures, and for the others the finished height and the checks
-/// that hang on it, on the joists' real spacing and on their undersides. Made when it is asked for.
+/// Strapped, direct or on channel, side by side: the plan's own figures, those of the other way as it would be planned, and for
+/// channel the finished height and the checks that hang on it. Made when it is asked for.
 /// </summary>
 public static class MethodComparison
 {
+    /// <summary>Operations after which the way that is not the plan's is left without figures: some seconds.</summary>
+    private const long MostWork = 200_000_000;
+
     /// <summary>Depth of resilient channel: 1/2 in (13 mm). Common practice, no source.</summary>
     private static readonly Length ChannelDepth = Length.FromInches(0.5m);
 
@@ -44,26 +47,27 @@ public static class MethodComparison
     public static IReadOnlyList<MethodCompared> Of(CeilingPlan plan, Survey survey)
     {
         var book = new RuleBook(PublishedTables.Current, survey.Ruleset, survey.RuleOverrides);
-        var onJoists = plan.Summary.FinishedHeight + survey.Strapping.Thickness;
-        var direct = Facts(book, plan, survey, onJoists);
+        var isDirect = survey.Strapping.Direct;
+        var other = Other(survey);
+        var (strapped, direct) = isDirect ? (other, plan) : (plan, other);
+        var onJoists = isDirect ? plan.Summary.FinishedHeight : plan.Summary.FinishedHeight + survey.Strapping.Thickness;
+        var facts = Facts(book, strapped, plan, survey, onJoists);
         var channel = onJoists - ChannelDepth;
         return
         [
-            new(
-                CeilingMethod.Strapped, true, plan.Summary.FinishedHeight, plan.Summary.StrapPieces, plan.Summary.ButtJointLength, plan.Summary.Cost, StrapCost(plan),
-                [.. plan.Checks.Where(c => Rules.Contains(c.Rule))],
+            Way(
+                CeilingMethod.Strapped, !isDirect, strapped, isDirect ? plan.Summary.FinishedHeight - survey.Strapping.Thickness : null, [],
                 Sentence.Of("straps_no_sound_isolation", "Plain wood straps do not isolate sound."),
                 []),
-            new(
-                CeilingMethod.Direct, false, onJoists, 0, null, null, null,
-                [.. CeilingChecks.Of(book, direct).Where(c => Rules.Contains(c.Rule))],
+            Way(
+                CeilingMethod.Direct, isDirect, direct, onJoists, [.. CeilingChecks.Of(book, facts).Where(c => Rules.Contains(c.Rule))],
                 Sentence.Of("direct_no_sound_isolation", "Board screwed to the joists carries every footstep."),
                 [
                     Sentence.Of("direct_copies_joists", "The board copies the joists: nothing is packed, butt ends want a joist behind their whole width, and cables need holes bored or another way across."),
                 ]),
             new(
                 CeilingMethod.Channel, false, channel, 0, null, null, null,
-                [.. CeilingChecks.Of(book, direct with { Headroom = direct.Headroom with { FinishedHeight = channel } }).Where(c => Rules.Contains(c.Rule) && c.Rule != "row-spacing")],
+                [.. CeilingChecks.Of(book, facts with { Headroom = facts.Headroom with { FinishedHeight = channel } }).Where(c => Rules.Contains(c.Rule) && c.Rule != "row-spacing")],
                 Sentence.Of("channel_isolates", "Resilient channel isolates sound as long as no screw reaches a joist through it."),
                 [
                     Sentence.Of(
@@ -73,7 +77,19 @@ public static class MethodComparison
         ];
     }
 
-    private static CheckFacts Facts(RuleBook book, CeilingPlan plan, Survey survey, Length? finished)
+    // a way that cannot be laid out has what follows from the survey alone
+    private static MethodCompared Way(
+        CeilingMethod method, bool planned, CeilingPlan? plan, Length? finished, IReadOnlyList<Check> checks, Sentence sound, IReadOnlyList<Sentence> notes) => plan is null
+        ? new(method, planned, finished, method == CeilingMethod.Direct ? 0 : null, null, null, null, checks, sound,
+            [.. notes, Sentence.Of("method_not_laid_out", "It cannot be laid out on these joists with this stock.")])
+        : new(
+            method, planned, plan.Summary.FinishedHeight, plan.Summary.StrapPieces, plan.Summary.ButtJointLength, plan.Summary.Cost, StrapCost(plan),
+            [.. plan.Checks.Where(c => Rules.Contains(c.Rule))], sound, notes);
+
+    private static CeilingPlan? Other(Survey survey) =>
+        (LayoutEngine.Plan(survey with { Strapping = survey.Strapping with { Direct = !survey.Strapping.Direct } }, new WorkMeter(MostWork)) as PlanOutcome.Made)?.Plan;
+
+    private static CheckFacts Facts(RuleBook book, CeilingPlan? strapped, CeilingPlan plan, Survey survey, Length? finished)
     {
         IEnumerable<Survey> floors = plan.Parts.Count == 0 ? [survey] : plan.Parts.Select(p => p.Survey);
         var (room, bay) = floors.Select(FramedRoom.Of).Select(r => (Room: r, Bay: WidestBay.Of(r))).MaxBy(f => f.Bay?.Width.Units ?? 0);
@@ -98,8 +114,8 @@ public static class MethodComparison
             {
                 Joists = room.Field.Kind,
                 ConcealedArea = 0,
-                GreatestStep = plan.Strapping.Plane?.StepFound,
-                StepAt = plan.Strapping.Plane?.StepRows ?? [],
+                GreatestStep = strapped?.Strapping.Plane?.StepFound,
+                StepAt = strapped?.Strapping.Plane?.StepRows ?? [],
             },
             SurveyTolerance = book.Limit("survey-tolerance").Value.Length,
         };

@@ -12,6 +12,9 @@ internal static class PartScalars
     public static CeilingPlan In(RunPart part, CeilingPlan plan)
     {
         var (along, across) = (new Length(part.Along), new Length(part.Across));
+
+        // board that is screwed to the joists lies across them
+        var (boardAlong, boardAcross) = plan.Strapping.Direct ? (across, along) : (along, across);
         return plan with
         {
             Joists = new JoistPlan(
@@ -34,10 +37,10 @@ internal static class PartScalars
             },
             Sheets = plan.Sheets with
             {
-                Courses = [.. plan.Sheets.Courses.Select(c => c with { From = c.From + across, To = c.To + across })],
+                Courses = [.. plan.Sheets.Courses.Select(c => c with { From = c.From + boardAcross, To = c.To + boardAcross })],
                 Pieces = [.. plan.Sheets.Pieces.Select(p => p with
                 {
-                    Ends = [.. p.Ends.Select(e => e with { At = e.At + along, From = e.From + across, To = e.To + across })],
+                    Ends = [.. p.Ends.Select(e => e with { At = e.At + boardAlong, From = e.From + boardAcross, To = e.To + boardAcross })],
                 })],
             },
         };

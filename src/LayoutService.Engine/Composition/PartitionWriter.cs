@@ -14,14 +14,30 @@ internal static class PartitionWriter
             var rows = Enumerable.Range(0, chosen.Lines.Count).Where(l => Touches(room, partition, chosen.Lines[l], chosen)).ToList();
             var blocks = Enumerable.Range(0, lumber.Nailers.Count).Where(n =>
                 lumber.Nailers[n].For?.Contains(partition.Wish.Id) == true || room.PartitionAt(lumber.Nailers[n].Source) == partition).Select(n => nailerIds[n]).ToList();
-            var ordered = rows.OrderBy(l => room.Frame.AlongIn(chosen.Lines[l].At)).Select(l => rowIds[l]).ToList();
+            var ordered = room.Survey.Strapping.Direct ? Joists(room, partition) : rows.OrderBy(l => room.Frame.AlongIn(chosen.Lines[l].At)).Select(l => rowIds[l]).ToList();
             return new PlannedPartition(
                 partition.Wish,
                 [.. partition.Footprint.Patches.Select(p => (IReadOnlyList<Point>)[.. p.Outer.Select(room.Frame.Out)])],
                 ordered,
                 blocks,
-                Notes(partition, ordered));
+                Notes(partition, ordered, room.Survey.Strapping.Direct));
         })];
+
+    // without straps a plate under the board is screwed to the joists that it lies under
+    private static List<string> Joists(FramedRoom room, FramedPartition partition)
+    {
+        if (partition.Stands)
+        {
+            return [];
+        }
+
+        var names = JoistWriter.Names(room);
+        return [.. Enumerable.Range(0, names.Length)
+            .Where(j => room.Joists.Members[j] is var joist
+                && partition.Footprint.Meet(Footprint.Of([Box(joist.Along, new Span(joist.At - (joist.Face / 2), joist.At + (joist.Face / 2)))])) is { Empty: false })
+            .OrderBy(j => room.Frame.AcrossIn(room.Joists.Members[j].At))
+            .Select(j => names[j])];
+    }
 
     private static bool Touches(FramedRoom room, FramedPartition partition, StrapLine line, ChosenCeiling chosen)
     {
@@ -37,12 +53,14 @@ internal static class PartitionWriter
 
     private static Uv[] Box(Span along, Span across) => [new(along.Lo, across.Lo), new(along.Hi, across.Lo), new(along.Hi, across.Hi), new(along.Lo, across.Hi)];
 
-    private static IReadOnlyList<Sentence> Notes(FramedPartition partition, List<string> rows)
+    private static IReadOnlyList<Sentence> Notes(FramedPartition partition, List<string> rows, bool direct)
     {
         var notes = new List<Sentence>();
         if (!partition.Stands && rows.Count == 0)
         {
-            notes.Add(Sentence.Of("no_strap_over_plate", "No strap lies over this plate: move the partition under a row, or fix its plate through the board to blocking put in beforehand."));
+            notes.Add(direct
+                ? Sentence.Of("no_joist_over_plate", "No joist lies over this plate: move the partition under one, or fix its plate through the board to blocking put in beforehand.")
+                : Sentence.Of("no_strap_over_plate", "No strap lies over this plate: move the partition under a row, or fix its plate through the board to blocking put in beforehand."));
         }
 
         if (partition.Wish.Rated)

@@ -40,6 +40,11 @@ public static class PlanAlternatives
             Add(stagger.Layout, "less_stagger", "With butts nearer to each other than minStagger", false);
         }
 
+        if (chosen.BoardRoom is not null && DirectSearch.OnEvenJoists(chosen) is { } even)
+        {
+            Add(even, "even_joists", "On as many joists evenly spaced", false);
+        }
+
         return found;
 
         void Add(SheetLayout layout, string code, string begin, bool dearer)

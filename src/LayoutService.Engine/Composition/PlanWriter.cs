@@ -19,15 +19,18 @@ public static class PlanWriter
     {
         var survey = room.Survey;
         var strapWriter = new StrappingWriter(room, chosen, lumber);
-        var sheetWriter = new SheetWriter(room, chosen, parts);
+        var boarded = chosen.BoardRoom ?? room;
+        var sheetWriter = new SheetWriter(boarded, chosen, parts, chosen.BoardRoom is null ? [] : DirectLumber.Ledgers(room, lumber.Nailers));
         IReadOnlyList<PlacedFixture> inCeiling = room.Solids.Count == 0 ? placed : [.. placed.Where(p => p.Host < 0)];
         var boxWriter = new BulkheadWriter(room, bulkheads, placed);
         var joists = JoistWriter.Joists(room);
+        var backing = Backing(room, chosen, strapWriter.RowIds);
+        IReadOnlyList<PlacedFixture> inBoard = chosen.BoardRoom is null ? inCeiling : [.. inCeiling.Select(p => p with { Hole = p.Hole.Turned() })];
         var (insulation, strapping) = InsulationJoin.Of(
             room, chosen, lumber, strapWriter, strapWriter.Write(sheetWriter.ButtsOnLine(), StockOfPieces(lumber)), joists, inCeiling);
-        var sheets = sheetWriter.Write(strapWriter.RowIds, seams, board.StockOf, new CutoutMarks(room, inCeiling));
+        var sheets = sheetWriter.Write(backing, seams, board.StockOf, new CutoutMarks(boarded, inBoard));
         var finished = FinishedHeight(room, lumber);
-        var holes = new FixtureWriter(room, chosen, bulkheads, placed).Write(strapWriter.RowIds, seams, strapping);
+        var holes = new FixtureWriter(room, chosen, bulkheads, placed).Write(strapWriter.RowIds, chosen.BoardRoom is null ? seams : [.. seams.Select(s => s.Turned())], strapping);
         var fixtures = new FixturePlan(holes, GridRoom.Write(room, grid, placed, holes, finished), MountWriter.Write(room, strapping));
         var cutPlan = CutPlanWriter.Write(room, lumber, strapWriter, board, sheetWriter, bulkheads, boxWriter);
         var boxes = boxWriter.Write(strapWriter.RowIds, board.StockOf, parts.Count, finished);
@@ -78,11 +81,23 @@ public static class PlanWriter
             Bulkheads = boxes,
             CutPlan = cutPlan,
             Takeoff = takeoff,
-            WrittenSteps = new(() => WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, insulation, fixtures, boxes, partitions, survey.Room.Existing)),
+            WrittenSteps = new(() => WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, insulation, fixtures, boxes, partitions, survey.Room.Existing, survey.Strapping.Direct)),
             Partitions = partitions,
             CheckWithin = (whole, cut, board) => CheckWriter.Write(room, strapping, board, boxes, cut, joists, whole, covers, obstructions, fixtures, insulation),
-            PricedAlternatives = new(() => PlanAlternatives.Of(room, chosen, board, sheets)),
+            PricedAlternatives = new(() => PlanAlternatives.Of(boarded, chosen, board, sheets)),
         };
+    }
+
+    // behind each line that butts may stand on: its row, or the joists that the board is screwed to
+    private static IReadOnlyList<IReadOnlyList<string>> Backing(FramedRoom room, ChosenCeiling chosen, string[] rowIds)
+    {
+        if (chosen.BoardRoom is null)
+        {
+            return [.. rowIds.Select(id => (IReadOnlyList<string>)[id])];
+        }
+
+        var names = JoistWriter.Names(room);
+        return [.. chosen.Joists.Select(j => (IReadOnlyList<string>)[.. j.Members.OrderBy(m => room.Frame.AcrossIn(room.Joists.Members[m].At)).Select(m => names[m])])];
     }
 
     /// <summary>Mass of the heaviest sheet bought, kg.</summary>
@@ -111,8 +126,8 @@ public static class PlanWriter
 
     // from the lowest height taken, brought to the plane of the straps where undersides were read
     private static Length? FinishedHeight(FramedRoom room, CutLumber lumber) =>
-        room.Survey.Room.FloorBuildUp is { } buildUp && LevelJoin.LowestHeight(room, lumber.Levels?.Plan) is { } lowest
-            ? lowest - buildUp - room.Survey.Room.Through - room.Survey.Strapping.Thickness - (room.Survey.Sheets.Thickness * room.Survey.Sheets.Layers)
+        room.Survey.Room.FloorBuildUp is { } buildUp && LevelJoin.LowestHeight(room, room.Survey.Strapping.Direct ? DirectPlane.Of(room)?.Lowest : lumber.Levels?.Plan.Plane) is { } lowest
+            ? lowest - buildUp - room.Survey.Room.Through - room.Survey.Strapping.Depth - (room.Survey.Sheets.Thickness * room.Survey.Sheets.Layers)
             : null;
 
     private static PlanSummary Summary(

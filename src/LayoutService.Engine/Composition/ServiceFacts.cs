@@ -28,7 +28,7 @@ internal sealed record ServiceFacts
             return None;
         }
 
-        var gap = survey.Strapping.Thickness;
+        var gap = survey.Strapping.Depth;
         var cables = services.Where(s => s.Kind == ServiceKind.Cable && s.Bottom > Length.Zero && s.Top < gap).ToList();
         return new ServiceFacts
         {

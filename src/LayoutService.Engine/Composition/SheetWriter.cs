@@ -14,9 +14,16 @@ public sealed class SheetWriter
     private readonly IReadOnlyList<BoardPart> _parts;
     private readonly string[] _courseIds;
 
-    public SheetWriter(FramedRoom room, ChosenCeiling chosen, IReadOnlyList<BoardPart> parts)
+    private readonly IReadOnlyList<BearingLine> _screwed;
+
+    /// <param name="room">The room, turned over where the board is screwed to the joists.</param>
+    /// <param name="chosen">The layout.</param>
+    /// <param name="parts">Its parts.</param>
+    /// <param name="besides">What the board is screwed to besides the lines of its layout.</param>
+    public SheetWriter(FramedRoom room, ChosenCeiling chosen, IReadOnlyList<BoardPart> parts, IReadOnlyList<BearingLine> besides)
     {
         (_room, _chosen, _parts) = (room, chosen, parts);
+        _screwed = besides.Count == 0 ? chosen.Layout.Lines : [.. chosen.Layout.Lines.Concat(besides).OrderBy(l => l.At)];
         var courses = chosen.Layout.Division.Courses;
         var taken = room.Survey.Part?.Taken ?? default;
         _courseIds = [.. Enumerable.Range(0, courses).Select(c => $"C{taken.Courses + (room.Frame.MirrorV ? courses - c : c + 1)}")];
@@ -59,13 +66,13 @@ public sealed class SheetWriter
         return found;
     }
 
-    public SheetPlan Write(string[] rowIds, IReadOnlyList<BoardSeam> seams, IReadOnlyDictionary<int, SheetStock> stockOf, CutoutMarks marks)
+    public SheetPlan Write(IReadOnlyList<IReadOnlyList<string>> backing, IReadOnlyList<BoardSeam> seams, IReadOnlyDictionary<int, SheetStock> stockOf, CutoutMarks marks)
     {
         long Sum(BoardJointKind kind) => seams.Where(s => s.Kind == kind).Sum(s => s.Length);
         return new SheetPlan
         {
             Courses = [.. Courses()],
-            Pieces = [.. Order.Select(p => Piece(p, rowIds, stockOf, marks))],
+            Pieces = [.. Order.Select(p => Piece(p, backing, stockOf, marks))],
             Joints = [.. seams.Select(Joint)],
             ButtJointLength = new Length(Sum(BoardJointKind.Butt)),
             TaperedJointLength = new Length(Sum(BoardJointKind.Tapered)),
@@ -84,7 +91,7 @@ public sealed class SheetWriter
             .Select(c => new Course(c.Id, 1, new Length(Math.Min(c.A, c.B)), new Length(Math.Max(c.A, c.B))));
     }
 
-    private BoardPiece Piece(int index, string[] rowIds, IReadOnlyDictionary<int, SheetStock> stockOf, CutoutMarks marks)
+    private BoardPiece Piece(int index, IReadOnlyList<IReadOnlyList<string>> backing, IReadOnlyDictionary<int, SheetStock> stockOf, CutoutMarks marks)
     {
         var part = _parts[index];
         var ring = part.Ring.Select(_room.Frame.Out).ToList();
@@ -99,24 +106,24 @@ public sealed class SheetWriter
             Length = new Length(part.Along.Size),
             AreaSquareMetres = part.Area / Math.Pow(1000.0 * Length.PerMillimetre, 2),
             StockId = stockOf[index].Id,
-            Ends = [.. Ends(part, rowIds)],
+            Ends = [.. Ends(part, backing)],
             Cutouts = marks.Of(part),
             MeasureInPlace = !part.Rectangle || last,
             Notes = part.Rectangle ? [] : [Sentence.Of("measure_shape", "Measure this shape in place before cutting; keep the factory edge to the field.")],
-            Screws = BoardScrews.On(part, _chosen.Lines),
+            Screws = BoardScrews.On(part, _screwed),
         };
     }
 
-    private IEnumerable<ButtEnd> Ends(BoardPart part, string[] rowIds)
+    private IEnumerable<ButtEnd> Ends(BoardPart part, IReadOnlyList<IReadOnlyList<string>> backing)
     {
         var ends = new List<ButtEnd>();
         foreach (var line in new[] { part.LowLine, part.HighLine }.Where(l => l >= 0))
         {
-            var u = _chosen.Lines[line].At;
+            var u = _chosen.Layout.Lines[line].At;
             foreach (var edge in BoardSeams.EdgesAlong(part.Ring, u, true))
             {
                 var (a, b) = (_room.Frame.AcrossIn(edge.Lo), _room.Frame.AcrossIn(edge.Hi));
-                ends.Add(new ButtEnd(new Length(_room.Frame.AlongIn(u)), new Length(Math.Min(a, b)), new Length(Math.Max(a, b)), [rowIds[line]]));
+                ends.Add(new ButtEnd(new Length(_room.Frame.AlongIn(u)), new Length(Math.Min(a, b)), new Length(Math.Max(a, b)), backing[line]));
             }
         }
 
@@ -142,7 +149,7 @@ public static class BoardScrews
     public const long Apart = 300 * Length.PerMillimetre;
     public const long EdgeDistance = 10 * Length.PerMillimetre;
 
-    public static int On(BoardPart part, IReadOnlyList<Strapping.StrapLine> lines)
+    public static int On(BoardPart part, IReadOnlyList<BearingLine> lines)
     {
         var count = 0;
         for (var l = FirstFrom(lines, part.Along.Lo); l < lines.Count && lines[l].At <= part.Along.Hi; l++)
@@ -152,7 +159,7 @@ public static class BoardScrews
             {
                 foreach (var span in Across(part, line.At))
                 {
-                    var length = span.Meet(stretch.Across).Size - (2 * EdgeDistance);
+                    var length = span.Meet(stretch).Size - (2 * EdgeDistance);
                     if (length > 0)
                     {
                         count += (int)((length + Apart - 1) / Apart) + 1;
@@ -165,7 +172,7 @@ public static class BoardScrews
     }
 
     // lines rise: the first at or beyond a place
-    private static int FirstFrom(IReadOnlyList<Strapping.StrapLine> lines, long place)
+    private static int FirstFrom(IReadOnlyList<BearingLine> lines, long place)
     {
         var (low, high) = (0, lines.Count);
         while (low < high)

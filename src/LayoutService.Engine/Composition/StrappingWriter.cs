@@ -75,11 +75,12 @@ public sealed class StrappingWriter
         return new StrappingPlan
         {
             Rows = rows,
+            Direct = _chosen.BoardRoom is not null,
             Nailers = new NailerWriter(_room, _cut, NailerIds, RowIds).Write(_sticks),
             Spacers = Spacers(),
             Crossings = [.. LinesInOrder.SelectMany(l => Crossings(l).Concat(BlockCrossings(l)))],
             Scabs = Scabs(),
-            Fastening = StrapFastening.Usual,
+            Fastening = _chosen.BoardRoom is null ? StrapFastening.Usual : StrapFastening.Direct,
             Plane = Plane(),
             WidestSpacing = widest?.SpacingBefore ?? Length.Zero,
             WidestSpacingRows = widest is null ? [] : [widest.Id],

@@ -13,7 +13,7 @@ public sealed record FixtureRules(long FinishToJoist, long LightFromWood, BoxHol
     public const long BodyFromJoist = 6 * Length.PerMillimetre;
 
     public static FixtureRules Of(Survey survey, Length lightFromWood) => new(
-        (survey.Sheets.Thickness * survey.Sheets.Layers).Units + survey.Strapping.Thickness.Units, lightFromWood.Units);
+        (survey.Sheets.Thickness * survey.Sheets.Layers).Units + survey.Strapping.Depth.Units, lightFromWood.Units);
 
     /// <summary>True when the body reaches up between the joists.</summary>
     public bool Deep(FixtureWish wish) => wish.BodyDepth.Units > FinishToJoist;

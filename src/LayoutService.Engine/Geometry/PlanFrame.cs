@@ -14,8 +14,9 @@ public sealed class PlanFrame
     private readonly double _sin;
     private readonly long _lowU;
     private readonly long _lowV;
+    private readonly bool _turned;
 
-    private PlanFrame(decimal degrees, long lowU, long lowV, long sizeU, long sizeV, bool mirrorU, bool mirrorV)
+    private PlanFrame(decimal degrees, long lowU, long lowV, long sizeU, long sizeV, bool mirrorU, bool mirrorV, bool turned = false)
     {
         _degrees = degrees;
         var radians = (double)degrees * Math.PI / 180.0;
@@ -23,6 +24,7 @@ public sealed class PlanFrame
         _sin = Math.Sin(radians);
         (_lowU, _lowV) = (lowU, lowV);
         (SizeU, SizeV, MirrorU, MirrorV) = (sizeU, sizeV, mirrorU, mirrorV);
+        _turned = turned;
     }
 
     /// <summary>Extent of the outline along the joists.</summary>
@@ -52,7 +54,13 @@ public sealed class PlanFrame
         return new PlanFrame(runDegrees, lowU, lowV, highU - lowU, highV - lowV, false, false);
     }
 
-    public PlanFrame Mirrored(bool mirrorU, bool mirrorV) => new(_degrees, _lowU, _lowV, SizeU, SizeV, mirrorU, mirrorV);
+    public PlanFrame Mirrored(bool mirrorU, bool mirrorV) => new(_degrees, _lowU, _lowV, SizeU, SizeV, mirrorU, mirrorV, _turned);
+
+    /// <summary>The same pose with its axes changed over: u across the joists and v along them, as board that is screwed to the joists lies.</summary>
+    public PlanFrame Turned() => new(_degrees, _lowV, _lowU, SizeV, SizeU, MirrorV, MirrorU, !_turned);
+
+    /// <summary>True where u and v, before they are mirrored, turn as x and y do.</summary>
+    public bool TurnsAsDrawn => (_degrees == 0) != _turned;
 
     public Uv In(Point place)
     {
@@ -64,6 +72,11 @@ public sealed class PlanFrame
     {
         var u = AlongIn(place.U) + _lowU;
         var v = AcrossIn(place.V) + _lowV;
+        if (_turned)
+        {
+            (u, v) = (v, u);
+        }
+
         return _degrees switch
         {
             0 => new Point(new Length(u), new Length(v)),
@@ -78,7 +91,13 @@ public sealed class PlanFrame
     /// <summary>A scalar across the joists, from the outline's lowest coordinate, into the frame; its own inverse.</summary>
     public long AcrossIn(long across) => MirrorV ? SizeV - across : across;
 
-    private (long U, long V) Turn(Point place) => _degrees switch
+    private (long U, long V) Turn(Point place)
+    {
+        var (u, v) = Straight(place);
+        return _turned ? (v, u) : (u, v);
+    }
+
+    private (long U, long V) Straight(Point place) => _degrees switch
     {
         0 => (place.X.Units, place.Y.Units),
         90 => (place.Y.Units, place.X.Units),

@@ -6,6 +6,9 @@ namespace LayoutService.Engine.Sheets;
 /// <summary>A seam between two parts (indices), in the working frame.</summary>
 public readonly record struct BoardSeam(BoardJointKind Kind, int PartA, int PartB, Uv From, Uv To)
 {
+    /// <summary>The same seam with along and across changed over.</summary>
+    public BoardSeam Turned() => this with { From = new Uv(From.V, From.U), To = new Uv(To.V, To.U) };
+
     public long Length => Math.Abs(To.U - From.U) + Math.Abs(To.V - From.V);
 }
 

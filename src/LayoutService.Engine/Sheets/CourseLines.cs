@@ -54,6 +54,8 @@ public static class CourseLines
                 firsts.Add(room.SnapDownAcross(low + Remainder(((ring.Min(c => c.V) + ring.Max(c => c.V)) / 2) - low, width)));
             }
 
+            firsts.AddRange(room.CourseBreaks.Select(at => low + Remainder(at - low, width)));
+
             // a rip of the least width, or one of which a sheet gives two, at each wall along the joists
             foreach (var level in board.Edges.Where(e => e.Parallel).Select(e => e.From.V).Append(low).Append(high).Distinct().Order().ToList())
             {
@@ -76,7 +78,8 @@ public static class CourseLines
         // least slivers, then least sheet, then fewest narrow rips and courses
         var ranked = offered
             .Select((o, i) => (o.Division, o.Use, i))
-            .OrderBy(x => x.Division.Holes.Firm)
+            .OrderBy(x => room.CourseBreaks.Count(at => !x.Division.Lines.Contains(at)))
+            .ThenBy(x => x.Division.Holes.Firm)
             .ThenBy(x => x.Division.Slivers)
             .ThenBy(x => x.Division.Holes.Soft)
             .ThenBy(x => x.Use)

@@ -47,7 +47,7 @@ internal static class BattSteps
         list.Add(
             Sentence.Of(
                 "fit-batts",
-                $"Bay {bay}: fit {said}. Push each up between the straps until it lies flat; do not press it under metal, and keep clear of what gets hot.{over}",
+                $"Bay {bay}: fit {said}. Push each up {(trade.Direct ? string.Empty : "between the straps ")}until it lies flat; do not press it under metal, and keep clear of what gets hot.{over}",
                 ("bay", bay),
                 ("fills", said)),
             fills.Select(fill => new Touch(TouchKinds.Fill, fill.Id)).Prepend(new Touch(TouchKinds.Bay, bay)));

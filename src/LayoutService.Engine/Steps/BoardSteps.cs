@@ -50,7 +50,7 @@ internal static class BoardSteps
         list.Add(
             Sentence.Of(
                 "hang-course",
-                $"Course {course.Id}: hang {said}, in this order, long edges across the straps and butt ends on the middle of their strap"
+                $"Course {course.Id}: hang {said}, in this order, long edges across the {trade.Carrier}s and butt ends on the middle of their {trade.Carrier}"
                 + $"{Backing(pieces)}. Two people and a lift; edges touch, none is forced.",
                 ("course", course.Id),
                 ("pieces", said)),
@@ -87,7 +87,7 @@ internal static class BoardSteps
         list.Add(
             Sentence.Of(
                 "screw-board",
-                $"Drive the rest of the {StepList.Number(screws)} screws into the straps: at most {field} apart along each strap, {edge} or more from "
+                $"Drive the rest of the {StepList.Number(screws)} screws into the {trade.Carrier}s: at most {field} apart along each {trade.Carrier}, {edge} or more from "
                 + "every edge, heads just below the paper. Work from the middle of a sheet to its edges.",
                 ("screws", StepList.Number(screws)),
                 ("spacing", field),
@@ -110,7 +110,7 @@ internal static class BoardSteps
                 "tape-and-finish",
                 // 10 °C for 48 h: NBC subsection 9.29.5.
                 "Keep the room at 10 °C (50 °F) or warmer from 48 hours before taping to 48 hours after. Tape the butt joints "
-                + $"({butt}), the joints along the joists ({tapered}) and the angle at the walls; each coat dries before the next.",
+                + $"({butt}), the joints {(trade.Direct ? "across" : "along")} the joists ({tapered}) and the angle at the walls; each coat dries before the next.",
                 ("butt", butt),
                 ("along", tapered)),
             [.. sheets.Pieces.Where(piece => piece.Layer == face).Select(Touched),

@@ -19,6 +19,19 @@ internal static class FirstSteps
         // GA-216 group (association's guide, section II): 1/8 in from the plane of neighbouring framing. 19 mm: common practice.
         var plane = trade.Of(0.125m, 3);
         var most = trade.Of(0.75m, 19);
+        if (trade.Direct)
+        {
+            list.Add(
+                Sentence.Of(
+                    "check-joists-for-board",
+                    $"Stretch a string under the joists, and mark their middles at both walls. Where neighbours differ by more than {plane} the board "
+                    + $"will show it: plane or sister that joist first, or strap the ceiling.",
+                    ("tolerance", plane),
+                    ("joists", StepList.Number(joists.Members.Count))),
+                all);
+            return;
+        }
+
         list.Add(
             Sentence.Of(
                 "check-joists",

@@ -5,7 +5,7 @@ namespace LayoutService.Engine.Steps;
 /// <summary>Partitions that stand before the straps, and those that wait for the board.</summary>
 internal static class PartitionSteps
 {
-    public static void Before(StepList list, IReadOnlyList<PlannedPartition> partitions)
+    public static void Before(StepList list, IReadOnlyList<PlannedPartition> partitions, bool direct)
     {
         foreach (var partition in partitions.Where(p => p.Wish.Top == PartitionTop.Joists))
         {
@@ -13,7 +13,7 @@ internal static class PartitionSteps
                 Sentence.Of(
                     "frame-partition",
                     $"Frame partition {partition.Id} and fasten its plate to the joists{(partition.Blocks.Count > 0 ? $" and to {StepList.Names(partition.Blocks)}" : string.Empty)}: "
-                    + "straps and board stop at it.",
+                    + $"{(direct ? "the board stops" : "straps and board stop")} at it.",
                     ("partition", partition.Id), ("blocks", StepList.Names(partition.Blocks))),
                 [new Touch(TouchKinds.Partition, partition.Id)]);
         }
@@ -26,7 +26,7 @@ internal static class PartitionSteps
             list.Add(
                 Sentence.Of(
                     "stand-partition",
-                    $"Stand partition {partition.Id} under the board{(partition.Rows.Count > 0 ? $" and screw its plate through the board into rows {StepList.Names(partition.Rows)}" : string.Empty)}.",
+                    $"Stand partition {partition.Id} under the board{(partition.Rows.Count > 0 ? $" and screw its plate through the board into {(partition.Rows[0].StartsWith('J') ? "joists" : "rows")} {StepList.Names(partition.Rows)}" : string.Empty)}.",
                     ("partition", partition.Id), ("rows", StepList.Names(partition.Rows))),
                 [new Touch(TouchKinds.Partition, partition.Id)]);
         }

@@ -14,10 +14,10 @@ internal static class StrapSteps
         Cut(list, plan, cut, trade);
         foreach (var role in plan.Nailers.Where(nailer => nailer.Role != NailerRole.Header).GroupBy(nailer => nailer.Role).OrderBy(group => group.Key))
         {
-            Nail(list, role.Key, [.. role], plan.Plane is not null);
+            Nail(list, role.Key, [.. role], plan.Plane is not null, trade.Direct);
         }
 
-        PartitionSteps.Before(list, partitions);
+        PartitionSteps.Before(list, partitions, trade.Direct);
         var scabs = plan.Scabs.ToLookup(scab => scab.RowId);
         foreach (var row in rows)
         {
@@ -92,14 +92,14 @@ internal static class StrapSteps
         }
     }
 
-    private static void Nail(StepList list, NailerRole role, List<Nailer> nailers, bool packed = false)
+    private static void Nail(StepList list, NailerRole role, List<Nailer> nailers, bool packed = false, bool direct = false)
     {
         var names = StepList.Names(nailers.Select(nailer => nailer.Id));
         var (code, text) = role switch
         {
             NailerRole.Ledger => (
                 "fasten-ledgers",
-                $"Fasten ledgers {names} along their walls, undersides {(packed ? "to the string of the plane" : "in line with the joists")}: they carry the strap ends."),
+                $"Fasten ledgers {names} along their walls, undersides {(packed ? "to the string of the plane" : "in line with the joists")}: they carry the {(direct ? "board's edge" : "strap ends")}."),
             NailerRole.WallNailer => (
                 "fasten-wall-nailers",
                 $"Fasten nailers {names} along the oblique walls, faces in the plane of the straps: they carry the sheet edges."),

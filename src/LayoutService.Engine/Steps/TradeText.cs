@@ -6,6 +6,12 @@ namespace LayoutService.Engine.Steps;
 /// <summary>Lengths as the texts of steps say them; figures of practice are chosen whole in the caller's units.</summary>
 internal sealed record TradeText(UnitSystem Units, Func<Length, string> Tape)
 {
+    /// <summary>True when the board is screwed to the joists: there are no straps to speak of.</summary>
+    public bool Direct { get; init; }
+
+    /// <summary>What carries the board.</summary>
+    public string Carrier => Direct ? "joist" : "strap";
+
     public string Of(decimal inches, decimal millimetres) => Tape(
         Units == UnitSystem.Imperial ? Length.FromInches(inches) : Length.FromMillimetres(millimetres));
 

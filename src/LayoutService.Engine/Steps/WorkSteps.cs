@@ -31,9 +31,10 @@ public static class WorkSteps
         FixturePlan? fixtures = null,
         BulkheadPlan? bulkheads = null,
         IReadOnlyList<PlannedPartition>? partitions = null,
-        ExistingCeiling? existing = null)
+        ExistingCeiling? existing = null,
+        bool direct = false)
     {
-        var trade = new TradeText(units, text);
+        var trade = new TradeText(units, text) { Direct = direct };
         var list = new StepList();
         FirstSteps.Write(list, joists, trade);
         FirstSteps.OldCeiling(list, existing, joists);
@@ -43,7 +44,7 @@ public static class WorkSteps
         BoxSteps.Frame(list, bulkheads ?? BulkheadPlan.None, below: false);
         FixtureSteps.RoughIn(list, fixtures ?? FixturePlan.None, trade);
         BattSteps.Write(list, strapping, insulation, trade);
-        ClosingHold.Write(list, strapping, sheets, trade);
+        ClosingHold.Write(list, strapping, sheets, joists, trade);
         BoardSteps.Write(list, sheets, cut, HangingOrder.Of(sheets, joists, walls ?? []), trade);
         BoxSteps.Frame(list, bulkheads ?? BulkheadPlan.None, below: true);
         BoxSteps.Board(list, bulkheads ?? BulkheadPlan.None);

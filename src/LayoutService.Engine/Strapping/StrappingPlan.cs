@@ -9,6 +9,9 @@ public sealed record StrappingPlan
 {
     public required IReadOnlyList<StrapRow> Rows { get; init; }
 
+    /// <summary>True when the board is screwed to the joists: there are no rows.</summary>
+    public bool Direct { get; init; }
+
     /// <summary>Lengths of wood that are not part of a row: ledgers along walls, nailers along oblique walls.</summary>
     public required IReadOnlyList<Nailer> Nailers { get; init; }
 

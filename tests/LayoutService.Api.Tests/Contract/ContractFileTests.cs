@@ -43,4 +43,17 @@ public class ContractFileTests(Service service) : IClassFixture<Service>
             union.EnumerateObject().Where(s => s.Name != "Length").Select(s => s.ToString()),
             typed.EnumerateObject().Where(s => s.Name != "Length").Select(s => s.ToString()));
     }
+
+    [Fact]
+    public async Task The_newer_rendition_has_the_safe_call_and_the_items_of_a_sequence_and_the_same_schemas()
+    {
+        var contract = (await service.GetAsync("/openapi/v1.json")).Json;
+        var newer = (await service.GetAsync("/openapi/v1-3.2.json")).Json;
+        Assert.Equal("3.2.0", newer.GetProperty("openapi").GetString());
+        var plans = newer.GetProperty("paths").GetProperty("/v1/plans");
+        Assert.Equal(plans.GetProperty("post").GetProperty("requestBody").ToString(), plans.GetProperty("query").GetProperty("requestBody").ToString());
+        var bulk = newer.GetProperty("paths").GetProperty("/v1/plans/bulk").GetProperty("post");
+        Assert.Equal("#/components/schemas/BulkLineAnswer", bulk.GetProperty("responses").GetProperty("200").GetProperty("content").GetProperty("application/jsonl").GetProperty("itemSchema").GetProperty("$ref").GetString());
+        Assert.Equal(contract.GetProperty("components").ToString(), newer.GetProperty("components").ToString());
+    }
 }

@@ -9,7 +9,7 @@ public class ExampleTests(Service service) : IClassFixture<Service>
 
     [Fact]
     public void There_is_a_rectangle_an_L_with_an_opening_angled_walls_batts_bulkheads_with_lights_uneven_joists_and_a_smallest_request() =>
-        Assert.Equal(["angled-room", "batts-over-ducts", "l-room-with-chimney", "l-suite-with-bulkhead", "minimal", "plain-rectangle", "typical-room", "uneven-joists-with-partition"], Repository.Examples);
+        Assert.Equal(["angled-room", "batts-over-ducts", "board-on-joists", "l-room-with-chimney", "l-suite-with-bulkhead", "minimal", "plain-rectangle", "typical-room", "uneven-joists-with-partition"], Repository.Examples);
 
     [Theory]
     [MemberData(nameof(Examples))]

@@ -64,7 +64,7 @@ internal static class FixtureLimits
         var strap = json.Member("strapping").Member("size");
         var thickness = strap.Member("thickness").Length(unit)
             ?? (strap.Member("name").Text() is { } name && name.StartsWith('2') ? plan.Room.Imperial ? 38.1 : 38 : plan.Room.Imperial ? 19.05 : 19);
-        return board + thickness;
+        return plan.Room.Strapping.Direct ? board : board + thickness;
     }
 
     private static string? JoistLimit(GivenFixture fixture, GivenPlan plan, bool loosely)

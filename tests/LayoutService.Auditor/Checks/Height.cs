@@ -8,7 +8,7 @@ internal static class Height
     public static void Check(GivenPlan plan, AuditReport report)
     {
         var (request, unit) = (plan.Room.Json, plan.Room.Unit);
-        var plane = plan.Json.Member("strapping").Member("plane").Member("level").Length(unit);
+        var plane = plan.Room.Strapping.Direct ? DirectBoard.Lowest(plan.Room) : plan.Json.Member("strapping").Member("plane").Member("level").Length(unit);
         var heights = request.GetProperty("room").Member("heights").Items().Select(h => h.Member("floorToJoist").Length(unit) - OffPlane(plan.Room, h, plane)).OfType<double>().ToList();
         if (plan.Json.Member("summary").Member("finishedHeight").Length(unit) is not { } stated || heights.Count == 0
             || request.GetProperty("room").Member("floorBuildUp").Length(unit) is not { } floor)
@@ -21,7 +21,7 @@ internal static class Height
         var board = request.Member("sheets").Member("thickness").Length(unit);
         var old = request.GetProperty("room").Member("existing");
         var through = old.Member("stays") is { ValueKind: System.Text.Json.JsonValueKind.False } ? 0 : old.Member("thickness").Length(unit) ?? 0;
-        var finished = heights.Min() - floor - through - (strap ?? 19.025) - ((board ?? 12.7) * plan.Room.Sheets.Layers);
+        var finished = heights.Min() - floor - through - (plan.Room.Strapping.Direct ? 0 : strap ?? 19.025) - ((board ?? 12.7) * plan.Room.Sheets.Layers);
         var slack = 0.01 + (strap is null ? 0.03 : 0) + (board is null ? 0.3 : 0);
         if (Math.Abs(stated - finished) > slack)
         {

@@ -34,7 +34,11 @@ public sealed class AskedLevels
     /// <summary>Level of the lowest joist of a support, at a place along it.</summary>
     public double Of(Stretch support, double along) => joists.Members
         .Where(j => j.Along.From <= along && along < j.Along.To && j.Across.From > support.From - 0.2 && j.Across.To < support.To + 0.2)
-        .Min(j => read.ContainsKey(j) ? On(j, along) : Between(along, j.Centre, read.Keys.Where(o => o.Field == j.Field)));
+        .Min(j => OfJoist(j, along));
+
+    /// <summary>Level of one joist at a place along it.</summary>
+    public double OfJoist(AskedJoist joist, double along) =>
+        read.ContainsKey(joist) ? On(joist, along) : Between(along, joist.Centre, read.Keys.Where(o => o.Field == joist.Field));
 
     /// <summary>Level between the joists that run over a place.</summary>
     public double Of(Uv place) => Between(place.U, place.V, read.Keys.Where(j => j.Along.From <= place.U && place.U <= j.Along.To));

@@ -19,7 +19,9 @@ public sealed class AskedRoom
     /// <summary>Ring number of the first partition's edges.</summary>
     public const int FirstPartition = -1000;
 
-    public AskedRoom(JsonElement request)
+    /// <param name="request">The request.</param>
+    /// <param name="turned">True to read it as board that is screwed to the joists lies: along and across changed over. Joists and levels are then not to be asked for.</param>
+    public AskedRoom(JsonElement request, bool turned = false)
     {
         Json = request;
         Imperial = request.GetProperty("units").GetString() == "imperial";
@@ -27,7 +29,7 @@ public sealed class AskedRoom
         var room = request.GetProperty("room");
         var field = request.GetProperty("joistFields")[0];
         Outline = room.GetProperty("outline").Ring(Unit);
-        Frame = new Frame(DegreesOf(field), Outline);
+        Frame = new Frame(DegreesOf(field), Outline, turned);
         var rings = new List<IReadOnlyList<Uv>> { InFrame(Outline) };
         var openings = new List<AskedOpening>();
         foreach (var opening in room.Member("openings").Items())
@@ -45,7 +47,7 @@ public sealed class AskedRoom
         Ceiling = Planes.Polygon(rings);
         Standing = [.. request.Member("partitions").Items().Where(p => p.Member("top").Text() is null or "joists").Select((p, i) => new AskedPartition(p, i, this))];
         Joists = new AskedJoists(request.GetProperty("joistFields"), Unit, Frame, rings[0]);
-        Levels = AskedLevels.Of(this, request.GetProperty("joistFields"));
+        Levels = turned ? null : AskedLevels.Of(this, request.GetProperty("joistFields"));
         Strapping = new AskedStrapping(request.Member("strapping"), Imperial);
         Sheets = new AskedSheets(request.Member("sheets"), Unit);
         Currency = request.Member("prices").Member("currency").Text();

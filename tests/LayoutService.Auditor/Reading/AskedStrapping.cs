@@ -9,6 +9,7 @@ public sealed class AskedStrapping
     {
         var unit = imperial ? 25.4 : 1;
         var size = strapping.Member("size");
+        Direct = strapping.Member("method").Text() == "direct";
         FaceIsGiven = size.Member("face") is not null;
         Face = size.Member("face").Length(unit) ?? NamedFace(size.Member("name").Text() ?? "1x3", imperial);
         MaxSpacing = strapping.Member("maxSpacing").Length(unit) ?? (imperial ? 406.4 : 400);
@@ -24,6 +25,9 @@ public sealed class AskedStrapping
         EndClearance = strapping.Member("endClearance").Length(unit);
         LongestHandled = strapping.Member("longestHandled").Length(unit);
     }
+
+    /// <summary>True when the board is to be screwed to the joists.</summary>
+    public bool Direct { get; }
 
     /// <summary>Width of the strap's face, mm. A named size may be read 0.5 mm apart by different people.</summary>
     public double Face { get; internal set; }

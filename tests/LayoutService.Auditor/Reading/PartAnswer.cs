@@ -8,7 +8,7 @@ namespace LayoutService.Auditor.Reading;
 /// The answer of one part of a room: what lies on its floor, with places along and across counted from its own lowest. The cut
 /// plan stays whole; what counts the whole room is left out.
 /// </summary>
-internal sealed class PartAnswer(JsonElement answer, double unit, Geometry floor, double degrees, double along, double across, double size)
+internal sealed class PartAnswer(JsonElement answer, double unit, Geometry floor, double degrees, double along, double across, double size, bool direct)
 {
     public JsonNode Write()
     {
@@ -18,6 +18,8 @@ internal sealed class PartAnswer(JsonElement answer, double unit, Geometry floor
             node.Remove(whole);
         }
 
+        // the widest bay is told of the whole room
+        Keep(node, "checks", c => !direct || Text(c["rule"]) != "row-spacing");
         Strapping(node["strapping"]!.AsObject());
         Sheets(node["sheets"]!.AsObject());
         var joists = node["joists"]!.AsObject();
@@ -80,18 +82,20 @@ internal sealed class PartAnswer(JsonElement answer, double unit, Geometry floor
 
     private void Sheets(JsonObject sheets)
     {
+        // board that is screwed to the joists lies across them
+        var (boardAlong, boardAcross) = direct ? (across, along) : (along, across);
         Keep(sheets, "pieces", p => RunDivision.Area(p["outline"]!.AsArray().Select(c => At(c!))) is var area && area.Meet(floor).Area > area.Area / 2);
         foreach (var piece in sheets["pieces"]!.AsArray())
         {
-            Shift(piece!.AsObject(), "ends", along, "at");
-            Shift(piece.AsObject(), "ends", across, "from", "to");
+            Shift(piece!.AsObject(), "ends", boardAlong, "at");
+            Shift(piece.AsObject(), "ends", boardAcross, "from", "to");
         }
 
         var pieces = Ids(sheets, "pieces");
         Keep(sheets, "joints", j => pieces.Contains(Text(j["pieceA"])) && pieces.Contains(Text(j["pieceB"])));
         var courses = sheets["pieces"]!.AsArray().Select(p => Text(p!["course"])).ToHashSet();
         Keep(sheets, "courses", c => courses.Contains(Text(c["id"])));
-        Shift(sheets, "courses", across, "from", "to");
+        Shift(sheets, "courses", boardAcross, "from", "to");
         foreach (var (name, kind) in new[] { ("buttJointLength", "butt"), ("taperedJointLength", "tapered"), ("cutEdgeJointLength", "cut-edge") })
         {
             sheets[name] = sheets["joints"]!.AsArray().Where(j => Text(j!["kind"]) == kind).Sum(j => j!["length"]!.GetValue<double>());

@@ -63,10 +63,11 @@ public sealed class RunDivision
         var (there, here) = (whole.At(corners[0].X, corners[0].Y), own.At(corners[0].X, corners[0].Y));
         var (along, across) = (there.U - here.U, there.V - here.V);
         var near = floor.Grown(1);
+        var direct = request.Member("strapping").Member("method").Text() == "direct";
         var size = corners.Max(c => own.At(c.X, c.Y).V);
         return (
             Element(new PartRequest(request, unit, floor, degrees, corners, across, whole).Write()),
-            Element(new PartAnswer(answer, unit, near, degrees, along, across, size).Write()));
+            Element(new PartAnswer(answer, unit, near, degrees, along, across, size, direct).Write()));
     }
 
     // without corners on a straight line

@@ -18,7 +18,10 @@ public sealed class Frame
 {
     private readonly double alongX, alongY, acrossX, acrossY, lowU, lowV;
 
-    public Frame(double degrees, IReadOnlyList<(double X, double Y)> outline)
+    /// <param name="degrees">The joists' direction.</param>
+    /// <param name="outline">The room.</param>
+    /// <param name="turned">True to change along and across over.</param>
+    public Frame(double degrees, IReadOnlyList<(double X, double Y)> outline, bool turned = false)
     {
         Degrees = degrees;
         (alongX, alongY) = degrees switch
@@ -28,6 +31,11 @@ public sealed class Frame
             _ => (Math.Cos(degrees * Math.PI / 180), Math.Sin(degrees * Math.PI / 180)),
         };
         (acrossX, acrossY) = degrees == 0 ? (0, 1) : (alongY, -alongX);
+        if (turned)
+        {
+            (alongX, alongY, acrossX, acrossY) = (acrossX, acrossY, alongX, alongY);
+        }
+
         lowU = outline.Min(p => (p.X * alongX) + (p.Y * alongY));
         lowV = outline.Min(p => (p.X * acrossX) + (p.Y * acrossY));
     }

@@ -6,7 +6,7 @@ public sealed record MethodAnswer
     /// <summary>`strapped`, `direct` (board screwed to the joists) or `channel` (resilient channel across them).</summary>
     public required string Method { get; init; }
 
-    /// <summary>True for the way that this plan is; of the others only what follows from the survey is said.</summary>
+    /// <summary>True for the way that this plan is. The other of strapped and direct is laid out as well; of channel what follows from the survey is said.</summary>
     public required bool Planned { get; init; }
 
     /// <summary>From the finished floor to the finished ceiling; absent when a height or the floor build-up is missing.</summary>
@@ -18,13 +18,13 @@ public sealed record MethodAnswer
     /// <summary>Pieces of strap.</summary>
     public int? StrapPieces { get; init; }
 
-    /// <summary>Length of butt joints, of the way that is planned.</summary>
+    /// <summary>Length of butt joints; absent where it is not laid out.</summary>
     public decimal? ButtJointLength { get; init; }
 
-    /// <summary>Cost of what has a price, of the way that is planned.</summary>
+    /// <summary>Cost of what has a price; absent where it is not laid out, or nothing has a price.</summary>
     public decimal? Cost { get; init; }
 
-    /// <summary>What of that cost is straps, their fasteners and packing, which the other ways do without.</summary>
+    /// <summary>What of that cost is straps, ledgers and blocks, their fasteners and packing.</summary>
     public decimal? StrapCost { get; init; }
 
     /// <summary>Headroom, plane, and the board's span on what carries it.</summary>

@@ -34,8 +34,8 @@ public sealed record SheetsAnswer
 /// <summary>A strip of the ceiling.</summary>
 /// <param name="Id">Its id.</param>
 /// <param name="Layer">Its layer, from 1.</param>
-/// <param name="From">Where it starts, across the joists.</param>
-/// <param name="To">Where it ends, across the joists.</param>
+/// <param name="From">Where it starts, across the joists; along them where the board is screwed to them.</param>
+/// <param name="To">Where it ends, in the same direction.</param>
 public sealed record CourseAnswer(string Id, int Layer, decimal From, decimal To);
 
 /// <summary>One part cut from a sheet, drawn where it hangs.</summary>
@@ -53,13 +53,13 @@ public sealed record BoardPieceAnswer
     /// <summary>Its corners; the first is not repeated.</summary>
     public required IReadOnlyList<PointAnswer> Outline { get; init; }
 
-    /// <summary>Extent across the joists.</summary>
+    /// <summary>Extent across the joists; along them where the board is screwed to them.</summary>
     public required decimal Width { get; init; }
 
     /// <summary>The same as tape text, rounded down.</summary>
     public required string WidthText { get; init; }
 
-    /// <summary>Extent along the joists.</summary>
+    /// <summary>Extent along the joists; across them where the board is screwed to them.</summary>
     public required decimal Length { get; init; }
 
     /// <summary>The same as tape text, rounded down.</summary>
@@ -87,12 +87,12 @@ public sealed record BoardPieceAnswer
     public required int Screws { get; init; }
 }
 
-/// <summary>A butt end and the straps behind it.</summary>
-/// <param name="At">Along the joists.</param>
+/// <summary>A butt end and what is behind it.</summary>
+/// <param name="At">Along the joists; across them where the board is screwed to them, and `from` and `to` along them.</param>
 /// <param name="AtText">The same as text.</param>
 /// <param name="From">Where it starts, across the joists.</param>
 /// <param name="To">Where it ends, across the joists.</param>
-/// <param name="Backing">Ids of the rows, straps or nailers behind it.</param>
+/// <param name="Backing">Ids of the rows, straps or nailers behind it; of the joists where the board is screwed to them.</param>
 public sealed record ButtEndAnswer(decimal At, string AtText, decimal From, decimal To, IReadOnlyList<string> Backing);
 
 /// <summary>A hole in a piece.</summary>

@@ -3,6 +3,9 @@ namespace LayoutService.Api.Plans.Answers;
 /// <summary>The straps.</summary>
 public sealed record StrappingAnswer
 {
+    /// <summary>`direct` where the board is screwed to the joists: there are no rows then. Absent on straps.</summary>
+    public string? Method { get; init; }
+
     /// <summary>The rows.</summary>
     public required IReadOnlyList<RowAnswer> Rows { get; init; }
 

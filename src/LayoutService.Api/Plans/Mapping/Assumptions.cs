@@ -16,6 +16,9 @@ internal sealed class Assumptions(bool imperial, IReadOnlyDictionary<string, Len
 
     public bool Imperial => imperial;
 
+    /// <summary>The same, for members that shape nothing in this request: what is assumed of them is not listed.</summary>
+    public Assumptions Unheard() => new(imperial, own);
+
     /// <summary>The caller's own value of a rule that is planned by, or null.</summary>
     public Length? Own(string rule) => own is not null && own.TryGetValue(rule, out var value) ? value : null;
 

@@ -12,20 +12,32 @@ internal static class StrappingMapping
 
     public static StrappingWish Of(StrappingRequest wish, Assumptions assumed)
     {
-        assumed.Word("#/strapping/method", "How the sheets are carried", wish.Method, StrappingMethodWord.Strapped);
+        var direct = assumed.Word("#/strapping/method", "How the sheets are carried", wish.Method, StrappingMethodWord.Strapped) == StrappingMethodWord.Direct;
+        var said = assumed;
+        if (direct)
+        {
+            // defaults of straps shape nothing where there are none
+            assumed = said.Unheard();
+            if (wish is not { Size: null, JointsAllowed: null, MinPiece: null, Stock: null, LongestHandled: null })
+            {
+                said.Note("#/strapping", "direct", "The board is screwed to the joists: what was said of straps, their size, joints and stock changes nothing.");
+            }
+        }
+
         var (name, thickness, face) = SizeOf(wish.Size, assumed);
         return new StrappingWish
         {
+            Direct = direct,
             SizeName = name,
             Thickness = thickness,
             Face = face,
-            MaxSpacing = assumed.Length("#/strapping/maxSpacing", "The widest row spacing", wish.MaxSpacing, 16, 400, "strap-spacing-default"),
+            MaxSpacing = said.Length("#/strapping/maxSpacing", direct ? "The widest distance between what carries an edge of the board" : "The widest row spacing", wish.MaxSpacing, 16, 400, "strap-spacing-default"),
             JointsAllowed = JointsOf(wish.JointsAllowed, assumed),
             MinPiece = assumed.Length("#/strapping/minPiece", "The shortest piece", wish.MinPiece, 24, 600, "min-piece"),
             Stock = StockOf(wish.Stock, assumed),
-            Kerf = assumed.Length("#/strapping/kerf", "The saw's kerf", wish.Kerf, 0.125m, 3, "kerf"),
-            EndTrim = assumed.Length("#/strapping/endTrim", "The trim of each length", wish.EndTrim, 0.125m, 3, "end-trim"),
-            EndClearance = assumed.Length("#/strapping/endClearance", "The clearance of strap ends at walls", wish.EndClearance, 0.25m, 6, "end-clearance"),
+            Kerf = said.Length("#/strapping/kerf", "The saw's kerf", wish.Kerf, 0.125m, 3, "kerf"),
+            EndTrim = said.Length("#/strapping/endTrim", "The trim of each length", wish.EndTrim, 0.125m, 3, "end-trim"),
+            EndClearance = said.Length("#/strapping/endClearance", "The clearance of strap ends at walls", wish.EndClearance, 0.25m, 6, "end-clearance"),
             LongestHandled = wish.LongestHandled?.In(assumed.Imperial),
         };
     }

@@ -191,6 +191,11 @@ internal static class SurveyDigest
 
     private static void AddStrapping(StrappingWish wish, Action<string, object?> add)
     {
+        if (wish.Direct)
+        {
+            add("method", "direct");
+        }
+
         add("size", wish.SizeName);
         add("thickness", wish.Thickness);
         add("face", wish.Face);

@@ -5,7 +5,11 @@ namespace LayoutService.Api.Plans.Requests;
 /// <summary>Wishes for the straps.</summary>
 public sealed record StrappingRequest
 {
-    /// <summary>Default `strapped`. `direct` is not planned yet.</summary>
+    /// <summary>
+    /// Default `strapped`. With `direct` the board is screwed to the joists: its long edges lie square to them and its butt ends on their
+    /// middles. What is said of straps then changes nothing, but for `maxSpacing`, which an edge of the board is carried at, and `kerf`, `endTrim`
+    /// and `endClearance`, by which ledgers and blocks are cut.
+    /// </summary>
     public StrappingMethodWord? Method { get; init; }
 
     /// <summary>Size of the strap. Default 1x3.</summary>

@@ -9,7 +9,6 @@ internal sealed class StrappingRequestValidator : AbstractValidator<StrappingReq
 {
     public StrappingRequestValidator()
     {
-        RuleFor(x => x.Method).NotPlannedYet().When(x => x.Method == StrappingMethodWord.Direct);
         RuleFor(x => x.Size!).SetValidator(new StrapSizeRequestValidator()).When(x => x.Size is not null);
         RuleFor(x => x.MaxSpacing).Within(new Reach(2, 48, 50, 1200));
         RuleFor(x => x.JointsAllowed).Count(1, 4);

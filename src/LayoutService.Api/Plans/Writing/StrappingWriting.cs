@@ -10,6 +10,7 @@ internal static class StrappingWriting
 {
     public static StrappingAnswer Of(StrappingPlan plan, AnswerInk ink) => new()
     {
+        Method = plan.Direct ? Words.Text(CeilingMethod.Direct) : null,
         Rows = [.. plan.Rows.Select(r => Row(r, ink))],
         Nailers = [.. plan.Nailers.Select(n => Nailer(n, ink))],
         Plane = plan.Plane is { } plane

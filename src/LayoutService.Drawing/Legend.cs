@@ -41,6 +41,12 @@ internal static class Legend
         Add(BoardJointKind.Butt, "butt joint", ("stroke-width", "3"));
         Add(BoardJointKind.Tapered, "tapered joint", ("stroke-width", "1"), ("stroke-dasharray", "12 5"));
         Add(BoardJointKind.CutEdge, "cut edge in a joint", ("stroke-width", "1.8"), ("stroke-dasharray", "8 3 2 3"));
+        Add(BoardJointKind.Control, "control joint", SheetLayer.ControlJoint);
+        if (plan.Joists.Breaks.Count > 0)
+        {
+            entries.Add(("joists change direction", BreakLayer.Marks));
+        }
+
         if (plan.Sheets.Pieces.Any(p => p.MeasureInPlace))
         {
             entries.Add(("* measure in place", []));

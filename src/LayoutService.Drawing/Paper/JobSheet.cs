@@ -34,7 +34,7 @@ public static partial class JobSheet
             new PlanPage(pages, plan, survey, "Board").Board();
             pages.Next();
             Print(pages, [.. tables, HolePlaces.Of(plan, survey)]);
-            CutPictures.Print(pages, plan, new TapeInk(survey.Units), (double)survey.JoistFields[0].RunDegrees);
+            CutPictures.Print(pages, plan, new TapeInk(survey.Units), survey);
             SectionPictures.Print(pages, plan, survey, new TapeInk(survey.Units));
             Print(pages, after);
         }

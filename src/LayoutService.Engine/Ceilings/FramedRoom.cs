@@ -32,8 +32,10 @@ public sealed class FramedRoom
         CourseBreaks = plain is null ? [] : [.. Joists.Zones.Skip(1).Select(z => z.Along.Lo).Where(v => Board.LowV < v && v < Board.HighV)];
         KeepOuts = plain?.KeepOuts.Turned() ?? KeepOuts.None;
         GridStep = survey.Units == UnitSystem.Imperial ? Length.PerSixteenth : Length.PerMillimetre;
-        GridPhase = frame.MirrorU ? Modulo(frame.SizeU, GridStep) : 0;
-        GridPhaseAcross = frame.MirrorV ? Modulo(frame.SizeV, GridStep) : 0;
+        var (along, across) = survey.Part is { } part ? (part.Along, part.Across) : (0, 0);
+        (FromRoom, var beside) = plain is null ? (along, across) : (across, along);
+        GridPhase = Modulo(frame.MirrorU ? frame.SizeU + FromRoom : -FromRoom, GridStep);
+        GridPhaseAcross = Modulo(frame.MirrorV ? frame.SizeV + beside : -beside, GridStep);
     }
 
     public Survey Survey { get; }
@@ -73,6 +75,9 @@ public sealed class FramedRoom
 
     /// <summary>How level they are; null when nobody looked.</summary>
     public JoistLevels? Levels { get; }
+
+    /// <summary>From the lowest coordinate along u of the whole room to this part's own; zero for a whole room.</summary>
+    public long FromRoom { get; }
 
     /// <summary>Positions that we choose along the joists are whole steps from the outline's lowest coordinate.</summary>
     public long GridStep { get; }
@@ -148,6 +153,13 @@ public sealed class FramedRoom
 
     /// <summary>True for the edge of a stair or well.</summary>
     public bool IsWell(int source) => IsOpening(source) && Survey.Room.Openings[-source - 1].IsWell;
+
+    /// <summary>The ids of what stands at an edge of the outline (see <see cref="WallEdge.Source"/>), and in line with it where a part of a room goes on.</summary>
+    public IEnumerable<string> WallIds(int source) =>
+        Survey.Part is { } part ? part.InLine(source, Outline).Select(e => part.EdgeIds[e]) : [$"W{source + 1}"];
+
+    /// <summary>True where an edge of the outline, or one in line with it, is where the joists change direction.</summary>
+    public bool OnLine(int source) => source >= 0 && Survey.Part is { } part && part.InLine(source, Outline).Any(part.OnLine.Contains);
 
     /// <summary>True for the edge of an opening.</summary>
     public bool IsOpening(int source) => source < 0 && source >= -OpeningRings.Count;
@@ -244,6 +256,7 @@ public sealed class FramedRoom
             key.Add(partition.Thickness.Units);
         }
 
+        key.AddRange((survey.Part?.Around ?? []).Select(frame.In).Select(p => (p.U, p.V)).Order().SelectMany(p => new[] { p.U, p.V }));
         return key;
     }
 

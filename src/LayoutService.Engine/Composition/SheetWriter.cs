@@ -25,7 +25,8 @@ public sealed class SheetWriter
         (_room, _chosen, _parts) = (room, chosen, parts);
         _screwed = besides.Count == 0 ? chosen.Layout.Lines : [.. chosen.Layout.Lines.Concat(besides).OrderBy(l => l.At)];
         var courses = chosen.Layout.Division.Courses;
-        _courseIds = [.. Enumerable.Range(0, courses).Select(c => $"C{(room.Frame.MirrorV ? courses - c : c + 1)}")];
+        var taken = room.Survey.Part?.Taken ?? default;
+        _courseIds = [.. Enumerable.Range(0, courses).Select(c => $"C{taken.Courses + (room.Frame.MirrorV ? courses - c : c + 1)}")];
         Order = [.. Enumerable.Range(0, parts.Count)
             .OrderBy(p => room.Frame.MirrorV ? -parts[p].Course : parts[p].Course)
             .ThenBy(p => room.Frame.MirrorU ? -parts[p].Along.Hi : parts[p].Along.Lo)
@@ -33,7 +34,7 @@ public sealed class SheetWriter
         PieceIds = new string[parts.Count];
         for (var n = 0; n < Order.Count; n++)
         {
-            PieceIds[Order[n]] = $"S{n + 1}";
+            PieceIds[Order[n]] = $"S{taken.Sheets + n + 1}";
         }
     }
 

@@ -44,6 +44,13 @@ public sealed class AuditedRoomsTests(Service service) : IClassFixture<Service>
         Assert.True(planned > Count / 16, $"only {planned} rooms had a place for one");
     }
 
+    [Fact]
+    public async Task Rooms_whose_joists_run_two_ways_are_planned_part_by_part_and_the_auditor_finds_nothing()
+    {
+        var planned = await AuditedAnswers.AssertCleanAsync(service, Enumerable.Range(1, Count / 4), seed => TwoWayRooms.Of(Rooms.Next(seed), seed));
+        Assert.Equal(Count / 4, planned);
+    }
+
     public static TheoryData<string> Changes => MovedRooms.Changes;
 
     [Theory]
@@ -72,6 +79,19 @@ public sealed class AuditedRoomsTests(Service service) : IClassFixture<Service>
     {
         var rooms = new RoomGenerator(new RoomWishes { ObliqueJoists = false });
         await AssertMovedAsync(change, 30, seed => PartitionedRooms.Of(rooms.Next(seed), seed));
+    }
+
+    [Theory]
+    [InlineData("mirror in x")]
+    [InlineData("mirror in y")]
+    [InlineData("quarter turn")]
+    [InlineData("shift")]
+    [InlineData("renumber")]
+    [InlineData("reverse")]
+    public async Task A_room_whose_joists_run_two_ways_gets_the_same_plan_moved_with_it(string change)
+    {
+        var rooms = new RoomGenerator(new RoomWishes { ObliqueJoists = false });
+        await AssertMovedAsync(change, 30, seed => TwoWayRooms.Of(rooms.Next(seed), seed));
     }
 
     [Theory]

@@ -13,8 +13,9 @@ public static class Metamorphic
     {
         var moved = Rewriting.Copy(request);
         var unit = Rewriting.Unit(moved);
-        var field = moved["joistFields"]![0]!.AsObject();
-        Joists(field, motion, Rewriting.Rings(moved).First().Ring.Select(p => Rewriting.Point(p!, unit)).ToList(), unit);
+        var corners = Rewriting.Rings(moved).First().Ring.Select(p => Rewriting.Point(p!, unit)).ToList();
+        List<JsonObject> fields = [.. moved["joistFields"]!.AsArray().Select(f => f!.AsObject())];
+        fields.ForEach(field => Joists(field, motion, corners, unit));
         foreach (var (owner, ring) in Rewriting.Rings(moved).ToList())
         {
             owner["outline"] = new JsonArray([.. ring.Select(p => Point(p!, motion, unit))]);
@@ -26,9 +27,17 @@ public static class Metamorphic
             height!["at"] = Point(height["at"]!, motion, unit);
         }
 
-        foreach (var reading in field["undersides"]?.AsArray() ?? [])
+        foreach (var field in fields)
         {
-            reading!["at"] = Point(reading["at"]!, motion, unit);
+            foreach (var reading in field["undersides"]?.AsArray() ?? [])
+            {
+                reading!["at"] = Point(reading["at"]!, motion, unit);
+            }
+
+            if (field["region"] is JsonArray region)
+            {
+                field["region"] = new JsonArray([.. region.Select(p => Point(p!, motion, unit))]);
+            }
         }
 
         FixtureMoves.Move(moved, motion, p => Point(p, motion, unit));

@@ -136,7 +136,6 @@ public static class CourseLines
             }
         }
 
-        slivers += AtWellCorners(room, lines);
         return new CourseDivision(width, lines, slivers, narrow, Met());
 
         (int, int) Met()
@@ -156,24 +155,6 @@ public static class CourseLines
             slivers += strip < LeastRip ? length : 0;
             narrow += strip < PreferredRip ? length : 0;
         }
-    }
-
-    // a seam along the line of a well's corner cracks: it weighs as a sliver of 600 mm, so that it is laid only to save a longer one
-    private static long AtWellCorners(FramedRoom room, List<long> lines)
-    {
-        long weight = 0;
-        for (var ring = 0; ring < room.OpeningRings.Count; ring++)
-        {
-            if (room.Survey.Room.Openings[ring].IsWell)
-            {
-                foreach (var corner in room.OpeningRings[ring])
-                {
-                    weight += lines.Exists(l => l > room.Board.LowV && l < room.Board.HighV && Math.Abs(l - corner.V) < JointWeights.OffCorner) ? JointWeights.OffCorner : 0;
-                }
-            }
-        }
-
-        return weight;
     }
 
     // edges are walked with the board on the left: an edge towards +u has it above

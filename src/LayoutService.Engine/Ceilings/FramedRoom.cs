@@ -110,6 +110,9 @@ public sealed class FramedRoom
     /// <summary>The least whole step at or above a place across the joists.</summary>
     public long SnapUpAcross(long across) => across + Modulo(GridPhaseAcross - across, GridStep);
 
+    /// <summary>The nearest whole step across the joists.</summary>
+    public long SnapNearAcross(long across) => SnapDownAcross(across + (GridStep / 2));
+
     /// <summary>The greatest whole step at or below a place along the joists.</summary>
     public long SnapDown(long along) => along - Modulo(along - GridPhase, GridStep);
 

@@ -126,6 +126,9 @@ public sealed record BoardFacts
 
     public required int Layers { get; init; }
 
+    /// <summary>Least distance of seams from those of the layer below beside them, and the pieces that show it; null with one layer.</summary>
+    public (Length Least, IReadOnlyList<string> Pieces)? LayerOffset { get; init; }
+
     /// <summary>True when the long edges are square to the supports.</summary>
     public bool Perpendicular { get; init; } = true;
 

@@ -59,6 +59,7 @@ public static class CheckWriter
                 Type = survey.Sheets.Type,
                 Thickness = survey.Sheets.Thickness,
                 Layers = survey.Sheets.Layers,
+                LayerOffset = LayerSearch.Least(sheets),
                 Textured = survey.Sheets.Textured,
                 SupportSpacing = survey.Strapping.Direct ? widest : strapping.WidestSpacing,
                 Supports = survey.Strapping.Direct ? where : strapping.WidestSpacingRows,

@@ -108,6 +108,13 @@ public static class CourseLines
         .Distinct()
         .Take(MostBesideHoles);
 
+    /// <summary>The division into courses of a width with one of its lines at a place.</summary>
+    public static CourseDivision From(FramedRoom room, long width, long line)
+    {
+        var first = room.Board.LowV + Remainder(((line - room.Board.LowV) % width) + width, width);
+        return Divide(room, width, first);
+    }
+
     private static long Remainder(long distance, long width) => distance % width is 0 ? width : distance % width;
 
     private static CourseDivision Divide(FramedRoom room, long width, long first)
@@ -136,7 +143,6 @@ public static class CourseLines
             }
         }
 
-        slivers += AtWellCorners(room, lines);
         return new CourseDivision(width, lines, slivers, narrow, Met());
 
         (int, int) Met()
@@ -156,24 +162,6 @@ public static class CourseLines
             slivers += strip < LeastRip ? length : 0;
             narrow += strip < PreferredRip ? length : 0;
         }
-    }
-
-    // a seam along the line of a well's corner cracks: it weighs as a sliver of 600 mm, so that it is laid only to save a longer one
-    private static long AtWellCorners(FramedRoom room, List<long> lines)
-    {
-        long weight = 0;
-        for (var ring = 0; ring < room.OpeningRings.Count; ring++)
-        {
-            if (room.Survey.Room.Openings[ring].IsWell)
-            {
-                foreach (var corner in room.OpeningRings[ring])
-                {
-                    weight += lines.Exists(l => l > room.Board.LowV && l < room.Board.HighV && Math.Abs(l - corner.V) < JointWeights.OffCorner) ? JointWeights.OffCorner : 0;
-                }
-            }
-        }
-
-        return weight;
     }
 
     // edges are walked with the board on the left: an edge towards +u has it above

@@ -27,28 +27,38 @@ internal static class BoardSteps
                 cut.Sheets.Select(sheet => new Touch(TouchKinds.SheetStock, sheet.Id)));
         }
 
-        foreach (var (course, pieces) in courses)
+        var layers = sheets.Pieces.Max(piece => piece.Layer);
+        foreach (var layer in courses.GroupBy(course => course.Course.Layer))
         {
-            var known = pieces.Where(piece => !piece.MeasureInPlace).ToList();
-            FixtureSteps.CutHoles(list, course, known);
-            Hang(list, course, known, trade);
-            foreach (var piece in pieces.Where(piece => piece.MeasureInPlace))
+            foreach (var (course, pieces) in layer)
             {
-                if (piece.Cutouts.Count > 0)
-                {
-                    // its holes are marked on the piece as it is, not as it was drawn
-                    Measure(list, course, piece, trade);
-                    FixtureSteps.CutHoles(list, course, [piece]);
-                }
-
-                MeasureAndHang(list, course, piece, trade);
+                Hang(list, course, pieces, trade);
             }
-        }
 
-        Screw(list, sheets, trade);
+            Screw(list, [.. sheets.Pieces.Where(piece => piece.Layer == layer.Key)], layers == 1 ? string.Empty : $"Layer {StepList.Number(layer.Key)}: d", trade);
+        }
     }
 
-    private static void Hang(StepList list, Course course, List<BoardPiece> pieces, TradeText trade)
+    // a course: what is cut by the plan first, with its holes; then what is measured in place
+    private static void Hang(StepList list, Course course, IReadOnlyList<BoardPiece> pieces, TradeText trade)
+    {
+        var known = pieces.Where(piece => !piece.MeasureInPlace).ToList();
+        FixtureSteps.CutHoles(list, course, known);
+        HangKnown(list, course, known, trade);
+        foreach (var piece in pieces.Where(piece => piece.MeasureInPlace))
+        {
+            if (piece.Cutouts.Count > 0)
+            {
+                // its holes are marked on the piece as it is, not as it was drawn
+                Measure(list, course, piece, trade);
+                FixtureSteps.CutHoles(list, course, [piece]);
+            }
+
+            MeasureAndHang(list, course, piece, trade);
+        }
+    }
+
+    private static void HangKnown(StepList list, Course course, List<BoardPiece> pieces, TradeText trade)
     {
         if (pieces.Count == 0)
         {
@@ -98,21 +108,21 @@ internal static class BoardSteps
         return rows.Count == 0 ? string.Empty : $" ({StepList.Names(rows)})";
     }
 
-    private static void Screw(StepList list, SheetPlan sheets, TradeText trade)
+    private static void Screw(StepList list, List<BoardPiece> pieces, string layer, TradeText trade)
     {
-        var screws = sheets.Pieces.Sum(piece => piece.Screws);
+        var screws = pieces.Sum(piece => piece.Screws);
 
         // 12 in and 3/8 in: Gypsum Association's guide and trade guides; 300 mm and 10 mm: NBC subsection 9.29.5.
         var (field, edge) = (trade.Of(12, 300), trade.Of(0.375m, 10));
         list.Add(
             Sentence.Of(
                 "screw-board",
-                $"Drive the rest of the ceiling's {StepList.Number(screws)} screws into the {trade.Carrier}s: at most {field} apart along each {trade.Carrier}, {edge} or more from "
+                $"{(layer.Length == 0 ? "D" : layer)}rive the rest of the ceiling's {StepList.Number(screws)} screws into the {trade.Carrier}s: at most {field} apart along each {trade.Carrier}, {edge} or more from "
                 + "every edge, heads just below the paper. Work from the middle of a sheet to its edges.",
                 ("screws", StepList.Number(screws)),
                 ("spacing", field),
                 ("edge", edge)),
-            sheets.Pieces.Select(Touched));
+            pieces.Select(Touched));
     }
 
     /// <summary>Taping, once the ceiling and its bulkheads are boarded.</summary>

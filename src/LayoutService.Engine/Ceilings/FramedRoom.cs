@@ -215,7 +215,12 @@ public sealed class FramedRoom
             .Select(f => (f.Item1.U, f.Item1.V, f.Shape))
             .Order()
             .SelectMany(f => new[] { f.U, f.V, f.Shape.Item1, f.Shape.Item2, f.Shape.Item3, f.Shape.Item4 }));
-        var services = (survey.Services ?? []).SelectMany(s => s.Rings()).Select(ring => RingKey([.. ring.Select(frame.In)])).ToList();
+        var services = (survey.Services ?? []).SelectMany(s => s.Rings().Select(ring =>
+        {
+            var own = RingKey([.. ring.Select(frame.In)]);
+            own.AddRange([s.Top.Units, s.Bottom.Units, s.Clearance.Units]);
+            return own;
+        })).ToList();
         services.Sort(Compare);
         services.ForEach(key.AddRange);
         key.AddRange(survey.JoistFields.SelectMany(f => f.Undersides).Select(r => (frame.In(r.At), r.Level.Units)).Select(r => (r.Item1.U, r.Item1.V, r.Units)).Order()
@@ -235,9 +240,13 @@ public sealed class FramedRoom
     private static List<long> SolidsKey(Survey survey, PlanFrame frame)
     {
         var key = new List<long>(64);
-        foreach (var ring in BulkheadSolids.Of(survey, frame).SelectMany(s => s.Footprint.Patches).SelectMany(p => p.Loops))
+        foreach (var solid in BulkheadSolids.Of(survey, frame))
         {
-            key.AddRange(RingKey([.. ring]));
+            key.AddRange([solid.Underside, solid.Wish.BoardedAbove ? 1 : 0]);
+            foreach (var ring in solid.Footprint.Patches.SelectMany(p => p.Loops))
+            {
+                key.AddRange(RingKey([.. ring]));
+            }
         }
 
         return key;

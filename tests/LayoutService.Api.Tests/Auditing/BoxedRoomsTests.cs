@@ -29,6 +29,22 @@ public sealed class BoxedRoomsTests(Service service) : IClassFixture<Service>
         await AuditedAnswers.AssertCleanAsync(service, Enumerable.Range(1, Count).Except(Open), seed => BoxedRooms.Mixed(Rooms.Next(seed), seed));
     }
 
+    public static TheoryData<string> Changes => MovedRooms.Changes;
+
+    [Theory]
+    [MemberData(nameof(Changes))]
+    public async Task A_room_with_bulkheads_moved_or_listed_otherwise_gets_the_same_plan_moved_with_it(string change)
+    {
+        var rooms = new RoomGenerator(new RoomWishes { ObliqueJoists = false });
+        var found = new List<string>();
+        for (var seed = 1; seed <= 20; seed++)
+        {
+            found.AddRange(await MovedRooms.DifferencesAsync(service, BoxedRooms.Mixed(rooms.Next(seed), seed), change, seed));
+        }
+
+        Assert.True(found.Count == 0, $"{found.Count} differences: {string.Join("\n", found.Take(10))}");
+    }
+
     public static TheoryData<string> Damages => [.. BulkheadDamages.All.Select(m => m.Name)];
 
     [Theory]

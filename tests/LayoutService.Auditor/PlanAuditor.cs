@@ -13,7 +13,7 @@ public static class PlanAuditor
     private static readonly Action<GivenPlan, AuditReport>[] Checks =
     [
         SheetTiling.Check, SheetSizes.Check, ButtBacking.Check, ButtStagger.Check, JointLengths.Check,
-        RowSpacing.Check, RowClearance.Check, RowPositions.Check, WellEdges.Check,
+        RowSpacing.Check, RowClearance.Check, RowPositions.Check, WellEdges.Check, LayerSeams.Check,
         PieceRuns.Check, PieceBearing.Check, PieceJoints.Check, Crossings.Check, Packing.Check, PartitionPlates.Check,
         LumberCuts.Check, LumberCost.Check, SheetCuts.Check, SheetCost.Check,
         TakeoffLines.Check, TakeoffMoney.Check, FixturePlaces.Check, FixtureCutouts.Check, HoleTrims.Check, SummaryFigures.Check, Height.Check, BattFills.Check, BattOrder.Check, WorkOrder.Check, BoxSolids.Check, BoxFrames.Check, BoxCovers.Check, BoxHoles.Check, NumberForm.Check, TapeTexts.Check, Identity.Check,

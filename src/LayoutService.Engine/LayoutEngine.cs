@@ -27,7 +27,10 @@ public static class LayoutEngine
     public static PlanOutcome Plan(Survey survey, WorkMeter? meter) =>
         WorkMeter.Run(meter, () => Plan(survey), () => new PlanOutcome.NotPossible([Findings.TooMuchWork()]));
 
-    public static PlanOutcome Plan(Survey survey)
+    public static PlanOutcome Plan(Survey survey) => RunParts.In(survey) ? RunJoin.Plan(survey, PlanRun) : PlanRun(survey);
+
+    // a room, or a part of one, in which all joists run one way
+    private static PlanOutcome PlanRun(Survey survey)
     {
         var (offered, nothingGetsIn) = StockOnSite.Of(survey);
         if (nothingGetsIn.Count > 0)
@@ -48,7 +51,7 @@ public static class LayoutEngine
             outcome = Plan(FixtureRounds.Regardless(room), grid);
         }
 
-        return outcome is PlanOutcome.NotPossible none && Plentiful.Of(offered, none.Findings) is { } left ? Plan(left) : outcome;
+        return outcome is PlanOutcome.NotPossible none && Plentiful.Of(offered, none.Findings) is { } left ? PlanRun(left) : outcome;
     }
 
     private static PlanOutcome Plan((CeilingWithFixtures? Made, Finding? Obstacle) search, LaidGrid? grid)
@@ -138,6 +141,12 @@ public sealed record CeilingPlan
 
     /// <summary>Priced when they are first asked for.</summary>
     public IReadOnlyList<Alternative> Alternatives => PricedAlternatives.Value;
+
+    /// <summary>The parts in which all joists run one way, with their surveys; none where the whole room is one.</summary>
+    public IReadOnlyList<(Survey Survey, CeilingPlan Plan)> Parts { get; init; } = [];
+
+    /// <summary>Holds the plan against the rules again, with the figures of the whole room that it is a part of.</summary>
+    internal Func<PlanSummary, CutPlan, SheetPlan, (IReadOnlyList<Check> Checks, IReadOnlyList<Caution> Cautions, FloorStiffness? Floor)>? CheckWithin { get; init; }
 
     internal Lazy<IReadOnlyList<WorkStep>> WrittenSteps { get; init; } = new(() => []);
 

@@ -37,8 +37,8 @@ public static partial class JobSheet
             }
 
             pages.Next();
-            Print(pages, tables);
-            CutPictures.Print(pages, plan, new TapeInk(survey.Units), (double)survey.JoistFields[0].RunDegrees);
+            Print(pages, [.. tables, HolePlaces.Of(plan, survey)]);
+            CutPictures.Print(pages, plan, new TapeInk(survey.Units), survey);
             SectionPictures.Print(pages, plan, survey, new TapeInk(survey.Units));
             Print(pages, after);
         }

@@ -64,6 +64,9 @@ public sealed record Survey
 
     public IReadOnlyList<MountWish> Mounts { get; init; } = [];
 
+    /// <summary>What this part of a room knows of the whole; null for a whole room. Set by the engine, never by a caller.</summary>
+    public RunPart? Part { get; init; }
+
     /// <summary>Rule values set by the caller, by rule id, in the rule's own unit.</summary>
     public IReadOnlyDictionary<string, decimal> RuleOverrides { get; init; } = new Dictionary<string, decimal>();
 }

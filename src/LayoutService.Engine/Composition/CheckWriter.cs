@@ -80,7 +80,7 @@ public static class CheckWriter
                 Bridging = Shared(room, field => field.Bridging),
                 JoistThickness = room.Field.Face,
                 JoistSpacing = bay?.Width,
-                ConcealedLength = new Length(Math.Max(room.Frame.SizeU, room.Frame.SizeV)),
+                ConcealedLength = new Length(Math.Max(Math.Max(room.Frame.SizeU, room.Frame.SizeV), survey.Part?.Extent ?? 0)),
                 WallHeight = survey.Room.Heights.Count > 0 ? new Length(survey.Room.Heights.Max(h => h.FloorToJoist.Units)) : null,
                 GreatestStep = plane is null ? strapping.Plane?.StepLeft : new Length(plane.Step),
                 StepFound = plane is null ? strapping.Plane?.StepFound : new Length(plane.Step),

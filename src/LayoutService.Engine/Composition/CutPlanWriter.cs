@@ -97,7 +97,7 @@ public static class CutPlanWriter
         string Name(int run, int piece) => run switch
         {
             -1 => straps.NailerIds[piece],
-            -2 => StrappingWriter.ScabId(piece),
+            -2 => straps.ScabId(piece),
             _ => straps.PieceIds[(run, lumber.Runs[run].Pieces[piece])],
         };
 

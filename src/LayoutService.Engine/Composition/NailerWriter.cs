@@ -36,7 +36,8 @@ internal sealed class NailerWriter(FramedRoom room, CutLumber cut, IReadOnlyList
         var where = nailer.For is { } cause ? new Reason(nailer.Role switch { NailerRole.Header => "fixture", NailerRole.Sister => "joist", _ when IsPartition(nailer) => "partition", _ => "mount" }, cause)
             : _room.BulkheadAt(nailer.Source) is { } bulkhead ? new Reason("bulkhead", [bulkhead.Id])
             : _room.PartitionAt(nailer.Source) is { } partition ? new Reason("partition", [partition.Wish.Id])
-            : nailer.Source >= 0 ? new Reason("wall", [$"W{nailer.Source + 1}"])
+            : _room.OnLine(nailer.Source) ? new Reason("run-break", [.. _room.WallIds(nailer.Source).Where(id => !id.StartsWith('W'))], "at_run_break", "Along the line where the joists change direction: fastened to what carries the joists that end there.")
+            : nailer.Source >= 0 ? new Reason("wall", [.. _room.WallIds(nailer.Source)])
             : new Reason("opening", [_room.Survey.Room.Openings[-nailer.Source - 1].Id]);
         return new Nailer(
             _nailerIds[index],

@@ -28,7 +28,8 @@ public sealed class SheetWriter
         (_room, _chosen, _parts) = (room, chosen, parts);
         _screwed = besides.Count == 0 ? chosen.Layout.Lines : [.. chosen.Layout.Lines.Concat(besides).OrderBy(l => l.At)];
         _layers = [.. chosen.Layers];
-        var before = 0;
+        var taken = room.Survey.Part?.Taken ?? default;
+        var before = taken.Courses;
         foreach (var courses in _layers.Select(l => l.Division.Courses))
         {
             var first = before;
@@ -44,7 +45,7 @@ public sealed class SheetWriter
         PieceIds = new string[parts.Count];
         for (var n = 0; n < Order.Count; n++)
         {
-            PieceIds[Order[n]] = $"S{n + 1}";
+            PieceIds[Order[n]] = $"S{taken.Sheets + n + 1}";
         }
     }
 

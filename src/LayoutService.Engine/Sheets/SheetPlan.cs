@@ -20,6 +20,9 @@ public sealed record SheetPlan
     /// <summary>Length of cut-edge joints that run along the joists (no taper on at least one side).</summary>
     public required Length CutEdgeJointLength { get; init; }
 
+    /// <summary>Length of control joints, where the joists change direction.</summary>
+    public Length ControlJointLength { get; init; }
+
     /// <summary>Length of edges at walls and openings.</summary>
     public required Length PerimeterLength { get; init; }
 
@@ -93,6 +96,9 @@ public enum BoardJointKind
     Butt,
     Tapered,
     CutEdge,
+
+    /// <summary>A control joint: along a line where the joists change direction.</summary>
+    Control,
 }
 
 /// <summary>A seam between two pieces, from one end to the other.</summary>

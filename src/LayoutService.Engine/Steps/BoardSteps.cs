@@ -22,7 +22,7 @@ internal static class BoardSteps
                 Sentence.Of(
                     "check-sheets",
                     $"Lay out {StepList.Number(cut.Sheets.Count)} sheets by the sheet cut plan. Cut each piece just before it is hung, face up; "
-                    + "keep each offcut that the plan uses again and write its next piece on it.",
+                    + "keep each offcut that the plan uses again and write its next piece on it. Sizes in these steps run to the walls; the cut plan's are less the gap left there.",
                     ("sheets", StepList.Number(cut.Sheets.Count))),
                 cut.Sheets.Select(sheet => new Touch(TouchKinds.SheetStock, sheet.Id)));
         }
@@ -32,15 +32,28 @@ internal static class BoardSteps
         {
             foreach (var (course, pieces) in layer)
             {
-                FixtureSteps.CutHoles(list, course, pieces);
-                Hang(list, course, [.. pieces.Where(piece => !piece.MeasureInPlace)], trade);
-                foreach (var piece in pieces.Where(piece => piece.MeasureInPlace))
-                {
-                    MeasureAndHang(list, course, piece, trade);
-                }
+                HangCourse(list, course, pieces, trade);
             }
 
             Screw(list, [.. sheets.Pieces.Where(piece => piece.Layer == layer.Key)], layers == 1 ? string.Empty : $"Layer {StepList.Number(layer.Key)}: d", trade);
+        }
+    }
+
+    private static void HangCourse(StepList list, Course course, IReadOnlyList<BoardPiece> pieces, TradeText trade)
+    {
+        var known = pieces.Where(piece => !piece.MeasureInPlace).ToList();
+        FixtureSteps.CutHoles(list, course, known);
+        Hang(list, course, known, trade);
+        foreach (var piece in pieces.Where(piece => piece.MeasureInPlace))
+        {
+            if (piece.Cutouts.Count > 0)
+            {
+                // its holes are marked on the piece as it is, not as it was drawn
+                Measure(list, course, piece, trade);
+                FixtureSteps.CutHoles(list, course, [piece]);
+            }
+
+            MeasureAndHang(list, course, piece, trade);
         }
     }
 
@@ -51,7 +64,7 @@ internal static class BoardSteps
             return;
         }
 
-        var said = string.Join(", ", pieces.Select(piece => $"{piece.Id} ({trade.Of(piece.Width)} × {trade.Of(piece.Length)})"));
+        var said = string.Join(", ", pieces.Select(piece => $"{piece.Id} ({trade.Cut(piece.Width)} × {trade.Cut(piece.Length)})"));
         list.Add(
             Sentence.Of(
                 "hang-course",
@@ -62,18 +75,29 @@ internal static class BoardSteps
             pieces.Select(Touched));
     }
 
+    private static void Measure(StepList list, Course course, BoardPiece piece, TradeText trade) => list.Add(
+        Sentence.Of(
+            "measure-and-cut",
+            $"Course {course.Id}: measure the place of {piece.Id} at both edges, about {trade.Cut(piece.Width)} × {trade.Cut(piece.Length)}, and cut it to that "
+            + "before its holes are marked.",
+            ("course", course.Id),
+            ("piece", piece.Id),
+            ("width", trade.Cut(piece.Width)),
+            ("length", trade.Cut(piece.Length))),
+        [Touched(piece)]);
+
     private static void MeasureAndHang(StepList list, Course course, BoardPiece piece, TradeText trade)
     {
         var notes = string.Concat(piece.Notes.Select(note => $" {note.Text}"));
+        var measure = piece.Cutouts.Count > 0 ? $"hold {piece.Id} up to its place" : $"measure the place of {piece.Id} at both edges, about {trade.Cut(piece.Width)} × {trade.Cut(piece.Length)}, cut it to that";
         list.Add(
             Sentence.Of(
                 "measure-and-hang",
-                $"Course {course.Id}: measure the place of {piece.Id} at both edges, about {trade.Of(piece.Width)} × {trade.Of(piece.Length)}, "
-                + $"cut it to that and hang it{Backing([piece])}.{notes}",
+                $"Course {course.Id}: {measure} and hang it{Backing([piece])}.{notes}",
                 ("course", course.Id),
                 ("piece", piece.Id),
-                ("width", trade.Of(piece.Width)),
-                ("length", trade.Of(piece.Length))),
+                ("width", trade.Cut(piece.Width)),
+                ("length", trade.Cut(piece.Length))),
             [Touched(piece)]);
     }
 
@@ -92,7 +116,7 @@ internal static class BoardSteps
         list.Add(
             Sentence.Of(
                 "screw-board",
-                $"{(layer.Length == 0 ? "D" : layer)}rive the rest of the {StepList.Number(screws)} screws into the {trade.Carrier}s: at most {field} apart along each {trade.Carrier}, {edge} or more from "
+                $"{(layer.Length == 0 ? "D" : layer)}rive the rest of the ceiling's {StepList.Number(screws)} screws into the {trade.Carrier}s: at most {field} apart along each {trade.Carrier}, {edge} or more from "
                 + "every edge, heads just below the paper. Work from the middle of a sheet to its edges.",
                 ("screws", StepList.Number(screws)),
                 ("spacing", field),

@@ -4,7 +4,7 @@ using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Takeoff;
 
-/// <summary>What bulkheads add: frame lumber and its spares, frame screws, bead, fireblocking, access panels.</summary>
+/// <summary>What bulkheads add: frame lumber and its spares, frame screws, bead, fireblocking, access panels; and trim in length, for control joints as well.</summary>
 internal static class BoxLines
 {
     public static IEnumerable<TakeoffLine> Lumber(TakeoffFacts facts, PriceBook prices)
@@ -61,6 +61,7 @@ internal static class BoxLines
         {
             Count(facts, TakeoffCodes.BulkheadScrew, "Wood screw for bulkhead frames, to suit", Measure.Fastener, boxes.Sum(b => b.Members.Count) * 4, "two at each end of every member", prices.Waste("fasteners", facts.Allowances.FastenerWaste)),
             Bead(facts),
+            Run(facts, TakeoffCodes.ControlJoint, "Control joint trim for gypsum board", facts.Sheets.ControlJointLength, "lines where the joists change direction"),
             Run(facts, TakeoffCodes.Fireblocking, "Fireblocking where bulkheads meet walls and joist bays, as the code wants it", boxes.SelectMany(b => b.Fireblocking).Aggregate(Length.Zero, (sum, t) => sum + t.Length), "walls that bulkheads run along"),
             Count(facts, TakeoffCodes.AccessPanel, "Access panel", Measure.Panel, facts.Bulkheads.AccessPanels.Count, "services that must be reached later", 0),
         };

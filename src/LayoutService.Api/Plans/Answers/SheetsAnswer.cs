@@ -21,6 +21,9 @@ public sealed record SheetsAnswer
     /// <summary>Length of seams along the joists without a taper on both sides.</summary>
     public required decimal CutEdgeJointLength { get; init; }
 
+    /// <summary>Length of control joints, on the lines where the joists change direction; absent where all run one way.</summary>
+    public decimal? ControlJointLength { get; init; }
+
     /// <summary>Length of edges at walls and openings.</summary>
     public required decimal PerimeterLength { get; init; }
 
@@ -118,7 +121,7 @@ public sealed record CutoutAnswer(string FixtureId, PointAnswer Corner, PointAns
 public sealed record HoleSizeAnswer(decimal? Diameter, decimal? Width, decimal? Height);
 
 /// <summary>A seam between two pieces.</summary>
-/// <param name="Kind">`butt`, `tapered` or `cut-edge`.</param>
+/// <param name="Kind">`butt`, `tapered`, `cut-edge` or `control`.</param>
 /// <param name="PieceA">One piece.</param>
 /// <param name="PieceB">The other.</param>
 /// <param name="From">Its start.</param>

@@ -19,4 +19,8 @@ public sealed class LayeredRoomsTests(Service service) : IClassFixture<Service>
         await AuditedAnswers.AssertCleanAsync(
             service, Enumerable.Range(1, Count / 2), seed => DirectRooms.Of(LayeredRooms.Of(Rooms.Next(seed), seed)),
             refused => refused.Contains("sheets_do_not_reach", StringComparison.Ordinal));
+
+    [Fact]
+    public async Task Rooms_with_layers_whose_joists_run_two_ways_are_planned_and_the_auditor_finds_nothing() =>
+        await AuditedAnswers.AssertCleanAsync(service, Enumerable.Range(1, Count / 4), seed => LayeredRooms.Of(TwoWayRooms.Of(Rooms.Next(seed), seed), seed));
 }

@@ -28,8 +28,7 @@ public sealed class SheetWriter
         (_room, _chosen, _parts) = (room, chosen, parts);
         _screwed = besides.Count == 0 ? chosen.Layout.Lines : [.. chosen.Layout.Lines.Concat(besides).OrderBy(l => l.At)];
         _layers = [.. chosen.Layers];
-        var taken = room.Survey.Part?.Taken ?? default;
-        var before = taken.Courses;
+        var before = room.Survey.Part?.Taken.Courses ?? 0;
         foreach (var courses in _layers.Select(l => l.Division.Courses))
         {
             var first = before;
@@ -45,7 +44,7 @@ public sealed class SheetWriter
         PieceIds = new string[parts.Count];
         for (var n = 0; n < Order.Count; n++)
         {
-            PieceIds[Order[n]] = $"S{taken.Sheets + n + 1}";
+            PieceIds[Order[n]] = $"S{(room.Survey.Part?.Taken.Sheets ?? 0) + n + 1}";
         }
     }
 

@@ -32,18 +32,19 @@ internal static class BoardSteps
         {
             foreach (var (course, pieces) in layer)
             {
-                HangCourse(list, course, pieces, trade);
+                Hang(list, course, pieces, trade);
             }
 
             Screw(list, [.. sheets.Pieces.Where(piece => piece.Layer == layer.Key)], layers == 1 ? string.Empty : $"Layer {StepList.Number(layer.Key)}: d", trade);
         }
     }
 
-    private static void HangCourse(StepList list, Course course, IReadOnlyList<BoardPiece> pieces, TradeText trade)
+    // a course: what is cut by the plan first, with its holes; then what is measured in place
+    private static void Hang(StepList list, Course course, IReadOnlyList<BoardPiece> pieces, TradeText trade)
     {
         var known = pieces.Where(piece => !piece.MeasureInPlace).ToList();
         FixtureSteps.CutHoles(list, course, known);
-        Hang(list, course, known, trade);
+        HangKnown(list, course, known, trade);
         foreach (var piece in pieces.Where(piece => piece.MeasureInPlace))
         {
             if (piece.Cutouts.Count > 0)
@@ -57,7 +58,7 @@ internal static class BoardSteps
         }
     }
 
-    private static void Hang(StepList list, Course course, List<BoardPiece> pieces, TradeText trade)
+    private static void HangKnown(StepList list, Course course, List<BoardPiece> pieces, TradeText trade)
     {
         if (pieces.Count == 0)
         {

@@ -13,8 +13,8 @@ namespace LayoutService.Engine.Composition;
 /// </summary>
 internal static class LayerSearch
 {
-    /// <summary>Seams of one layer from those of the next, side by side: 250 mm (10 in). Common practice, no source.</summary>
-    public const long Offset = 250 * Length.PerMillimetre;
+    /// <summary>Seams of one layer from those of the next, side by side: 10 in (254 mm), which keeps 250 mm too. Common practice, no source.</summary>
+    public const long Offset = 10 * Length.PerInch;
 
     /// <summary>The layouts of the second layer and up.</summary>
     public static IReadOnlyList<SheetLayout> Of(FramedRoom room, SheetLayout first)

@@ -171,38 +171,14 @@ public sealed class FramedRoom
     {
         var plain = PlanFrame.Of(survey.Room.Outline, survey.JoistFields[0].RunDegrees);
         var poses = Mirrors.Select(m => plain.Mirrored(m.U, m.V)).ToList();
-        poses = Least(poses, frame => Pose(survey, frame));
+        poses = PoseKeys.Least(poses, frame => Pose(survey, frame));
         if (poses.Count > 1 && survey.Bulkheads.Count > 0)
         {
             // what else decides the plan is alike in these; bulkheads take long to size, so they are asked last
-            poses = Least(poses, frame => SolidsKey(survey, frame));
+            poses = PoseKeys.Least(poses, frame => SolidsKey(survey, frame));
         }
 
         return new FramedRoom(survey, poses[0]);
-    }
-
-    // those with the least key, in their order
-    private static List<PlanFrame> Least(List<PlanFrame> frames, Func<PlanFrame, List<long>> keyOf)
-    {
-        var least = new List<PlanFrame>(frames.Count);
-        List<long>? leastKey = null;
-        foreach (var frame in frames)
-        {
-            var key = keyOf(frame);
-            var order = leastKey is null ? -1 : Compare(key, leastKey);
-            if (order < 0)
-            {
-                least.Clear();
-                leastKey = key;
-            }
-
-            if (order <= 0)
-            {
-                least.Add(frame);
-            }
-        }
-
-        return least;
     }
 
     private IEnumerable<Uv> WellCorners(Survey survey) => OpeningRings.Where((_, i) => survey.Room.Openings[i].IsWell).SelectMany(ring => ring);
@@ -213,17 +189,17 @@ public sealed class FramedRoom
     private static List<long> Pose(Survey survey, PlanFrame frame)
     {
         var key = new List<long>(64);
-        key.AddRange(RingKey([.. survey.Room.Outline.Select(frame.In)]));
+        key.AddRange(PoseKeys.RingKey([.. survey.Room.Outline.Select(frame.In)]));
         var openings = survey.Room.Openings
             .Select(o =>
             {
-                var ring = RingKey([.. o.Outline.Select(frame.In)]);
+                var ring = PoseKeys.RingKey([.. o.Outline.Select(frame.In)]);
                 ring.Add(o.Clearance.Units);
                 ring.Add((long)o.Kind);
                 return ring;
             })
             .ToList();
-        openings.Sort(Compare);
+        openings.Sort(PoseKeys.Compare);
         openings.ForEach(key.AddRange);
         var whole = new Span(0, frame.SizeU);
         foreach (var joist in FloorJoists.MembersOf(survey, frame).OrderBy(m => m.At).ThenBy(m => m.Along.Lo).ThenBy(m => m.Along.Hi).ThenBy(m => m.Face))
@@ -242,11 +218,11 @@ public sealed class FramedRoom
             .SelectMany(f => new[] { f.U, f.V, f.Shape.Item1, f.Shape.Item2, f.Shape.Item3, f.Shape.Item4 }));
         var services = (survey.Services ?? []).SelectMany(s => s.Rings().Select(ring =>
         {
-            var own = RingKey([.. ring.Select(frame.In)]);
+            var own = PoseKeys.RingKey([.. ring.Select(frame.In)]);
             own.AddRange([s.Top.Units, s.Bottom.Units, s.Clearance.Units]);
             return own;
         })).ToList();
-        services.Sort(Compare);
+        services.Sort(PoseKeys.Compare);
         services.ForEach(key.AddRange);
         key.AddRange(survey.JoistFields.SelectMany(f => f.Undersides).Select(r => (frame.In(r.At), r.Level.Units)).Select(r => (r.Item1.U, r.Item1.V, r.Units)).Order()
             .SelectMany(r => new[] { r.U, r.V, r.Units }));
@@ -255,7 +231,7 @@ public sealed class FramedRoom
         {
             // either end of a line may be named first
             var line = partition.Line.Select(frame.In).Select(p => new[] { p.U, p.V }).ToList();
-            key.AddRange(new[] { line.SelectMany(p => p).ToList(), Enumerable.Reverse(line).SelectMany(p => p).ToList() }.Order(Comparer<List<long>>.Create(Compare)).First());
+            key.AddRange(new[] { line.SelectMany(p => p).ToList(), Enumerable.Reverse(line).SelectMany(p => p).ToList() }.Order(Comparer<List<long>>.Create(PoseKeys.Compare)).First());
             key.Add(partition.Thickness.Units);
         }
 
@@ -271,51 +247,10 @@ public sealed class FramedRoom
             key.AddRange([solid.Underside, solid.Wish.BoardedAbove ? 1 : 0]);
             foreach (var ring in solid.Footprint.Patches.SelectMany(p => p.Loops))
             {
-                key.AddRange(RingKey([.. ring]));
+                key.AddRange(PoseKeys.RingKey([.. ring]));
             }
         }
 
         return key;
-    }
-
-    private static List<long> RingKey(Uv[] ring)
-    {
-        if (Rings.TwiceArea(ring) < 0)
-        {
-            Array.Reverse(ring);
-        }
-
-        ring = Rings.WithoutStraightCorners(ring);
-        var first = 0;
-        for (var i = 1; i < ring.Length; i++)
-        {
-            if ((ring[i].U, ring[i].V).CompareTo((ring[first].U, ring[first].V)) < 0)
-            {
-                first = i;
-            }
-        }
-
-        var key = new List<long>(2 * ring.Length);
-        for (var i = 0; i < ring.Length; i++)
-        {
-            var corner = ring[(first + i) % ring.Length];
-            key.Add(corner.U);
-            key.Add(corner.V);
-        }
-
-        return key;
-    }
-
-    private static int Compare(List<long> a, List<long> b)
-    {
-        for (var i = 0; i < Math.Min(a.Count, b.Count); i++)
-        {
-            if (a[i] != b[i])
-            {
-                return a[i].CompareTo(b[i]);
-            }
-        }
-
-        return a.Count.CompareTo(b.Count);
     }
 }

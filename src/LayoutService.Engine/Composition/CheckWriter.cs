@@ -85,7 +85,7 @@ public static class CheckWriter
                 GreatestStep = plane is null ? strapping.Plane?.StepLeft : new Length(plane.Step),
                 StepFound = plane is null ? strapping.Plane?.StepFound : new Length(plane.Step),
                 StepAt = plane?.Joists ?? strapping.Plane?.StepRows ?? [],
-                ConcealedArea = decimal.Round((decimal)sheets.Pieces.Sum(p => p.AreaSquareMetres), 3),
+                ConcealedArea = decimal.Round((decimal)sheets.OfLayer(1).Pieces.Sum(p => p.AreaSquareMetres), 3),
             },
             Existing = survey.Room.Existing,
             ExistingMassPerArea = ExistingMass(survey.Room.Existing),

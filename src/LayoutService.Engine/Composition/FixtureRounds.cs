@@ -74,7 +74,7 @@ public static class FixtureRounds
             return (chosen, obstacle);
         }
 
-        return LayerSearch.Of(chosen.BoardRoom ?? room, chosen.Layout) is { } upper ? (chosen with { Upper = upper }, null) : (null, Findings.SheetsDoNotReach());
+        return (chosen with { Upper = LayerSearch.Of(chosen.BoardRoom ?? room, chosen.Layout) }, null);
     }
 
     /// <summary>The fixtures that are let into the ceiling's board: all but those in bulkheads.</summary>

@@ -16,35 +16,39 @@ internal static class JoinedSheets
 
     public static SheetPlan Of(RunParts division, IReadOnlyList<SheetPlan> parts)
     {
+        var layers = parts.Max(p => p.Layers);
         var control = division.Lines.SelectMany(line => Joints(division, line, parts)).ToList();
-        var length = new Length(control.Sum(j => j.Length.Units));
+
+        // every layer stops there; the trim covers the one that shows
+        var length = new Length(control.Where(j => j.Layer == layers).Sum(j => j.Joint.Length.Units));
         return new SheetPlan
         {
             Courses = [.. parts.SelectMany(p => p.Courses)],
             Pieces = [.. parts.SelectMany(p => p.Pieces)],
-            Joints = [.. parts.SelectMany(p => p.Joints), .. control],
+            Joints = [.. parts.SelectMany(p => p.Joints), .. control.Select(j => j.Joint)],
             ButtJointLength = new Length(parts.Sum(p => p.ButtJointLength.Units)),
             TaperedJointLength = new Length(parts.Sum(p => p.TaperedJointLength.Units)),
             CutEdgeJointLength = new Length(parts.Sum(p => p.CutEdgeJointLength.Units)),
             ControlJointLength = length,
             PerimeterLength = new Length(parts.Sum(p => p.PerimeterLength.Units)) - (length * 2),
             StartWalls = [],
+            WellBeads = [.. parts.SelectMany(p => p.WellBeads)],
         };
     }
 
-    private static IEnumerable<BoardJoint> Joints(RunParts division, (Uv From, Uv To) line, IReadOnlyList<SheetPlan> parts)
+    private static IEnumerable<(BoardJoint Joint, int Layer)> Joints(RunParts division, (Uv From, Uv To) line, IReadOnlyList<SheetPlan> parts)
     {
-        var edges = parts.SelectMany((part, n) => part.Pieces.SelectMany(piece => EdgesOn(division, line, piece).Select(e => (Part: n, Piece: piece.Id, e.A, e.B)))).ToList();
+        var edges = parts.SelectMany((part, n) => part.Pieces.SelectMany(piece => EdgesOn(division, line, piece).Select(e => (Part: n, Piece: piece.Id, piece.Layer, e.A, e.B)))).ToList();
         foreach (var one in edges)
         {
-            foreach (var other in edges.Where(e => e.Part > one.Part))
+            foreach (var other in edges.Where(e => e.Part > one.Part && e.Layer == one.Layer))
             {
                 var from = one.A.Along > other.A.Along ? one.A : other.A;
                 var to = one.B.Along < other.B.Along ? one.B : other.B;
                 if (to.Along - from.Along > Near)
                 {
-                    yield return new BoardJoint(
-                        BoardJointKind.Control, one.Piece, other.Piece, from.At, to.At, new Length((long)Math.Round(to.Along - from.Along)));
+                    yield return (
+                        new BoardJoint(BoardJointKind.Control, one.Piece, other.Piece, from.At, to.At, new Length((long)Math.Round(to.Along - from.Along))), one.Layer);
                 }
             }
         }

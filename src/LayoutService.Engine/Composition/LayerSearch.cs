@@ -13,35 +13,51 @@ namespace LayoutService.Engine.Composition;
 /// </summary>
 internal static class LayerSearch
 {
-    /// <summary>Seams of one layer from those of the next, side by side: 250 mm (10 in). Common practice, no source.</summary>
-    public const long Offset = 250 * Length.PerMillimetre;
+    /// <summary>Seams of one layer from those of the next, side by side: 10 in (254 mm), which keeps 250 mm too. Common practice, no source.</summary>
+    public const long Offset = 10 * Length.PerInch;
 
-    /// <summary>The layouts of the second layer and up; null where one cannot be laid at all.</summary>
-    public static IReadOnlyList<SheetLayout>? Of(FramedRoom room, SheetLayout first)
+    /// <summary>The layouts of the second layer and up.</summary>
+    public static IReadOnlyList<SheetLayout> Of(FramedRoom room, SheetLayout first)
     {
         var layers = new List<SheetLayout>();
         for (var below = first; layers.Count + 1 < room.Survey.Sheets.Layers; below = layers[^1])
         {
-            if (Best(room, below, Holding(room, below)) is not { } layer && (layer = Best(room, below, room)) is null)
-            {
-                return null;
-            }
-
-            layers.Add(layer);
+            layers.Add(Over(room, below));
         }
 
         return layers;
     }
 
-    private static SheetLayout? Best(FramedRoom room, SheetLayout below, FramedRoom held)
+    // within a layer butts are staggered first, then it keeps off the seams below; where no layer can be laid else, it lies as the one below
+    private static SheetLayout Over(FramedRoom room, SheetLayout below)
     {
-        var budget = SearchBudget.For(room.Survey.Effort);
+        var held = Holding(room, below);
+        var quick = SearchBudget.For(room.Survey.Effort);
+        SheetLayout? best = null;
+        foreach (var (within, budget) in new[] { (held, quick), (held, SearchBudget.For(Effort.Thorough)), (room, quick), (room, SearchBudget.For(Effort.Thorough)) })
+        {
+            if (Best(room, below, within, budget) is { } layer && (best is null || layer.Penalty < best.Penalty))
+            {
+                best = layer;
+            }
+
+            if (best is { Penalty: 0 })
+            {
+                return best;
+            }
+        }
+
+        return best ?? below;
+    }
+
+    private static SheetLayout? Best(FramedRoom room, SheetLayout below, FramedRoom held, SearchBudget budget)
+    {
         var prices = new StockPrices(room.Survey.Sheets);
         var pricing = new SheetPricing(room.Survey.Sheets, prices);
         var weights = new JointWeights(room, prices, StrapWeight.Of(room.Survey, prices));
         var options = new Dictionary<long, CourseOptions>();
         var found = new List<(SheetLayout Layout, SheetSearch Search, int[] Choice)>();
-        foreach (var division in Divisions(room, prices, below).Take(2 * budget.Divisions))
+        foreach (var division in Divisions(room, prices, below))
         {
             if (!options.TryGetValue(division.SheetWidth, out var over))
             {
@@ -56,14 +72,19 @@ internal static class LayerSearch
                 var (layout, carried) = search.Carried(guessed, choice);
                 found.Add((layout, search, carried));
             }
+
+            if (found.Count == 2 * budget.Divisions)
+            {
+                break;
+            }
         }
 
         return found.OrderBy(f => Key(f.Layout)).Take(budget.Improved)
             .Select(f => f.Search.Improve(f.Layout, f.Choice, budget.Costings))
             .MinBy(Key);
 
-        (int, int, long, long, long, int) Key(SheetLayout layout) => (
-            Near(layout.Division, below.Division), layout.Division.Holes.Firm, layout.Division.Slivers, layout.Penalty, layout.Cost, layout.ButtCount);
+        (long, int, int, long, long, int) Key(SheetLayout layout) => (
+            layout.Penalty, Near(layout.Division, below.Division), layout.Division.Holes.Firm, layout.Division.Slivers, layout.Cost, layout.ButtCount);
     }
 
     private static IEnumerable<CourseDivision> Divisions(FramedRoom room, StockPrices prices, SheetLayout below)

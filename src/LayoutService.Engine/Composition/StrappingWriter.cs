@@ -176,7 +176,7 @@ public sealed class StrappingWriter
             for (var p = place - 1; p >= 0 && found[line] is null; p--)
             {
                 var other = LinesInOrder[p];
-                if (AtOut(other) < AtOut(line) && Beside(_chosen.Lines[other].Stretches, _chosen.Lines[line].Stretches))
+                if (AtOut(other) < AtOut(line) && _chosen.Lines[other].IsBeside(_chosen.Lines[line]))
                 {
                     found[line] = other;
                 }
@@ -184,22 +184,6 @@ public sealed class StrappingWriter
         }
 
         return found;
-    }
-
-    private static bool Beside(IReadOnlyList<Stretch> some, IReadOnlyList<Stretch> others)
-    {
-        for (var i = 0; i < some.Count; i++)
-        {
-            for (var j = 0; j < others.Count; j++)
-            {
-                if (some[i].Across.Overlaps(others[j].Across))
-                {
-                    return true;
-                }
-            }
-        }
-
-        return false;
     }
 
     private List<Reason> Reasons(int line, int? before, IReadOnlyDictionary<int, List<string>> buttsOnLine)

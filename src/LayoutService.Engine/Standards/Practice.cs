@@ -43,6 +43,7 @@ public sealed class Practice
         ButtEdgeWood = Length("butt-edge-wood");
         MinButtStaggerRows = Count("butt-stagger-rows");
         CornerButtClear = Length("butt-from-corner");
+        LayerSeamOffset = Length("layer-seam-offset");
         RipPreferred = Length("rip-preferred");
         RipLeast = Length("rip-least");
         BoardPieceLeast = Length("board-piece-least");
@@ -153,6 +154,9 @@ public sealed class Practice
 
     /// <summary>Butt joint from the line of an inside corner.</summary>
     public Cited<Length> CornerButtClear { get; }
+
+    /// <summary>Seams of a layer of board from those of the layer below, side by side.</summary>
+    public Cited<Length> LayerSeamOffset { get; }
 
     /// <summary>Strip of board at a wall, preferred width.</summary>
     public Cited<Length> RipPreferred { get; }

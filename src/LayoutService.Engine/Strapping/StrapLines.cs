@@ -4,44 +4,6 @@ using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Strapping;
 
-/// <summary>How one end of a stretch of strap finishes.</summary>
-public enum StretchEnd
-{
-    Wall,
-    Opening,
-    Bulkhead,
-
-    /// <summary>On a joist, in the open: a short strap past its last support.</summary>
-    Joist,
-
-    /// <summary>On a joist beside a hole that the row is trimmed round.</summary>
-    Fixture,
-}
-
-/// <summary>
-/// One uninterrupted run of a row, wall to wall, in the working frame; the centre line reaches the wall. A bevelled end
-/// carries its degrees off square and how far its long point stands past the centre line.
-/// </summary>
-public sealed record Stretch(
-    Span Across, StretchEnd LowEnd, StretchEnd HighEnd, int LowSource, int HighSource, double LowBevel, double HighBevel, bool LowLongUp, bool HighLongUp)
-{
-    public long LongPoint(bool high, long half)
-    {
-        var degrees = high ? HighBevel : LowBevel;
-        return degrees == 0 ? 0 : (long)Math.Ceiling(half * Math.Tan(degrees * Math.PI / 180));
-    }
-}
-
-/// <summary>A row as it lies: its centre along the joists and its stretches.</summary>
-public sealed record StrapLine(long At, bool Through, IReadOnlyList<Stretch> Stretches, WallRow? Serves)
-{
-    /// <summary>True when it lies beside another, nearer on centre than a gap. Run on past two supports, a short strap may.</summary>
-    public bool LiesOn(StrapLine other, long gap) =>
-        Math.Abs(other.At - At) < gap && other.Stretches.Any(s => Stretches.Any(own => own.Across.Overlaps(s.Across)));
-
-    public BearingLine Bearing { get; } = new(At, [.. Stretches.Select(s => s.Across)], Through, !Through && Serves is null);
-}
-
 /// <summary>
 /// Lays rows between the walls. A row goes wherever its whole face fits; at an oblique wall its end is bevelled to the
 /// wall, up to 75 degrees off square (common practice, no source); a steeper end is cut square where the face still fits.

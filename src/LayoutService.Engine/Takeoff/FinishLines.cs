@@ -1,6 +1,7 @@
 using System.Globalization;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Measures;
+using LayoutService.Engine.Sheets;
 
 namespace LayoutService.Engine.Takeoff;
 
@@ -69,7 +70,7 @@ internal static class FinishLines
 
         var face = plan.Pieces.Where(piece => piece.Layer == layer).Select(piece => piece.Id).ToHashSet();
         return plan.Joints
-            .Where(joint => face.Contains(joint.PieceA))
+            .Where(joint => joint.Kind != BoardJointKind.Control && face.Contains(joint.PieceA))
             .Aggregate(Length.Zero, (sum, joint) => sum + joint.Length);
     }
 

@@ -14,7 +14,7 @@ internal static class DirectBoard
     private const double Overhang = 150;
     private static readonly Action<GivenPlan, AuditReport>[] OfBoard =
     [
-        SheetTiling.Check, SheetSizes.Check, ButtStagger.Check, JointLengths.Check, SheetCuts.Check, SheetCost.Check, TakeoffLines.Check, FixtureCutouts.Check,
+        SheetTiling.Check, SheetSizes.Check, ButtStagger.Check, JointLengths.Check, SheetCuts.Check, SheetCost.Check, TakeoffLines.Check, FixtureCutouts.Check, LayerSeams.Check,
     ];
 
     private static readonly Action<GivenPlan, AuditReport>[] OfStraps =

@@ -60,7 +60,7 @@ internal static class FixtureLimits
     public static double Gap(GivenPlan plan)
     {
         var (json, unit) = (plan.Room.Json, plan.Room.Unit);
-        var board = json.Member("sheets").Member("thickness").Length(unit) ?? 12.7;
+        var board = (json.Member("sheets").Member("thickness").Length(unit) ?? 12.7) * plan.Room.Sheets.Layers;
         var strap = json.Member("strapping").Member("size");
         var thickness = strap.Member("thickness").Length(unit)
             ?? (strap.Member("name").Text() is { } name && name.StartsWith('2') ? plan.Room.Imperial ? 38.1 : 38 : plan.Room.Imperial ? 19.05 : 19);

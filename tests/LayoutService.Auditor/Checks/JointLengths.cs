@@ -14,13 +14,14 @@ internal static class JointLengths
     {
         var sheets = plan.Json.Member("sheets");
         double? Stated(string name) => sheets.Member(name).Length(plan.Room.Unit);
-        if (plan.Room.Sheets.Layers != 1 || Stated("buttJointLength") is not { } butt)
+        if (Stated("buttJointLength") is not { } butt)
         {
             return;
         }
 
-        var across = plan.Seams.Where(s => s.Run == SeamRun.Butt).Sum(s => s.Stretch.Length) / 2;
-        var along = plan.Seams.Where(s => s.Run == SeamRun.Along).Sum(s => s.Stretch.Length) / 2;
+        // what is finished is the layer that shows; every layer's joints are listed
+        var across = plan.Seams.Where(s => s.Run == SeamRun.Butt && s.Board.Layer == plan.Room.Sheets.Layers).Sum(s => s.Stretch.Length) / 2;
+        var along = plan.Seams.Where(s => s.Run == SeamRun.Along && s.Board.Layer == plan.Room.Sheets.Layers).Sum(s => s.Stretch.Length) / 2;
         Same("buttJointLength", butt, across, report);
         if (Stated("taperedJointLength") is { } tapered)
         {
@@ -35,7 +36,7 @@ internal static class JointLengths
         var listed = sheets.Member("joints").Items().Sum(j => j.Member("length").Length(plan.Room.Unit) ?? 0);
         if (sheets.Member("joints") is not null)
         {
-            Same("joints", listed, across + along, report);
+            Same("joints", listed, plan.Seams.Where(s => s.Run != SeamRun.Oblique).Sum(s => s.Stretch.Length) / 2, report);
         }
     }
 

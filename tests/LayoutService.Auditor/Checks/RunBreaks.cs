@@ -34,7 +34,10 @@ internal static class RunBreaks
         }
 
         var sheets = plan.Json.Member("sheets");
-        var joints = sheets.Member("joints").Items().ToList();
+
+        // what is finished is the layer that shows
+        var shown = sheets.Member("pieces").Items().Where(p => (p.Member("layer").Decimal() ?? 1) == plan.Room.Sheets.Layers).Select(p => p.Member("id").Text()).ToHashSet();
+        var joints = sheets.Member("joints").Items().Where(j => shown.Contains(j.Member("pieceA").Text())).ToList();
         foreach (var (name, kind) in new[] { ("buttJointLength", "butt"), ("taperedJointLength", "tapered"), ("cutEdgeJointLength", "cut-edge"), ("controlJointLength", "control") })
         {
             var (stated, listed) = (sheets.Member(name).Length(unit) ?? 0, joints.Where(j => j.Member("kind").Text() == kind).Sum(j => j.Member("length").Length(unit) ?? 0));

@@ -96,9 +96,12 @@ internal sealed class PartAnswer(JsonElement answer, double unit, Geometry floor
         var courses = sheets["pieces"]!.AsArray().Select(p => Text(p!["course"])).ToHashSet();
         Keep(sheets, "courses", c => courses.Contains(Text(c["id"])));
         Shift(sheets, "courses", boardAcross, "from", "to");
+        int Layer(JsonNode? piece) => piece!["layer"]?.GetValue<int>() ?? 1;
+        var last = sheets["pieces"]!.AsArray().Select(Layer).DefaultIfEmpty(1).Max();
+        var shown = sheets["pieces"]!.AsArray().Where(p => Layer(p) == last).Select(p => Text(p!["id"])).ToHashSet();
         foreach (var (name, kind) in new[] { ("buttJointLength", "butt"), ("taperedJointLength", "tapered"), ("cutEdgeJointLength", "cut-edge") })
         {
-            sheets[name] = sheets["joints"]!.AsArray().Where(j => Text(j!["kind"]) == kind).Sum(j => j!["length"]!.GetValue<double>());
+            sheets[name] = sheets["joints"]!.AsArray().Where(j => shown.Contains(Text(j!["pieceA"]))).Where(j => Text(j!["kind"]) == kind).Sum(j => j!["length"]!.GetValue<double>());
         }
 
         sheets.Remove("perimeterLength");

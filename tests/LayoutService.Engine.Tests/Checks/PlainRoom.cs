@@ -67,6 +67,7 @@ internal static class PlainRoom
         {
             InsulationMassPerArea = 3m,
             FireRating = "1 h",
+            Board = facts.Board with { LayerOffset = (In(5), ["S1"]) },
             CablesInGap = ["C1"],
             CableToStrap = In(1),
             Unreached = ["B2"],

@@ -275,6 +275,7 @@ internal static class RulePairs
         "doubled-joist-gap",
         "fasteners-per-block",
         "fixture-conflicts",
+        "layer-seam-offset",
         "service-covered",
         "grid-illuminance",
         "grid-spacing-to-height",

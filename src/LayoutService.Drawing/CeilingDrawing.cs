@@ -19,7 +19,7 @@ public static class CeilingDrawing
         var say = new TapeInk(survey.Units);
         var (straps, sheets) = (layers.HasFlag(Layers.Straps) || layers.HasFlag(Layers.Marks), layers.HasFlag(Layers.Sheets));
         var batts = layers.HasFlag(Layers.Insulation) && plan.Insulation is { Fills.Count: > 0 };
-        var pictures = Math.Max(1, (straps ? 1 : 0) + (sheets ? 1 : 0) + (batts ? 1 : 0));
+        var pictures = Math.Max(1, (straps ? 1 : 0) + (sheets ? plan.Sheets.Layers : 0) + (batts ? 1 : 0));
         var first = PlanView.Of(survey.Room.Outline, default);
         var marked = straps && layers.HasFlag(Layers.Marks);
         var (level, upright) = marked ? (RowMarks.Of(plan, survey, true, say), RowMarks.Of(plan, survey, false, say)) : (null, null);
@@ -33,7 +33,7 @@ public static class CeilingDrawing
         var step = beside ? new Spot(wide + left + Margin, 0) : new Spot(0, high + below + Margin + HeadHeight);
         var width = left + wide + Margin + ((pictures - 1) * step.X);
         var height = HeadHeight + Margin + high + below + ((pictures - 1) * step.Y);
-        var legend = layers.HasFlag(Layers.Legend) ? Legend.Entries(plan) : [];
+        var legend = layers.HasFlag(Layers.Legend) ? Legend.Entries(plan, layers.HasFlag(Layers.Services) && survey.Services is { Count: > 0 }) : [];
         var legendRows = Legend.Rows(legend, Math.Max(width, 320));
         width = Math.Max(width, 320);
         using var ink = new SvgInk(
@@ -64,13 +64,14 @@ public static class CeilingDrawing
             Low(ink, plan, layers & ~Layers.Bulkheads, first.At(origin), labels, say, onBoard: false);
         }
 
-        if (sheets)
+        for (var layer = 1; sheets && layer <= plan.Sheets.Layers; layer++)
         {
-            var place = straps ? new Spot(origin.X + step.X, origin.Y + step.Y) : origin;
+            var steps = layer - (straps ? 0 : 1);
+            var place = new Spot(origin.X + (steps * step.X), origin.Y + (steps * step.Y));
             var labels = new LabelField(paper);
-            Head(ink, first.At(place), "Board, as it hangs (seen from above)", labels);
+            Head(ink, first.At(place), plan.Sheets.Layers == 1 ? "Board, as it hangs (seen from above)" : $"Layer {layer} of the board (seen from above)", labels);
             Shared(ink, plan, survey, layers & ~Layers.Joists, first.At(place), labels, say);
-            SheetLayer.Draw(ink, plan.Sheets, first.At(place), labels, say);
+            SheetLayer.Draw(ink, plan.Sheets.OfLayer(layer), first.At(place), labels, say);
             Low(ink, plan, layers, first.At(place), labels, say, onBoard: true);
         }
 

@@ -41,7 +41,7 @@ internal sealed class RowMarks
 
         ink.Group(_group, null);
         var rows = _marks
-            .Select(m => (m.Text, End: Ends(view, m.Row, level)))
+            .Select(m => (m.Text, End: Ends(view, m.Row, m.Mark, level)))
             .OrderBy(m => level ? m.End.Y : m.End.X)
             .ToList();
         var places = Spread(
@@ -70,10 +70,14 @@ internal sealed class RowMarks
         ink.EndGroup();
     }
 
-    private static Spot Ends(PlanView view, StrapRow row, bool level)
+    // the near edge at the end that is nearest to the margin: half a face from the centre, towards where the tape comes from
+    private static Spot Ends(PlanView view, StrapRow row, TapeMark mark, bool level)
     {
-        var ends = row.Pieces.SelectMany(p => new[] { view[p.From], view[p.To] });
-        return level ? ends.MinBy(e => e.X) : ends.MaxBy(e => e.Y);
+        var ends = row.Pieces.SelectMany(p => new[] { p.From, p.To }).ToList();
+        var end = level ? ends.MinBy(e => view[e].X) : ends.MaxBy(e => view[e].Y);
+        var back = row.At - mark.NearEdge;
+        var edge = level ? end with { Y = end.Y - back } : end with { X = end.X - back };
+        return view[edge];
     }
 
     // in order, a step apart, as near to where they are wished as the ends allow: one pass up, one pass down

@@ -50,7 +50,7 @@ internal static class StartCorner
                 new(start.X + (dx * 9) + (dy * 5), start.Y + (dy * 9) - (dx * 5)),
             ],
             ("fill", "#1a1a1a"));
-        const string text = "marks from here";
+        const string text = "near edges from here";
         var half = Lettering.Width(text, Lettering.Small) / 2;
         Label.Write(
             ink,

@@ -64,14 +64,12 @@ public static class LayoutEngine
         var (room, chosen) = (ceiling.Room, ceiling.Chosen);
 
         var boarded = chosen.BoardRoom ?? room;
-        var pieces = new BoardPieces(boarded);
-        var parts = pieces.Cut(chosen.Layout);
-        if (Math.Abs(parts.Sum(p => p.Area) - room.Board.Area) > room.Board.Area * 1e-6)
+        if (BoardLayers.Of(boarded, chosen) is not { } layers)
         {
             return new PlanOutcome.NotPossible([Findings.SheetsDoNotReach()]);
         }
 
-        var seams = new BoardSeams(pieces, chosen.Layout).Of(parts);
+        var (parts, seams) = layers;
         var strapped = chosen.BoardRoom is null;
         var runs = strapped ? new StrapRuns(room, chosen.Rules).Of(chosen.Lines, ButtZones.Of(chosen, parts)) : [];
         if (strapped && SurveyObstacles.Find(room, chosen.Lines, runs) is { } unframed)
@@ -81,7 +79,7 @@ public static class LayoutEngine
 
         var (lumber, noLumber) = strapped ? new LumberCut(room).Of(chosen.Lines, runs, chosen.Rules, room.Say) : DirectLumber.Of(room);
         var (bulkheads, noBulkheads) = BulkheadCut.Of(room, chosen);
-        var (board, noBoard) = BoardCut.Of(boarded, chosen.Layout, parts, bulkheads ?? CutBulkheads.None);
+        var (board, noBoard) = BoardCut.Of(boarded, parts, bulkheads ?? CutBulkheads.None);
         if (lumber is null || board is null || bulkheads is null)
         {
             return new PlanOutcome.NotPossible([.. new[] { noLumber, noBoard, noBulkheads }.OfType<Finding>()]);

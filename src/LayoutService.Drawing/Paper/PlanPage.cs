@@ -76,14 +76,15 @@ internal sealed class PlanPage
         }
     }
 
-    public void Board()
+    public void Board(int layer)
     {
-        foreach (var piece in _plan.Sheets.Pieces)
+        var sheets = _plan.Sheets.OfLayer(layer);
+        foreach (var piece in sheets.Pieces)
         {
             _pages.Ink.DrawPolygon(new XPen(XColors.Gray, 0.3), [.. piece.Outline.Select(On)]);
         }
 
-        foreach (var joint in _plan.Sheets.Joints)
+        foreach (var joint in sheets.Joints)
         {
             var pen = joint.Kind switch
             {
@@ -130,7 +131,7 @@ internal sealed class PlanPage
             Label(fixture.Status == FixtureStatus.Conflict ? $"{fixture.Id} (in conflict)" : fixture.Id, new(at.X, box.Bottom + 7));
         }
 
-        foreach (var piece in _plan.Sheets.Pieces)
+        foreach (var piece in sheets.Pieces)
         {
             Label(piece.MeasureInPlace ? $"{piece.Id}*" : piece.Id, Middle(piece.Outline));
         }

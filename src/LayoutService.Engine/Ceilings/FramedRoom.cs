@@ -25,7 +25,7 @@ public sealed class FramedRoom
             [.. Solids.Select(s => s.Wish.BoardedAbove ? Footprint.Of([]) : s.Footprint), .. Partitions.Where(p => p.Stands).Select(p => p.Footprint)];
         Board = Region.Of(Outline, [.. openings.Select(o => (o.Item1, 0L))], taken);
         Straps = openings.All(o => o.Units == 0) ? Board : Region.Of(Outline, openings, taken);
-        InsideCorners = [.. RingCorners.Inside(Outline)];
+        InsideCorners = [.. RingCorners.Inside(Outline), .. WellCorners(survey)];
         Tips = [.. taken.All(t => t.Empty) ? RingCorners.Tips(Outline, Rings.TwiceArea(Outline) > 0 ? 1 : -1) : RegionLoops.Of(Board).SelectMany(l => RingCorners.Tips(l, 1)).Distinct()];
         Joists = plain?.Joists ?? FloorJoists.Of(survey, frame);
         Levels = plain is null ? JoistLevels.Of(survey, frame, Joists) : plain.Levels;
@@ -61,7 +61,7 @@ public sealed class FramedRoom
     /// <summary>Where straps may lie: the outline less the openings with their clearances.</summary>
     public Region Straps { get; }
 
-    /// <summary>Corners of the outline where the room turns round a wall that stands into it.</summary>
+    /// <summary>Corners where the ceiling turns round a wall that stands into it, or round a stair or well: board cracks from them.</summary>
     public IReadOnlyList<Uv> InsideCorners { get; }
 
     /// <summary>Corners between oblique walls where an arm of the room ends in a point along the joists; HighEnd when it points towards +u.</summary>
@@ -110,6 +110,9 @@ public sealed class FramedRoom
     /// <summary>The least whole step at or above a place across the joists.</summary>
     public long SnapUpAcross(long across) => across + Modulo(GridPhaseAcross - across, GridStep);
 
+    /// <summary>The nearest whole step across the joists.</summary>
+    public long SnapNearAcross(long across) => SnapDownAcross(across + (GridStep / 2));
+
     /// <summary>The greatest whole step at or below a place along the joists.</summary>
     public long SnapDown(long along) => along - Modulo(along - GridPhase, GridStep);
 
@@ -122,6 +125,11 @@ public sealed class FramedRoom
     public string Say(long units) => Survey.Units == UnitSystem.Imperial
         ? TapeText.Imperial(new Length(units), TapeRounding.Nearest)
         : TapeText.Metric(new Length(units), TapeRounding.Nearest);
+
+    /// <summary>A size to cut as a person reads it off a tape: to the mark below.</summary>
+    public string SayCut(Length size) => Survey.Units == UnitSystem.Imperial
+        ? TapeText.Imperial(size, TapeRounding.Down)
+        : TapeText.Metric(size, TapeRounding.Down);
 
     /// <summary>The bulkhead whose underside this fixture is let into, or null when it is in the ceiling.</summary>
     public BulkheadSolid? HostOf(FixtureWish wish)
@@ -145,6 +153,9 @@ public sealed class FramedRoom
     public FramedPartition? PartitionAt(int source) => source < -OpeningRings.Count - Solids.Count
         ? Partitions.Where(p => p.Stands).ElementAt(-source - 1 - OpeningRings.Count - Solids.Count)
         : null;
+
+    /// <summary>True for the edge of a stair or well.</summary>
+    public bool IsWell(int source) => IsOpening(source) && Survey.Room.Openings[-source - 1].IsWell;
 
     /// <summary>The ids of what stands at an edge of the outline (see <see cref="WallEdge.Source"/>), and in line with it where a part of a room goes on.</summary>
     public IEnumerable<string> WallIds(int source) =>
@@ -194,6 +205,8 @@ public sealed class FramedRoom
         return least;
     }
 
+    private IEnumerable<Uv> WellCorners(Survey survey) => OpeningRings.Where((_, i) => survey.Room.Openings[i].IsWell).SelectMany(ring => ring);
+
     private static long Modulo(long value, long step) => ((value % step) + step) % step;
 
     // all that decides the plan but the bulkheads, written so that the same room in the same pose gives the same list
@@ -227,7 +240,12 @@ public sealed class FramedRoom
             .Select(f => (f.Item1.U, f.Item1.V, f.Shape))
             .Order()
             .SelectMany(f => new[] { f.U, f.V, f.Shape.Item1, f.Shape.Item2, f.Shape.Item3, f.Shape.Item4 }));
-        var services = (survey.Services ?? []).SelectMany(s => s.Rings()).Select(ring => RingKey([.. ring.Select(frame.In)])).ToList();
+        var services = (survey.Services ?? []).SelectMany(s => s.Rings().Select(ring =>
+        {
+            var own = RingKey([.. ring.Select(frame.In)]);
+            own.AddRange([s.Top.Units, s.Bottom.Units, s.Clearance.Units]);
+            return own;
+        })).ToList();
         services.Sort(Compare);
         services.ForEach(key.AddRange);
         key.AddRange(survey.JoistFields.SelectMany(f => f.Undersides).Select(r => (frame.In(r.At), r.Level.Units)).Select(r => (r.Item1.U, r.Item1.V, r.Units)).Order()
@@ -248,9 +266,13 @@ public sealed class FramedRoom
     private static List<long> SolidsKey(Survey survey, PlanFrame frame)
     {
         var key = new List<long>(64);
-        foreach (var ring in BulkheadSolids.Of(survey, frame).SelectMany(s => s.Footprint.Patches).SelectMany(p => p.Loops))
+        foreach (var solid in BulkheadSolids.Of(survey, frame))
         {
-            key.AddRange(RingKey([.. ring]));
+            key.AddRange([solid.Underside, solid.Wish.BoardedAbove ? 1 : 0]);
+            foreach (var ring in solid.Footprint.Patches.SelectMany(p => p.Loops))
+            {
+                key.AddRange(RingKey([.. ring]));
+            }
         }
 
         return key;

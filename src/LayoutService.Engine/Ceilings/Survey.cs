@@ -112,17 +112,6 @@ public sealed record RoomSurvey
     public bool SecondarySuite { get; init; }
 }
 
-public enum OpeningKind
-{
-    Post,
-    Chimney,
-    Stair,
-    Other,
-}
-
-/// <summary>A hole in the ceiling: a post, chimney or stair that the sheets go round.</summary>
-public sealed record Opening(string Id, OpeningKind Kind, IReadOnlyList<Point> Outline, Length Clearance);
-
 public sealed record HeightReading(Point? At, Length FloorToJoist);
 
 public enum JoistKind

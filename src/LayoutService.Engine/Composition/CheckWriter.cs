@@ -59,6 +59,7 @@ public static class CheckWriter
                 Type = survey.Sheets.Type,
                 Thickness = survey.Sheets.Thickness,
                 Layers = survey.Sheets.Layers,
+                LayerOffset = LayerSearch.Least(sheets),
                 Textured = survey.Sheets.Textured,
                 SupportSpacing = survey.Strapping.Direct ? widest : strapping.WidestSpacing,
                 Supports = survey.Strapping.Direct ? where : strapping.WidestSpacingRows,
@@ -116,6 +117,8 @@ public static class CheckWriter
         ExistingBuilding = survey.Room.ExistingBuilding,
         SecondarySuite = survey.Room.SecondarySuite,
         Obstructions = obstructions,
+        Stairs = [.. survey.Room.Openings.Select((o, i) => (o, i)).Where(o => o.o.Kind == OpeningKind.Stair).Select(o => new StairFact(
+            o.o.Id, o.i, o.o.Headroom - survey.Room.Through - survey.Strapping.Depth - (survey.Sheets.Thickness * survey.Sheets.Layers)))],
     };
 
     // plaster and tile differ too much to say

@@ -16,21 +16,26 @@ internal static class JoinedSheets
 
     public static SheetPlan Of(RunParts division, IReadOnlyList<SheetPlan> parts)
     {
-        var control = division.Lines.SelectMany(line => Joints(division, line, parts)).ToList();
-        var length = new Length(control.Sum(j => j.Length.Units));
-        return new SheetPlan
+        var layers = Enumerable.Range(1, parts.Max(p => p.Layers)).Select(layer => Joints(division, [.. parts.Select(p => p.OfLayer(layer))])).ToList();
+        var control = layers.SelectMany(joints => joints).ToList();
+
+        // the layer that shows is the one that is finished
+        var length = new Length(layers[^1].Sum(j => j.Length.Units));
+        return parts[0] with
         {
-            Courses = [.. parts.SelectMany(p => p.Courses)],
-            Pieces = [.. parts.SelectMany(p => p.Pieces)],
+            Courses = [.. parts.SelectMany(p => p.Courses).OrderBy(c => c.Layer)],
+            Pieces = [.. parts.SelectMany(p => p.Pieces).OrderBy(p => p.Layer)],
             Joints = [.. parts.SelectMany(p => p.Joints), .. control],
             ButtJointLength = new Length(parts.Sum(p => p.ButtJointLength.Units)),
             TaperedJointLength = new Length(parts.Sum(p => p.TaperedJointLength.Units)),
             CutEdgeJointLength = new Length(parts.Sum(p => p.CutEdgeJointLength.Units)),
             ControlJointLength = length,
             PerimeterLength = new Length(parts.Sum(p => p.PerimeterLength.Units)) - (length * 2),
-            StartWalls = [],
+            WellBeads = [.. parts.SelectMany(p => p.WellBeads)],
         };
     }
+
+    private static List<BoardJoint> Joints(RunParts division, IReadOnlyList<SheetPlan> parts) => [.. division.Lines.SelectMany(line => Joints(division, line, parts))];
 
     private static IEnumerable<BoardJoint> Joints(RunParts division, (Uv From, Uv To) line, IReadOnlyList<SheetPlan> parts)
     {

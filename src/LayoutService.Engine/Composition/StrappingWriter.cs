@@ -13,6 +13,9 @@ public sealed class StrappingWriter
     private readonly CutLumber _cut;
     private readonly long _half;
     private readonly int[] _firstRun;
+    /// <summary>How far two rows must run side by side for two spacer blocks between them. Common practice, no source.</summary>
+    private const long LeastBeside = 600 * Length.PerMillimetre;
+
     private readonly int?[] _before;
     private readonly List<(int Run, RunPiece Piece)>[] _pieces;
     private readonly string[] _joistNames;
@@ -305,7 +308,7 @@ public sealed class StrappingWriter
         var gaps = new SortedDictionary<long, List<string>>();
         foreach (var line in LinesInOrder)
         {
-            if (_before[line] is { } before)
+            if (_before[line] is { } before && SideBySide(line, before))
             {
                 var gap = AtOut(line) - AtOut(before) - _chosen.Rules.Face;
                 if (!gaps.TryGetValue(gap, out var between))
@@ -320,6 +323,10 @@ public sealed class StrappingWriter
 
         return [.. gaps.OrderByDescending(g => g.Value.Count).ThenByDescending(g => g.Key).Select(g => new Spacer(new Length(g.Key), [.. g.Value.Distinct()]))];
     }
+
+    // two blocks bear on both rows: side by side for 600 mm at least, else marks alone must do
+    private bool SideBySide(int line, int before) => _chosen.Lines[line].Stretches
+        .Sum(a => _chosen.Lines[before].Stretches.Sum(b => Math.Max(0, Math.Min(a.Across.Hi, b.Across.Hi) - Math.Max(a.Across.Lo, b.Across.Lo)))) >= LeastBeside;
 
     private IEnumerable<Crossing> Crossings(int line)
     {

@@ -140,7 +140,7 @@ internal static class StrapSteps
         if (row.SpacingBefore is { } spacing && row.Marks.Count > 0)
         {
             var gap = spacing - ((row.At - row.Marks[0].NearEdge) * 2);
-            if (plan.Spacers.Any(spacer => spacer.Length == gap))
+            if (plan.Spacers.Any(spacer => spacer.Length == gap && spacer.Between.Contains(row.Id)))
             {
                 return $"on its marks, held off the row before by the {trade.Of(gap)} block";
             }

@@ -32,9 +32,10 @@ public static class WorkSteps
         BulkheadPlan? bulkheads = null,
         IReadOnlyList<PlannedPartition>? partitions = null,
         ExistingCeiling? existing = null,
-        bool direct = false)
+        bool direct = false,
+        Func<Length, string>? cutText = null)
     {
-        var trade = new TradeText(units, text) { Direct = direct };
+        var trade = new TradeText(units, text) { Direct = direct, CutTape = cutText };
         var list = new StepList();
         FirstSteps.Write(list, joists, trade);
         FirstSteps.OldCeiling(list, existing, joists);

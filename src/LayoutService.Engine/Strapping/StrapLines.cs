@@ -35,6 +35,10 @@ public sealed record Stretch(
 /// <summary>A row as it lies: its centre along the joists and its stretches.</summary>
 public sealed record StrapLine(long At, bool Through, IReadOnlyList<Stretch> Stretches, WallRow? Serves)
 {
+    /// <summary>True when it lies beside another, nearer on centre than a gap. Run on past two supports, a short strap may.</summary>
+    public bool LiesOn(StrapLine other, long gap) =>
+        Math.Abs(other.At - At) < gap && other.Stretches.Any(s => Stretches.Any(own => own.Across.Overlaps(s.Across)));
+
     public BearingLine Bearing { get; } = new(At, [.. Stretches.Select(s => s.Across)], Through, !Through && Serves is null);
 }
 

@@ -29,6 +29,16 @@ public sealed class BoxedRoomsTests(Service service) : IClassFixture<Service>
         await AuditedAnswers.AssertCleanAsync(service, Enumerable.Range(1, Count).Except(Open), seed => BoxedRooms.Mixed(Rooms.Next(seed), seed));
     }
 
+    public static TheoryData<string> Changes => MovedRooms.Changes;
+
+    [Theory]
+    [MemberData(nameof(Changes))]
+    public async Task A_room_with_bulkheads_moved_or_listed_otherwise_gets_the_same_plan_moved_with_it(string change)
+    {
+        var rooms = new RoomGenerator(new RoomWishes { ObliqueJoists = false });
+        await MovedRooms.AssertSameAsync(service, change, 20, seed => BoxedRooms.Mixed(rooms.Next(seed), seed));
+    }
+
     public static TheoryData<string> Damages => [.. BulkheadDamages.All.Select(m => m.Name)];
 
     [Theory]

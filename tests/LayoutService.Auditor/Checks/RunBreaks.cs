@@ -34,7 +34,8 @@ internal static class RunBreaks
         }
 
         var sheets = plan.Json.Member("sheets");
-        var joints = sheets.Member("joints").Items().ToList();
+        var layers = sheets.Member("pieces").Items().ToDictionary(p => p.Member("id").Text()!, p => p.Member("layer").Double() ?? 1);
+        var joints = sheets.Member("joints").Items().Where(j => layers[j.Member("pieceA").Text()!] == layers.Values.Max()).ToList();
         foreach (var (name, kind) in new[] { ("buttJointLength", "butt"), ("taperedJointLength", "tapered"), ("cutEdgeJointLength", "cut-edge"), ("controlJointLength", "control") })
         {
             var (stated, listed) = (sheets.Member(name).Length(unit) ?? 0, joints.Where(j => j.Member("kind").Text() == kind).Sum(j => j.Member("length").Length(unit) ?? 0));

@@ -41,15 +41,16 @@ public static class Metamorphic
         }
 
         FixtureMoves.Move(moved, motion, p => Point(p, motion, unit));
+        BulkheadMoves.Move(moved, p => Point(p, motion, unit));
         return moved.ToJsonString();
     }
 
     /// <summary>The same rings listed from another corner.</summary>
     public static string Renumbered(string request, int by) => WithRings(request, ring =>
-        [.. ring.Skip(by % ring.Count), .. ring.Take(by % ring.Count)]);
+        [.. ring.Skip(by % ring.Count), .. ring.Take(by % ring.Count)], (edge, count) => (edge + count - (by % count)) % count);
 
     /// <summary>The same rings listed the other way round.</summary>
-    public static string Reversed(string request) => WithRings(request, ring => ring.AsEnumerable().Reverse().ToList());
+    public static string Reversed(string request) => WithRings(request, ring => ring.AsEnumerable().Reverse().ToList(), (edge, count) => ((2 * count) - 2 - edge) % count);
 
     /// <summary>The same rings with the first corner repeated at the end.</summary>
     public static string Closed(string request) => WithRings(request, ring => [.. ring, ring[0]]);
@@ -122,22 +123,29 @@ public static class Metamorphic
             : JsonValue.Create(FormattableString.Invariant($"{decimal.Round(millimetres, 6):0.######} mm"));
     }
 
-    private static string WithRings(string request, Func<List<JsonNode>, List<JsonNode>> change)
+    private static string WithRings(string request, Func<List<JsonNode>, List<JsonNode>> change, Func<int, int, int>? edge = null)
     {
         var written = Rewriting.Copy(request);
         var unit = Rewriting.Unit(written);
+        var outline = Opened(Rewriting.Rings(written).First().Ring, unit).Count;
+        BulkheadMoves.Renumber(written, e => edge?.Invoke(e, outline) ?? e);
         foreach (var (owner, ring) in Rewriting.Rings(written).ToList())
         {
-            var open = ring.Select(p => p!.DeepClone()).ToList();
-            if (open.Count > 3 && Rewriting.Point(open[0], unit) == Rewriting.Point(open[^1], unit))
-            {
-                open.RemoveAt(open.Count - 1);
-            }
-
-            owner["outline"] = new JsonArray([.. change(open).Select(p => p.DeepClone())]);
+            owner["outline"] = new JsonArray([.. change(Opened(ring, unit)).Select(p => p.DeepClone())]);
         }
 
         return written.ToJsonString();
+    }
+
+    private static List<JsonNode> Opened(JsonArray ring, decimal unit)
+    {
+        var open = ring.Select(p => p!.DeepClone()).ToList();
+        if (open.Count > 3 && Rewriting.Point(open[0], unit) == Rewriting.Point(open[^1], unit))
+        {
+            open.RemoveAt(open.Count - 1);
+        }
+
+        return open;
     }
 
     private static JsonNode Point(JsonNode point, Motion motion, decimal unit)

@@ -96,9 +96,12 @@ internal sealed class PartAnswer(JsonElement answer, double unit, Geometry floor
         var courses = sheets["pieces"]!.AsArray().Select(p => Text(p!["course"])).ToHashSet();
         Keep(sheets, "courses", c => courses.Contains(Text(c["id"])));
         Shift(sheets, "courses", boardAcross, "from", "to");
+        // the layer that shows is the one that is finished
+        var layers = sheets["pieces"]!.AsArray().ToDictionary(p => Text(p!["id"]), p => p!["layer"]!.GetValue<int>());
+        var face = layers.Values.Append(1).Max();
         foreach (var (name, kind) in new[] { ("buttJointLength", "butt"), ("taperedJointLength", "tapered"), ("cutEdgeJointLength", "cut-edge") })
         {
-            sheets[name] = sheets["joints"]!.AsArray().Where(j => Text(j!["kind"]) == kind).Sum(j => j!["length"]!.GetValue<double>());
+            sheets[name] = sheets["joints"]!.AsArray().Where(j => Text(j!["kind"]) == kind && layers[Text(j["pieceA"])] == face).Sum(j => j!["length"]!.GetValue<double>());
         }
 
         sheets.Remove("perimeterLength");

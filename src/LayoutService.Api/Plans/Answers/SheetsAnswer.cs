@@ -29,7 +29,18 @@ public sealed record SheetsAnswer
 
     /// <summary>The walls that the first sheets start from.</summary>
     public required IReadOnlyList<string> StartWalls { get; init; }
+
+    /// <summary>Corner bead round stairs and wells; absent where there are none.</summary>
+    public IReadOnlyList<WellBeadAnswer>? WellBeads { get; init; }
 }
+
+/// <summary>Corner bead along one edge of a stair or well.</summary>
+/// <param name="OpeningId">The stair or well.</param>
+/// <param name="From">Its start.</param>
+/// <param name="To">Its end.</param>
+/// <param name="Length">Its length.</param>
+/// <param name="LengthText">The same as tape text, rounded down.</param>
+public sealed record WellBeadAnswer(string OpeningId, PointAnswer From, PointAnswer To, decimal Length, string LengthText);
 
 /// <summary>A strip of the ceiling.</summary>
 /// <param name="Id">Its id.</param>

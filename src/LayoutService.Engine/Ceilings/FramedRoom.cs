@@ -145,28 +145,6 @@ public sealed class FramedRoom
         return null;
     }
 
-    /// <summary>The bulkhead whose edge this is (see <see cref="WallEdge.Source"/>), or null when it is a wall's or an opening's.</summary>
-    public BulkheadSolid? BulkheadAt(int source) =>
-        source < -OpeningRings.Count && -source - 1 - OpeningRings.Count < Solids.Count ? Solids[-source - 1 - OpeningRings.Count] : null;
-
-    /// <summary>The partition whose edge this is, or null when it is another's.</summary>
-    public FramedPartition? PartitionAt(int source) => source < -OpeningRings.Count - Solids.Count
-        ? Partitions.Where(p => p.Stands).ElementAt(-source - 1 - OpeningRings.Count - Solids.Count)
-        : null;
-
-    /// <summary>True for the edge of a stair or well.</summary>
-    public bool IsWell(int source) => IsOpening(source) && Survey.Room.Openings[-source - 1].IsWell;
-
-    /// <summary>The ids of what stands at an edge of the outline (see <see cref="WallEdge.Source"/>), and in line with it where a part of a room goes on.</summary>
-    public IEnumerable<string> WallIds(int source) =>
-        Survey.Part is { } part ? part.InLine(source, Outline).Select(e => part.EdgeIds[e]) : [$"W{source + 1}"];
-
-    /// <summary>True where an edge of the outline, or one in line with it, is where the joists change direction.</summary>
-    public bool OnLine(int source) => source >= 0 && Survey.Part is { } part && part.InLine(source, Outline).Any(part.OnLine.Contains);
-
-    /// <summary>True for the edge of an opening.</summary>
-    public bool IsOpening(int source) => source < 0 && source >= -OpeningRings.Count;
-
     public static FramedRoom Of(Survey survey)
     {
         var plain = PlanFrame.Of(survey.Room.Outline, survey.JoistFields[0].RunDegrees);

@@ -112,16 +112,6 @@ public sealed record RoomSurvey
     public bool SecondarySuite { get; init; }
 }
 
-/// <summary>What stands at an edge of the room.</summary>
-public enum WallKind
-{
-    Concrete,
-    Stud,
-
-    /// <summary>Framed after the ceiling: there is nothing to fasten to yet.</summary>
-    Later,
-}
-
 public sealed record HeightReading(Point? At, Length FloorToJoist);
 
 public enum JoistKind

@@ -66,7 +66,7 @@ public sealed class FixtureWriter(FramedRoom room, ChosenCeiling chosen, CutBulk
             var of = kind.Select(c => Name(fixture, c, rowIds)).OfType<string>().Distinct().ToList();
             var (word, what) = kind.Key switch
             {
-                ClashKind.Wall => ("wall", "too near a wall or an opening"),
+                ClashKind.Wall => ("wall", room.Survey.Part is null ? "too near a wall or an opening" : "too near a wall, an opening or a line where the joists change direction"),
                 ClashKind.Joist => ("joist", "at a joist, where its body or its driver box does not go"),
                 ClashKind.Service => ("service", "at a service"),
                 ClashKind.Fixture => ("fixture", "too near another hole"),

@@ -36,8 +36,7 @@ internal sealed class NailerWriter(FramedRoom room, CutLumber cut, IReadOnlyList
         var where = nailer.For is { } cause ? new Reason(nailer.Role switch { NailerRole.Header => "fixture", NailerRole.Sister => "joist", _ when IsPartition(nailer) => "partition", _ => "mount" }, cause)
             : _room.BulkheadAt(nailer.Source) is { } bulkhead ? new Reason("bulkhead", [bulkhead.Id])
             : _room.PartitionAt(nailer.Source) is { } partition ? new Reason("partition", [partition.Wish.Id])
-            : _room.OnLine(nailer.Source) ? new Reason("run-break", [.. _room.WallIds(nailer.Source).Where(id => !id.StartsWith('W'))], "at_run_break", "Along the line where the joists change direction: fastened to what carries the joists that end there.")
-            : nailer.Source >= 0 ? new Reason("wall", [.. _room.WallIds(nailer.Source)])
+            : nailer.Source >= 0 ? new Reason("wall", [.. _room.WallIds(nailer.Source).Where(id => id.StartsWith('W'))])
             : new Reason("opening", [_room.Survey.Room.Openings[-nailer.Source - 1].Id]);
         return new Nailer(
             _nailerIds[index],
@@ -47,12 +46,16 @@ internal sealed class NailerWriter(FramedRoom room, CutLumber cut, IReadOnlyList
             new Length(nailer.Length),
             stick.Stock.Id,
             new Length(stick.Cuts.First(c => c.Run == -1 && c.Piece == index).Length),
-            nailer.CarriesJoint ? [reason] : [reason, where])
+            nailer.CarriesJoint ? [reason] : [reason, .. where.Of.Count > 0 ? [where] : Array.Empty<Reason>(), .. AtLine(nailer)])
         {
             Masonry = nailer is { Role: NailerRole.Ledger or NailerRole.WallNailer, For: null }
                 && _room.Survey.Room.Walls.TryGetValue(nailer.Source, out var wall) && wall == WallKind.Concrete,
         };
     }
+
+    private IEnumerable<Reason> AtLine(NailerLine nailer) => nailer.For is null && _room.OnLine(nailer.Source)
+        ? [new Reason("run-break", [.. _room.WallIds(nailer.Source).Where(id => !id.StartsWith('W'))], "at_run_break", "Along the line where the joists change direction: fastened there to what carries the joists that end at it.")]
+        : [];
 
     private bool IsPartition(NailerLine nailer) => nailer is { Role: NailerRole.Block, For: { } cause } && _room.Partitions.Any(p => cause.Contains(p.Wish.Id));
 }

@@ -193,7 +193,7 @@ public sealed class StrappingWriter
         var walls = _chosen.WallRows.Where(w => w.At == at && (_chosen.Lines[line].Serves is null || _chosen.Lines[line].Serves == w)).SelectMany(w => w.Sources).Distinct().ToList();
         if (walls.Any(s => s >= 0))
         {
-            reasons.AddRange(AtEdges(walls));
+            reasons.AddRange(EdgeReasons.Of(_room, walls));
         }
 
         var faces = walls.Select(_room.BulkheadAt).OfType<BulkheadSolid>().Where(b => !b.Wish.BoardedAbove).Select(b => b.Id).Distinct().ToList();
@@ -247,21 +247,6 @@ public sealed class StrappingWriter
         }
 
         return reasons;
-    }
-
-    // walls and lines where the joists change direction, apart
-    private IEnumerable<Reason> AtEdges(List<int> sources)
-    {
-        var ids = sources.Where(s => s >= 0).SelectMany(_room.WallIds).Distinct().ToLookup(id => id.StartsWith('W'));
-        if (ids[true].Any())
-        {
-            yield return new Reason("wall", [.. ids[true]], "tight_to_wall", "Tight to the wall.");
-        }
-
-        if (ids[false].Any())
-        {
-            yield return new Reason("run-break", [.. ids[false]], "tight_to_run_break", "Carries the board's edge at the line where the joists change direction.");
-        }
     }
 
     private RowPiece Piece(int line, int run, RunPiece piece, string id, IReadOnlyDictionary<(int, RunPiece), string> stockOf)

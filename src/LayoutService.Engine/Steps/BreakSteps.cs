@@ -22,7 +22,7 @@ internal static class BreakSteps
 
     public static void After(StepList list, JoistPlan joists, SheetPlan sheets, TradeText trade)
     {
-        var beside = sheets.Joints.Where(joint => joint.Kind == BoardJointKind.Control).SelectMany(joint => new[] { joint.PieceA, joint.PieceB }).Distinct().ToList();
+        var beside = sheets.OfLayer(sheets.Layers).Joints.Where(joint => joint.Kind == BoardJointKind.Control).SelectMany(joint => new[] { joint.PieceA, joint.PieceB }).Distinct().ToList();
         if (beside.Count > 0)
         {
             var (lines, length) = (StepList.Names(joists.Breaks.Select(line => line.Id)), trade.Of(sheets.ControlJointLength));

@@ -9,7 +9,7 @@ internal static class StrapSteps
 {
     public static void Write(StepList list, StrappingPlan plan, CutPlan cut, TradeText trade, IReadOnlyList<PlannedPartition> partitions, bool oneWay)
     {
-        var rows = plan.Rows.ToList();
+        List<StrapRow> rows = oneWay ? [.. plan.Rows.OrderBy(row => row.At)] : [.. plan.Rows];
         Mark(list, rows, trade, oneWay);
         Cut(list, plan, cut, trade);
         foreach (var role in plan.Nailers.Where(nailer => nailer.Role != NailerRole.Header).GroupBy(nailer => nailer.Role).OrderBy(group => group.Key))

@@ -8,8 +8,8 @@ public class ExampleTests(Service service) : IClassFixture<Service>
     public static TheoryData<string> Examples => [.. Repository.Examples];
 
     [Fact]
-    public void There_is_a_rectangle_an_L_with_an_opening_angled_walls_batts_bulkheads_with_lights_uneven_joists_and_a_smallest_request() =>
-        Assert.Equal(["angled-room", "batts-over-ducts", "board-on-joists", "l-room-with-chimney", "l-suite-with-bulkhead", "minimal", "plain-rectangle", "typical-room", "uneven-joists-with-partition"], Repository.Examples);
+    public void There_is_a_rectangle_an_L_with_an_opening_an_addition_that_runs_the_other_way_angled_walls_batts_bulkheads_with_lights_uneven_joists_and_a_smallest_request() =>
+        Assert.Equal(["addition-runs-the-other-way", "angled-room", "batts-over-ducts", "board-on-joists", "l-room-with-chimney", "l-suite-with-bulkhead", "minimal", "plain-rectangle", "typical-room", "uneven-joists-with-partition"], Repository.Examples);
 
     [Theory]
     [MemberData(nameof(Examples))]

@@ -27,7 +27,7 @@ public sealed record PlanRequest
     /// <summary>The room.</summary>
     public RoomRequest? Room { get; init; }
 
-    /// <summary>The joists as found. Several fields run the same way so far.</summary>
+    /// <summary>The joists as found. Where fields run different ways their regions meet along lines and cover the room between them; the plan breaks there.</summary>
     public IReadOnlyList<JoistFieldRequest>? JoistFields { get; init; }
 
     /// <summary>Wishes for the straps.</summary>

@@ -57,7 +57,10 @@ internal static class PartitionRules
             return;
         }
 
-        var frame = PlanFrame.Of(outline, JoistMapping.DegreesOf(fields[0]));
+        // the joists over its start, where fields run different ways
+        var start = RoomMapping.PointOf(partition.Line![0], imperial);
+        var over = fields.FirstOrDefault(f => f.Region is { Count: > 2 } region && RingFaults.Holds(RoomMapping.OpenRing(region, imperial), start)) ?? fields[0];
+        var frame = PlanFrame.Of(outline, JoistMapping.DegreesOf(over));
         var line = partition.Line!.Select(p => frame.In(RoomMapping.PointOf(p, imperial))).ToList();
         if (line.Zip(line.Skip(1)).Any(part => part.First.U != part.Second.U && part.First.V != part.Second.V))
         {

@@ -24,9 +24,9 @@ internal static class UndersideRules
             {
                 faults.Add($"{at}/undersides", "undersides_missing", "Another joist field has readings of its undersides; every field needs some then.");
             }
-            else if (request.Room?.Outline is { } outline && faults.Sound("#/room/outline") && faults.Sound("#/joistFields/0") && faults.Sound(at))
+            else if (request.Room?.Outline is { } outline && faults.Sound("#/room/outline") && faults.Sound(at))
             {
-                CheckPlaces(fields[i], RoomMapping.OpenRing(outline, imperial), JoistMapping.DegreesOf(fields[0]), at, new Assumptions(imperial), faults);
+                CheckPlaces(fields[i], RoomMapping.OpenRing(outline, imperial), JoistMapping.DegreesOf(fields[i]), at, new Assumptions(imperial), faults);
             }
         }
     }

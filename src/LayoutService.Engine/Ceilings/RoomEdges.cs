@@ -1,0 +1,28 @@
+namespace LayoutService.Engine.Ceilings;
+
+/// <summary>What stands at an edge of the ceiling, by where it comes from (see <see cref="Geometry.WallEdge.Source"/>).</summary>
+public static class RoomEdges
+{
+    /// <summary>The ids of the wall at an edge, and of what goes on in line with it where this is a part of a room.</summary>
+    public static IEnumerable<string> WallIds(this FramedRoom room, int source) =>
+        room.Survey.Part is { } part ? part.InLine(source, room.Outline).Select(e => part.EdgeIds[e]) : [$"W{source + 1}"];
+
+    /// <summary>True where the joists change direction at an edge, or at one in line with it.</summary>
+    public static bool OnLine(this FramedRoom room, int source) =>
+        source >= 0 && room.Survey.Part is { } part && part.InLine(source, room.Outline).Any(part.OnLine.Contains);
+
+    /// <summary>The bulkhead whose edge this is, or null when it is a wall's or an opening's.</summary>
+    public static BulkheadSolid? BulkheadAt(this FramedRoom room, int source) =>
+        source < -room.OpeningRings.Count && -source - 1 - room.OpeningRings.Count < room.Solids.Count ? room.Solids[-source - 1 - room.OpeningRings.Count] : null;
+
+    /// <summary>The partition whose edge this is, or null when it is another's.</summary>
+    public static FramedPartition? PartitionAt(this FramedRoom room, int source) => source < -room.OpeningRings.Count - room.Solids.Count
+        ? room.Partitions.Where(p => p.Stands).ElementAt(-source - 1 - room.OpeningRings.Count - room.Solids.Count)
+        : null;
+
+    /// <summary>True for the edge of a stair or well.</summary>
+    public static bool IsWell(this FramedRoom room, int source) => room.IsOpening(source) && room.Survey.Room.Openings[-source - 1].IsWell;
+
+    /// <summary>True for the edge of an opening.</summary>
+    public static bool IsOpening(this FramedRoom room, int source) => source < 0 && source >= -room.OpeningRings.Count;
+}

@@ -1,0 +1,23 @@
+using LayoutService.Engine.Ceilings;
+
+namespace LayoutService.Engine.Composition;
+
+/// <summary>Why a row lies tight to edges of the outline: walls and lines where the joists change direction, apart.</summary>
+internal static class EdgeReasons
+{
+    /// <param name="room">The room.</param>
+    /// <param name="sources">Edges; those of openings, bulkheads and partitions are passed over.</param>
+    public static IEnumerable<Reason> Of(FramedRoom room, IReadOnlyList<int> sources)
+    {
+        var ids = sources.Where(s => s >= 0).SelectMany(room.WallIds).Distinct().ToLookup(id => id.StartsWith('W'));
+        if (ids[true].Any())
+        {
+            yield return new Reason("wall", [.. ids[true]], "tight_to_wall", "Tight to the wall.");
+        }
+
+        if (ids[false].Any())
+        {
+            yield return new Reason("run-break", [.. ids[false]], "tight_to_run_break", "Carries the board's edge at the line where the joists change direction.");
+        }
+    }
+}

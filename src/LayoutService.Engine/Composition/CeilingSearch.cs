@@ -20,10 +20,11 @@ public sealed class CeilingSearch
     private readonly JointWeights _weights;
     private readonly FreeButts _free;
     private readonly bool _buttsAnywhere;
+    private readonly long _enough;
     private readonly Dictionary<RowSet, CourseOptions> _options = [];
     private readonly List<Span> _posts;
 
-    public CeilingSearch(FramedRoom room, bool buttsAnywhere = false)
+    public CeilingSearch(FramedRoom room, bool buttsAnywhere = true)
     {
         _buttsAnywhere = buttsAnywhere;
         _room = room;
@@ -34,6 +35,7 @@ public sealed class CeilingSearch
         _weights = new JointWeights(room, _prices, StrapWeight.Of(room.Survey, _prices));
         _free = new FreeButts(room, _prices, _straps, _rules);
         _posts = Posts(room, _rules);
+        _enough = room.Survey.Effort == Effort.Quick ? SheetBound.WithTenth(room, _prices) : SheetBound.Of(room, _prices);
     }
 
     /// <summary>The best pair found; where the quick budget leaves butts unstaggered or no layout at all, the thorough one is spent.</summary>
@@ -53,15 +55,24 @@ public sealed class CeilingSearch
             return (null, Findings.RowsDoNotFit());
         }
 
-        var quick = Best(SearchBudget.For(_room.Survey.Effort), wallRows, skeletons);
-        if (_room.Survey.Effort == Effort.Quick && (quick.Chosen is null || quick.Chosen.Layout.Penalty > 0))
+        (ChosenCeiling? Chosen, Finding? Obstacle) best = (null, null);
+        foreach (var budget in SearchBudget.Rounds(_room.Survey.Effort))
         {
-            var thorough = Best(SearchBudget.For(Effort.Thorough), wallRows, skeletons);
-            return thorough.Chosen is null ? quick : thorough;
+            best = Better(best, Best(budget, wallRows, skeletons));
+            if (best.Chosen is null || best.Chosen.Layout.Penalty > 0 || best.Chosen.Layout.SheetCost <= _enough || !_buttsAnywhere)
+            {
+                break;
+            }
         }
 
-        return quick;
+        return _room.Survey.Effort == Effort.Quick && (best.Chosen is null || best.Chosen.Layout.Penalty > 0)
+            ? Better(best, Best(SearchBudget.For(Effort.Thorough), wallRows, skeletons))
+            : best;
     }
+
+    private (ChosenCeiling? Chosen, Finding? Obstacle) Better(
+        (ChosenCeiling? Chosen, Finding? Obstacle) a, (ChosenCeiling? Chosen, Finding? Obstacle) b) =>
+        a.Chosen is null || (b.Chosen is not null && Key(b.Chosen).CompareTo(Key(a.Chosen)) < 0) ? b : a;
 
     private (ChosenCeiling? Chosen, Finding? Obstacle) Best(
         SearchBudget budget, IReadOnlyList<WallRow> wallRows, IReadOnlyList<RowSkeleton> skeletons)
@@ -117,20 +128,27 @@ public sealed class CeilingSearch
             .OrderBy(f => Key(f.Made))
             .ToList();
         var made = best.Take(budget.Improved).Select(f => f.Made with { Layout = f.Search.Improve(f.Made.Layout, f.Choice, budget.Costings) }).ToList();
-        if (_buttsAnywhere && made.Min(m => m.Layout.Penalty > 0 ? long.MaxValue : m.Layout.SheetCost) > SheetBound.Of(_room, _prices))
+        if (_buttsAnywhere && made.Min(m => m.Layout.Penalty > 0 ? long.MaxValue : m.Layout.SheetCost) > _enough)
         {
-            made.AddRange(best.DistinctBy(f => f.Made.Layout.Division).Take(budget.Freed).Select(f => Freed(f.Made, f.Search)).OfType<ChosenCeiling>());
+            made.AddRange(best.DistinctBy(f => f.Made.Layout.Division).Take(budget.Freed).SelectMany(f => Freed(f.Made, f.Search)));
+            made = [.. made.OrderBy(Key).Take(budget.Cut).Select(Cut)];
         }
 
         var chosen = made.MinBy(Key)!;
         return (chosen.OnlyUsedShorts() with { Others = OtherCeilings.Of(chosen, [.. made, .. best.Select(f => f.Made)], PostsCut) }, null);
 
-        ChosenCeiling? Freed(ChosenCeiling start, SheetSearch search)
+        IEnumerable<ChosenCeiling> Freed(ChosenCeiling start, SheetSearch search)
         {
             var (options, costing) = settings[search];
-            return _free.Best([.. start.Lines], options, costing, start.Layout.Division, start.Layout.Runs, budget.Beam, budget.Beam / 2) is { } laid
-                ? start with { Lines = laid.Lines, Layout = laid.Layout }
-                : null;
+            return _free.Of([.. start.Lines], options, costing, start.Layout.Division, start.Layout.Runs, budget.Beam, budget.Beam / 2)
+                .Select(laid => start with { Lines = laid.Lines, Layout = laid.Layout });
+        }
+
+        ChosenCeiling Cut(ChosenCeiling ceiling)
+        {
+            var layout = ceiling.Layout;
+            var sheets = Math.Min(layout.SheetCost, _pricing.Cut(layout.Division.SheetWidth, LayoutCosting.Wanted(_room, layout)));
+            return ceiling with { Layout = layout with { SheetCost = sheets, Cost = layout.Cost - layout.SheetCost + sheets } };
         }
     }
 

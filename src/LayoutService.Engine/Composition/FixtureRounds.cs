@@ -20,7 +20,7 @@ public static class FixtureRounds
 {
     private const int MostRounds = 3;
 
-    public static (CeilingWithFixtures? Made, Finding? Obstacle) Best(FramedRoom room, bool buttsAnywhere = false)
+    public static (CeilingWithFixtures? Made, Finding? Obstacle) Best(FramedRoom room, bool buttsAnywhere = true)
     {
         var wishes = InCeiling(room);
         if (wishes.Count == 0)

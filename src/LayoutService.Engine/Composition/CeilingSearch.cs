@@ -21,6 +21,7 @@ public sealed class CeilingSearch
     private readonly FreeButts _free;
     private readonly bool _buttsAnywhere;
     private readonly long _enough;
+    private readonly long _near;
     private readonly Dictionary<RowSet, CourseOptions> _options = [];
     private readonly List<Span> _posts;
 
@@ -36,6 +37,7 @@ public sealed class CeilingSearch
         _free = new FreeButts(room, _prices, _straps, _rules);
         _posts = Posts(room, _rules);
         _enough = room.Survey.Effort == Effort.Quick ? SheetBound.WithTenth(room, _prices) : SheetBound.Of(room, _prices);
+        _near = Math.Min(_enough, (long)(SheetBound.Of(room, _prices) * 1.085));
     }
 
     /// <summary>The best pair found; where the quick budget leaves butts unstaggered or no layout at all, the thorough one is spent.</summary>
@@ -128,7 +130,7 @@ public sealed class CeilingSearch
             .OrderBy(f => Key(f.Made))
             .ToList();
         var made = best.Take(budget.Improved).Select(f => f.Made with { Layout = f.Search.Improve(f.Made.Layout, f.Choice, budget.Costings) }).ToList();
-        if (_buttsAnywhere && made.Min(m => m.Layout.Penalty > 0 ? long.MaxValue : m.Layout.SheetCost) > _enough)
+        if (_buttsAnywhere && made.Min(m => m.Layout.Penalty > 0 ? long.MaxValue : m.Layout.SheetCost) > _near)
         {
             made.AddRange(best.DistinctBy(f => f.Made.Layout.Division).Take(budget.Freed).SelectMany(f => Freed(f.Made, f.Search)));
             made = [.. made.OrderBy(Key).Take(budget.Cut).Select(Cut)];

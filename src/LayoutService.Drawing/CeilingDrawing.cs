@@ -19,23 +19,21 @@ public static class CeilingDrawing
         var say = new TapeInk(survey.Units);
         var (straps, sheets) = (layers.HasFlag(Layers.Straps) || layers.HasFlag(Layers.Marks), layers.HasFlag(Layers.Sheets));
         var batts = layers.HasFlag(Layers.Insulation) && plan.Insulation is { Fills.Count: > 0 };
-        var pictures = Math.Max(1, (straps ? 1 : 0) + (sheets ? 1 : 0) + (batts ? 1 : 0));
+        var pictures = Math.Max(1, (straps ? 1 : 0) + (sheets ? plan.Sheets.Layers : 0) + (batts ? 1 : 0));
         var first = PlanView.Of(survey.Room.Outline, default);
-        var level = RowLayer.RunLevel(survey);
-        var marks = straps && layers.HasFlag(Layers.Marks) ? RowMarks.Of(plan.Strapping, say) : null;
-        var markRoom = marks?.Room(level) ?? 0;
-        var needed = marks?.Span(level) ?? 0;
+        var marked = straps && layers.HasFlag(Layers.Marks);
+        var (level, upright) = marked ? (RowMarks.Of(plan, survey, true, say), RowMarks.Of(plan, survey, false, say)) : (null, null);
 
         // one picture beside the other, or below it when the room is wide
         var beside = first.Room.Width <= first.Room.Height * 1.2;
-        var left = Margin + (level ? markRoom : 0);
-        var below = Margin + (level ? 0 : markRoom);
-        var high = Math.Max(first.Room.Height, level ? needed : 0);
-        var wide = Math.Max(first.Room.Width, level ? 0 : needed);
+        var left = Margin + (level?.Room ?? 0);
+        var below = Margin + (upright?.Room ?? 0);
+        var high = Math.Max(first.Room.Height, level?.Span ?? 0);
+        var wide = Math.Max(first.Room.Width, upright?.Span ?? 0);
         var step = beside ? new Spot(wide + left + Margin, 0) : new Spot(0, high + below + Margin + HeadHeight);
         var width = left + wide + Margin + ((pictures - 1) * step.X);
         var height = HeadHeight + Margin + high + below + ((pictures - 1) * step.Y);
-        var legend = layers.HasFlag(Layers.Legend) ? Legend.Entries(plan) : [];
+        var legend = layers.HasFlag(Layers.Legend) ? Legend.Entries(plan, layers.HasFlag(Layers.Services) && survey.Services is { Count: > 0 }) : [];
         var legendRows = Legend.Rows(legend, Math.Max(width, 320));
         width = Math.Max(width, 320);
         using var ink = new SvgInk(
@@ -50,8 +48,9 @@ public static class CeilingDrawing
             var labels = new LabelField(paper);
             Head(ink, first.At(origin), plan.Strapping.Direct ? "Joists" : "Straps and joists", labels);
             Shared(ink, plan, survey, layers, first.At(origin), labels, say);
-            marks?.Draw(ink, first.At(origin), level, new Spot(origin.X + wide, origin.Y + high), labels);
-            if (marks is not null && !plan.Strapping.Direct)
+            level?.Draw(ink, first.At(origin), true, new Spot(origin.X + wide, origin.Y + high), labels);
+            upright?.Draw(ink, first.At(origin), false, new Spot(origin.X + wide, origin.Y + high), labels);
+            if (marked && !plan.Strapping.Direct)
             {
                 StartCorner.Draw(ink, first.At(origin), survey, labels);
             }
@@ -61,16 +60,18 @@ public static class CeilingDrawing
                 RowLayer.Draw(ink, plan.Strapping, survey, first.At(origin), labels, say);
             }
 
+            BreakLayer.Draw(ink, plan.Joists.Breaks, first.At(origin), labels);
             Low(ink, plan, layers & ~Layers.Bulkheads, first.At(origin), labels, say, onBoard: false);
         }
 
-        if (sheets)
+        for (var layer = 1; sheets && layer <= plan.Sheets.Layers; layer++)
         {
-            var place = straps ? new Spot(origin.X + step.X, origin.Y + step.Y) : origin;
+            var steps = layer - (straps ? 0 : 1);
+            var place = new Spot(origin.X + (steps * step.X), origin.Y + (steps * step.Y));
             var labels = new LabelField(paper);
-            Head(ink, first.At(place), "Board, as it hangs (seen from above)", labels);
+            Head(ink, first.At(place), plan.Sheets.Layers == 1 ? "Board, as it hangs (seen from above)" : $"Layer {layer} of the board (seen from above)", labels);
             Shared(ink, plan, survey, layers & ~Layers.Joists, first.At(place), labels, say);
-            SheetLayer.Draw(ink, plan.Sheets, first.At(place), labels, say);
+            SheetLayer.Draw(ink, plan.Sheets.OfLayer(layer), first.At(place), labels, say);
             Low(ink, plan, layers, first.At(place), labels, say, onBoard: true);
         }
 

@@ -98,6 +98,7 @@ internal static class FixtureLayer
         var at = view[fixture.At];
         var (wide, high) = Half(fixture, view);
         var along = wide + 7 + (Lettering.Width(text, Lettering.Small) / 2);
+        var half = (Lettering.Width(text, Lettering.Small) / 2) - wide + 2;
         return Label.Write(
             ink,
             labels,
@@ -108,6 +109,9 @@ internal static class FixtureLayer
                 new(at.X, at.Y + high + 23), new(at.X, at.Y - high - 23), new(at.X + along, at.Y + 12), new(at.X - along, at.Y - 12),
                 new(at.X + along, at.Y - 12), new(at.X - along, at.Y + 12), new(at.X + along, at.Y + 22), new(at.X - along, at.Y - 22), new(at.X + along, at.Y - 22),
                 new(at.X - along, at.Y + 22), new(at.X, at.Y + high + 34), new(at.X, at.Y - high - 34),
+                new(at.X - half, at.Y + high + 11), new(at.X + half, at.Y + high + 11), new(at.X - half, at.Y - high - 11), new(at.X + half, at.Y - high - 11),
+                new(at.X - half, at.Y + high + 23), new(at.X + half, at.Y + high + 23), new(at.X - half, at.Y - high - 23), new(at.X + half, at.Y - high - 23),
+                new(at.X - half, at.Y + high + 34), new(at.X + half, at.Y + high + 34), new(at.X - half, at.Y - high - 34), new(at.X + half, at.Y - high - 34),
             ],
             null,
             bold: bold);

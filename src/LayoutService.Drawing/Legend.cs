@@ -10,7 +10,7 @@ internal static class Legend
     public const double RowHeight = 20;
     private const double Sample = 34;
 
-    public static IReadOnlyList<(string Text, (string, string)[] Marks)> Entries(CeilingPlan plan)
+    public static IReadOnlyList<(string Text, (string, string)[] Marks)> Entries(CeilingPlan plan, bool services)
     {
         var entries = new List<(string, (string, string)[])>
         {
@@ -18,6 +18,16 @@ internal static class Legend
             ("joist", [("stroke", "#8a8a8a"), ("stroke-width", "1"), ("stroke-dasharray", "7 3")]),
             ("strap", [("stroke", "#b0b0b0"), ("stroke-width", "8")]),
         };
+        if (plan.Strapping.Rows.Count > 0)
+        {
+            entries.Add(("marks: near edge of each strap, from the ringed corner", []));
+        }
+
+        if (services)
+        {
+            entries.Add(("duct, pipe, beam or cable", [("stroke", "#4a4a4a"), ("stroke-width", "1"), ("stroke-dasharray", "9 3 2 3")]));
+        }
+
         if (plan.Strapping.Nailers.Count > 0)
         {
             entries.Add(("nailer or ledger", [("stroke-dasharray", "2 2"), ("stroke-width", "2")]));
@@ -31,6 +41,12 @@ internal static class Legend
         Add(BoardJointKind.Butt, "butt joint", ("stroke-width", "3"));
         Add(BoardJointKind.Tapered, "tapered joint", ("stroke-width", "1"), ("stroke-dasharray", "12 5"));
         Add(BoardJointKind.CutEdge, "cut edge in a joint", ("stroke-width", "1.8"), ("stroke-dasharray", "8 3 2 3"));
+        Add(BoardJointKind.Control, "control joint", SheetLayer.ControlJoint);
+        if (plan.Joists.Breaks.Count > 0)
+        {
+            entries.Add(("joists change direction", BreakLayer.Marks));
+        }
+
         if (plan.Sheets.Pieces.Any(p => p.MeasureInPlace))
         {
             entries.Add(("* measure in place", []));
@@ -48,7 +64,12 @@ internal static class Legend
 
         if (plan.Sheets.Pieces.Any(p => p.Cutouts.Count > 0))
         {
-            entries.Add(("hole: along, across from the dot in a corner of its piece", []));
+            entries.Add(("hole: along, across from the dot in a corner of its piece, as it hangs", []));
+        }
+
+        if (plan.Fixtures.Fixtures.Any(f => f.Shift.Units > 0))
+        {
+            entries.Add(("small ring and line: where a hole was asked for", []));
         }
 
         if (plan.Fixtures.Fixtures.Any(f => f.Status == FixtureStatus.Conflict))

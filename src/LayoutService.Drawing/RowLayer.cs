@@ -7,7 +7,10 @@ namespace LayoutService.Drawing;
 internal static class RowLayer
 {
     /// <summary>True when the rows lie more level than upright on the paper.</summary>
-    public static bool RunLevel(Survey survey) => Math.Abs(Math.Sin((double)survey.JoistFields[0].RunDegrees * Math.PI / 180)) > 0.7;
+    public static bool RunLevel(Survey survey) => Math.Abs(Math.Sin(Degrees(survey) * Math.PI / 180)) > 0.7;
+
+    /// <summary>Direction of the joists of a room, or of a part of one, in which all run one way.</summary>
+    public static double Degrees(Survey survey) => (double)survey.JoistFields[0].RunDegrees;
 
     public static void Draw(SvgInk ink, StrappingPlan strapping, Survey survey, PlanView view, LabelField labels, TapeInk say)
     {

@@ -1,3 +1,5 @@
+using LayoutService.Engine;
+using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Strapping;
 
 namespace LayoutService.Drawing;
@@ -11,22 +13,35 @@ internal sealed class RowMarks
     private const double Step = 13;
     private readonly List<(StrapRow Row, TapeMark Mark, string Text)> _marks;
 
-    private RowMarks(List<(StrapRow, TapeMark, string)> marks) => _marks = marks;
+    private readonly string _group;
 
-    public static RowMarks Of(StrappingPlan strapping, TapeInk say) =>
-        new([.. strapping.Rows.Where(r => r.Marks.Count > 0).Select(r => (r, r.Marks[0], $"{r.Id}  {say.Mark(r.Marks[0].NearEdge)}"))]);
+    private RowMarks(List<(StrapRow, TapeMark, string)> marks, string group) => (_marks, _group) = (marks, group);
+
+    /// <summary>Marks of the rows that lie level on the paper, or of those that stand upright.</summary>
+    public static RowMarks Of(CeilingPlan plan, Survey survey, bool level, TapeInk say)
+    {
+        var rows = plan.Parts.Count == 0
+            ? RowLayer.RunLevel(survey) == level ? plan.Strapping.Rows : []
+            : plan.Parts.Where(p => RowLayer.RunLevel(p.Survey) == level).SelectMany(p => p.Plan.Strapping.Rows);
+        return new([.. rows.Where(r => r.Marks.Count > 0).Select(r => (r, r.Marks[0], $"{r.Id}  {say.Mark(r.Marks[0].NearEdge)}"))], plan.Parts.Count == 0 || level ? "marks" : "marks-upright");
+    }
 
     /// <summary>How far into the margin the marks reach.</summary>
-    public double Room(bool level) => _marks.Count == 0 ? 0 : _marks.Max(m => Lettering.Width(m.Text, Lettering.Size)) + 34;
+    public double Room => _marks.Count == 0 ? 0 : _marks.Max(m => Lettering.Width(m.Text, Lettering.Size)) + 34;
 
     /// <summary>How much of the margin all marks take side by side.</summary>
-    public double Span(bool level) => _marks.Count * Step;
+    public double Span => _marks.Count * Step;
 
     public void Draw(SvgInk ink, PlanView view, bool level, Spot corner, LabelField labels)
     {
-        ink.Group("marks", null);
+        if (_marks.Count == 0)
+        {
+            return;
+        }
+
+        ink.Group(_group, null);
         var rows = _marks
-            .Select(m => (m.Text, End: Ends(view, m.Row, level)))
+            .Select(m => (m.Text, End: Ends(view, m.Row, m.Mark, level)))
             .OrderBy(m => level ? m.End.Y : m.End.X)
             .ToList();
         var places = Spread(
@@ -55,10 +70,14 @@ internal sealed class RowMarks
         ink.EndGroup();
     }
 
-    private static Spot Ends(PlanView view, StrapRow row, bool level)
+    // the near edge at the end that is nearest to the margin: half a face from the centre, towards where the tape comes from
+    private static Spot Ends(PlanView view, StrapRow row, TapeMark mark, bool level)
     {
-        var ends = row.Pieces.SelectMany(p => new[] { view[p.From], view[p.To] });
-        return level ? ends.MinBy(e => e.X) : ends.MaxBy(e => e.Y);
+        var ends = row.Pieces.SelectMany(p => new[] { p.From, p.To }).ToList();
+        var end = level ? ends.MinBy(e => view[e].X) : ends.MaxBy(e => view[e].Y);
+        var back = row.At - mark.NearEdge;
+        var edge = level ? end with { Y = end.Y - back } : end with { X = end.X - back };
+        return view[edge];
     }
 
     // in order, a step apart, as near to where they are wished as the ends allow: one pass up, one pass down

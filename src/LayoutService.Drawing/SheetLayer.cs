@@ -8,6 +8,9 @@ namespace LayoutService.Drawing;
 /// </summary>
 internal static class SheetLayer
 {
+    /// <summary>The line of a control joint.</summary>
+    public static readonly (string, string)[] ControlJoint = [("stroke-width", "5"), ("stroke-dasharray", "2 4")];
+
     /// <summary>How far from its middle a piece's label may stand, in shares of the piece.</summary>
     private static readonly double[] Shares = [0, 0.15, -0.15, 0.3, -0.3, 0.4, -0.4];
 
@@ -32,6 +35,7 @@ internal static class SheetLayer
             {
                 BoardJointKind.Butt => [("stroke-width", "3")],
                 BoardJointKind.Tapered => [("stroke-width", "1"), ("stroke-dasharray", "12 5")],
+                BoardJointKind.Control => ControlJoint,
                 _ => [("stroke-width", "1.8"), ("stroke-dasharray", "8 3 2 3")],
             };
             ink.Line(view[joint.From], view[joint.To], marks);

@@ -10,10 +10,13 @@ namespace LayoutService.Drawing;
 /// </summary>
 internal static class StartCorner
 {
-    /// <summary>The corner, and the direction of the marks in the caller's own x and y.</summary>
-    public static (Point Corner, double X, double Y) Of(Survey survey)
+    /// <summary>For each direction that joists run in: the corner, and the direction of the marks in the caller's own x and y.</summary>
+    public static IEnumerable<(Point Corner, double X, double Y)> Of(Survey survey) =>
+        survey.JoistFields.Select(field => (double)field.RunDegrees).Distinct().Select(degrees => Of(survey, degrees));
+
+    private static (Point Corner, double X, double Y) Of(Survey survey, double degrees)
     {
-        var turn = (double)survey.JoistFields[0].RunDegrees * Math.PI / 180;
+        var turn = degrees * Math.PI / 180;
         var (x, y) = (Math.Cos(turn), Math.Sin(turn));
         var corner = survey.Room.Outline
             .OrderBy(p => Math.Round((p.X.Units * x) + (p.Y.Units * y)))
@@ -25,7 +28,14 @@ internal static class StartCorner
 
     public static void Draw(SvgInk ink, PlanView view, Survey survey, LabelField labels)
     {
-        var (corner, x, y) = Of(survey);
+        foreach (var (corner, x, y) in Of(survey))
+        {
+            Draw(ink, view, corner, x, y, labels);
+        }
+    }
+
+    private static void Draw(SvgInk ink, PlanView view, Point corner, double x, double y, LabelField labels)
+    {
         var start = view[corner];
         var tip = view[new Point(corner.X + Along(x), corner.Y + Along(y))];
         var size = Math.Max(1e-9, Math.Sqrt(Math.Pow(tip.X - start.X, 2) + Math.Pow(tip.Y - start.Y, 2)));
@@ -40,7 +50,7 @@ internal static class StartCorner
                 new(start.X + (dx * 9) + (dy * 5), start.Y + (dy * 9) - (dx * 5)),
             ],
             ("fill", "#1a1a1a"));
-        const string text = "marks from here";
+        const string text = "near edges from here";
         var half = Lettering.Width(text, Lettering.Small) / 2;
         Label.Write(
             ink,

@@ -27,7 +27,10 @@ public static class LayoutEngine
     public static PlanOutcome Plan(Survey survey, WorkMeter? meter) =>
         WorkMeter.Run(meter, () => Plan(survey), () => new PlanOutcome.NotPossible([Findings.TooMuchWork()]));
 
-    public static PlanOutcome Plan(Survey survey)
+    public static PlanOutcome Plan(Survey survey) => RunParts.In(survey) ? RunJoin.Plan(survey, PlanRun) : PlanRun(survey);
+
+    // a room, or a part of one, in which all joists run one way
+    private static PlanOutcome PlanRun(Survey survey)
     {
         var (offered, nothingGetsIn) = StockOnSite.Of(survey);
         if (nothingGetsIn.Count > 0)
@@ -48,7 +51,7 @@ public static class LayoutEngine
             outcome = Plan(FixtureRounds.Regardless(room), grid);
         }
 
-        return outcome is PlanOutcome.NotPossible none && Plentiful.Of(offered, none.Findings) is { } left ? Plan(left) : outcome;
+        return outcome is PlanOutcome.NotPossible none && Plentiful.Of(offered, none.Findings) is { } left ? PlanRun(left) : outcome;
     }
 
     private static PlanOutcome Plan((CeilingWithFixtures? Made, Finding? Obstacle) search, LaidGrid? grid)
@@ -61,14 +64,12 @@ public static class LayoutEngine
         var (room, chosen) = (ceiling.Room, ceiling.Chosen);
 
         var boarded = chosen.BoardRoom ?? room;
-        var pieces = new BoardPieces(boarded);
-        var parts = pieces.Cut(chosen.Layout);
-        if (Math.Abs(parts.Sum(p => p.Area) - room.Board.Area) > room.Board.Area * 1e-6)
+        if (BoardLayers.Of(boarded, chosen) is not { } layers)
         {
             return new PlanOutcome.NotPossible([Findings.SheetsDoNotReach()]);
         }
 
-        var seams = new BoardSeams(pieces, chosen.Layout).Of(parts);
+        var (parts, seams) = layers;
         var strapped = chosen.BoardRoom is null;
         var runs = strapped ? new StrapRuns(room, chosen.Rules).Of(chosen.Lines, ButtZones.Of(chosen, parts)) : [];
         if (strapped && SurveyObstacles.Find(room, chosen.Lines, runs) is { } unframed)
@@ -78,7 +79,7 @@ public static class LayoutEngine
 
         var (lumber, noLumber) = strapped ? new LumberCut(room).Of(chosen.Lines, runs, chosen.Rules, room.Say) : DirectLumber.Of(room);
         var (bulkheads, noBulkheads) = BulkheadCut.Of(room, chosen);
-        var (board, noBoard) = BoardCut.Of(boarded, chosen.Layout, parts, bulkheads ?? CutBulkheads.None);
+        var (board, noBoard) = BoardCut.Of(boarded, parts, bulkheads ?? CutBulkheads.None);
         if (lumber is null || board is null || bulkheads is null)
         {
             return new PlanOutcome.NotPossible([.. new[] { noLumber, noBoard, noBulkheads }.OfType<Finding>()]);
@@ -140,6 +141,12 @@ public sealed record CeilingPlan
 
     /// <summary>Priced when they are first asked for.</summary>
     public IReadOnlyList<Alternative> Alternatives => PricedAlternatives.Value;
+
+    /// <summary>The parts in which all joists run one way, with their surveys; none where the whole room is one.</summary>
+    public IReadOnlyList<(Survey Survey, CeilingPlan Plan)> Parts { get; init; } = [];
+
+    /// <summary>Holds the plan against the rules again, with the figures of the whole room that it is a part of.</summary>
+    internal Func<PlanSummary, CutPlan, SheetPlan, (IReadOnlyList<Check> Checks, IReadOnlyList<Caution> Cautions, FloorStiffness? Floor)>? CheckWithin { get; init; }
 
     internal Lazy<IReadOnlyList<WorkStep>> WrittenSteps { get; init; } = new(() => []);
 

@@ -10,13 +10,18 @@ namespace LayoutService.Auditor;
 /// </summary>
 public static class PlanAuditor
 {
-    private static readonly Action<GivenPlan, AuditReport>[] Checks =
+    private static readonly Action<GivenPlan, AuditReport>[] OfOrder =
+    [
+        TakeoffLines.Check, TakeoffMoney.Check, SummaryFigures.Check, Height.Check, WorkOrder.Check, NumberForm.Check, TapeTexts.Check, Identity.Check,
+    ];
+
+    private static readonly Action<GivenPlan, AuditReport>[] OfCeiling =
     [
         SheetTiling.Check, SheetSizes.Check, ButtBacking.Check, ButtStagger.Check, JointLengths.Check,
-        RowSpacing.Check, RowClearance.Check, RowPositions.Check,
+        RowSpacing.Check, RowClearance.Check, RowPositions.Check, WellEdges.Check,
         PieceRuns.Check, PieceBearing.Check, PieceJoints.Check, Crossings.Check, Packing.Check, PartitionPlates.Check,
         LumberCuts.Check, LumberCost.Check, SheetCuts.Check, SheetCost.Check,
-        TakeoffLines.Check, TakeoffMoney.Check, FixturePlaces.Check, FixtureCutouts.Check, HoleTrims.Check, SummaryFigures.Check, Height.Check, BattFills.Check, BattOrder.Check, WorkOrder.Check, BoxSolids.Check, BoxFrames.Check, BoxCovers.Check, BoxHoles.Check, NumberForm.Check, TapeTexts.Check, Identity.Check,
+        FixturePlaces.Check, FixtureCutouts.Check, HoleTrims.Check, BattFills.Check, BattOrder.Check, BoxSolids.Check, BoxFrames.Check, BoxCovers.Check, BoxHoles.Check,
     ];
 
     /// <summary>Every broken rule; empty for a sound plan.</summary>
@@ -24,6 +29,29 @@ public static class PlanAuditor
 
     /// <summary>Broken rules, and beside them the preferences that were not met.</summary>
     public static AuditReport Look(JsonElement request, JsonElement answer)
+    {
+        if (!RunDivision.Turns(request))
+        {
+            var one = new AuditReport(Declared(answer));
+            Look(request, answer, [.. OfCeiling, .. OfOrder], one);
+            return one;
+        }
+
+        // joists that run two ways: each part is a ceiling of its own, the order is one
+        var report = new AuditReport(Declared(answer));
+        Look(request, answer, [.. OfOrder, RunBreaks.Check], report);
+        foreach (var (part, given) in new RunDivision(request, answer).Parts())
+        {
+            Look(part, given, [.. OfCeiling, SummaryFigures.Check], report);
+        }
+
+        return report;
+    }
+
+    private static IEnumerable<string> Declared(JsonElement answer) =>
+        answer.Member("checks").Items().Where(c => c.Member("status").Text() == "fail").Select(c => c.Member("rule").Text() ?? "");
+
+    private static void Look(JsonElement request, JsonElement answer, Action<GivenPlan, AuditReport>[] checks, AuditReport report)
     {
         var room = new AskedRoom(request);
         GivenPlan plan;
@@ -33,13 +61,11 @@ public static class PlanAuditor
         }
         catch (Exception unread) when (IsShape(unread))
         {
-            var unreadable = new AuditReport([]);
-            unreadable.Fault("answer.shape", "answer", $"{unread.Message}");
-            return unreadable;
+            report.Fault("answer.shape", "answer", $"{unread.Message}");
+            return;
         }
 
-        var report = new AuditReport(plan.DeclaredFailures);
-        foreach (var check in room.Strapping.Direct ? DirectBoard.Checks(request, answer, Checks) : Checks)
+        foreach (var check in room.Strapping.Direct ? DirectBoard.Checks(request, answer, checks) : checks)
         {
             try
             {
@@ -50,8 +76,6 @@ public static class PlanAuditor
                 report.Fault("answer.shape", check.Method.DeclaringType!.Name, $"{unread.Message}");
             }
         }
-
-        return report;
     }
 
     /// <summary>A member that is missing, or no length where one is due.</summary>

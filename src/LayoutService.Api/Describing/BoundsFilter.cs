@@ -1,5 +1,6 @@
 using LayoutService.Api.Hosting;
 using LayoutService.Api.Plans.Validation;
+using LayoutService.Api.Wire;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
@@ -9,7 +10,7 @@ namespace LayoutService.Api.Describing;
 internal sealed class BoundsFilter : ISchemaFilter
 {
     internal const int MostAnswerItems = 1_000_000;
-    private const int MostAnswerText = 4000;
+    private const int MostAnswerText = Fault.MostText;
     private const string Furthest = "1000000000000";
 
     public void Apply(IOpenApiSchema schema, SchemaFilterContext context)

@@ -11,12 +11,12 @@ internal static class JobSheetTables
     public static IReadOnlyList<PaperTable> BeforeSheets(PlanAnswer answer) =>
     [
         new(
-            "Row marks: near edge of each strap, from the ringed corner, the way its arrow points",
-            ["Row", "Near edge", "Side", "Centre", "From last", "Why"],
-            [1, 2.2, 1, 2.2, 2.2, 4],
+            "Row marks: near edges, from the ringed corner",
+            ["Row", "Near edge", "Strap on", "Centre", "From last", "Why"],
+            [0.9, 2.9, 1.2, 2.9, 2.2, 3.4],
             [.. answer.Strapping!.Rows.Select(row => new[]
             {
-                row.Id, row.Marks.FirstOrDefault()?.NearEdgeText ?? "", row.Marks.FirstOrDefault()?.Side ?? "", row.AtText,
+                row.Id, row.Marks.FirstOrDefault()?.NearEdgeText ?? "", row.Marks.Count == 0 ? "" : $"{row.Marks[0].Side} side", row.AtText,
                 row.SpacingBeforeText ?? "", string.Join(' ', row.Reasons.Select(Why)),
             })]),
         new(
@@ -51,7 +51,7 @@ internal static class JobSheetTables
         new(
             "Order of work",
             ["Step", "What"],
-            [1, 12],
+            [1.4, 12],
             [.. answer.Steps!.Select(step => new[] { step.Id, step.Hold == true ? $"HOLD: {step.Text}" : step.Text })]) { Ticked = true },
         new(
             "To order",

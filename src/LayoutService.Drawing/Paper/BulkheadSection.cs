@@ -26,10 +26,13 @@ internal sealed class BulkheadSection
         var across = bulkhead.Members.Where(member => member.Role is MemberRole.Rail or MemberRole.Ledger).ToList();
         Cut = [.. across.Where(member => Crosses(member.From, member.To)).Select(member => Standing(bulkhead, member, At(member.From, member.To)))];
         Behind = [.. Nearest(bulkhead, across), .. Tie(bulkhead)];
-        var (ceiling, underside) = (bulkhead.Underside.Units - bulkhead.Drop.Units, bulkhead.Underside.Units);
+        var underside = bulkhead.Underside.Units;
         Faces = [.. bulkhead.Boards.Where(b => b.Face == BoardFace.Face && Crosses(b.Outline[0], b.Outline[1]))
-            .Select(b => At(b.Outline[0], b.Outline[1])).Distinct()
-            .Select(at => at < Width / 2 ? new SectionBox(at, at + board, ceiling, underside) : new SectionBox(at - board, at, ceiling, underside))];
+            .GroupBy(b => At(b.Outline[0], b.Outline[1]), b => b.Width.Units)
+            .Select(alike => (At: alike.Key, Foot: underside - board, Height: (double)alike.Sum()))
+            .Select(face => face.At < Width / 2
+                ? new SectionBox(face.At, face.At + board, face.Foot - face.Height, face.Foot)
+                : new SectionBox(face.At - board, face.At, face.Foot - face.Height, face.Foot))];
         Underside = new(0, Width, underside - board, underside);
     }
 

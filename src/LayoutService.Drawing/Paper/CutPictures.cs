@@ -13,7 +13,7 @@ internal static class CutPictures
 {
     private const double Size = 7;
 
-    public static void Print(PaperPages pages, CeilingPlan plan, TapeInk say, double runDegrees)
+    public static void Print(PaperPages pages, CeilingPlan plan, TapeInk say, Survey survey)
     {
         if (plan.CutPlan.Sheets.Count == 0)
         {
@@ -28,7 +28,7 @@ internal static class CutPictures
         foreach (var sheet in plan.CutPlan.Sheets)
         {
             var holes = sheet.Cuts.Where(cut => holed.ContainsKey(cut.PieceId))
-                .SelectMany(cut => SheetHoles.Of(plan.Sheets, sheet, cut, holed[cut.PieceId], runDegrees).Select(hole => (cut.PieceId, On: hole))).ToList();
+                .SelectMany(cut => SheetHoles.Of(plan.Sheets, sheet, cut, holed[cut.PieceId], Degrees(plan, survey, cut.PieceId)).Select(hole => (cut.PieceId, On: hole))).ToList();
             var notes = holes
                 .Select(hole => $"{hole.PieceId}, hole {hole.On.Hole.FixtureId}: {hole.On.Hole.Mark.Text} On the sheet as pictured{hole.On.Lies}: {say.Mark(hole.On.FromLeft)} from its left end, {say.Mark(hole.On.FromTop)} from its top edge.")
                 .SelectMany(note => pages.Broken(note, pages.Width - wide - 12, Size)).ToList();
@@ -62,6 +62,10 @@ internal static class CutPictures
             pages.At += taken - 14;
         }
     }
+
+    // of the joists over a piece
+    private static double Degrees(CeilingPlan plan, Survey survey, string piece) =>
+        RowLayer.Degrees(plan.Parts.Where(p => p.Plan.Sheets.Pieces.Any(own => own.Id == piece)).Select(p => p.Survey).FirstOrDefault(survey));
 
     private static void Picture(PaperPages pages, CutSheet sheet, double scale, TapeInk say, XRect[] holes)
     {

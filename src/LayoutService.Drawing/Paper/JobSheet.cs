@@ -30,11 +30,15 @@ public static partial class JobSheet
         {
             pages.Next();
             new PlanPage(pages, plan, survey, plan.Strapping.Direct ? "Joists" : "Straps and joists").Straps();
+            for (var layer = 1; layer <= plan.Sheets.Layers; layer++)
+            {
+                pages.Next();
+                new PlanPage(pages, plan, survey, plan.Sheets.Layers == 1 ? "Board" : FormattableString.Invariant($"Board, layer {layer}")).Board(layer);
+            }
+
             pages.Next();
-            new PlanPage(pages, plan, survey, "Board").Board();
-            pages.Next();
-            Print(pages, tables);
-            CutPictures.Print(pages, plan, new TapeInk(survey.Units), (double)survey.JoistFields[0].RunDegrees);
+            Print(pages, [.. tables, HolePlaces.Of(plan, survey)]);
+            CutPictures.Print(pages, plan, new TapeInk(survey.Units), survey);
             SectionPictures.Print(pages, plan, survey, new TapeInk(survey.Units));
             Print(pages, after);
         }

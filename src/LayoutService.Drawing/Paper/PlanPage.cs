@@ -41,6 +41,11 @@ internal sealed class PlanPage
         }
 
         var face = _survey.Strapping.Face;
+        foreach (var line in _plan.Joists.Breaks)
+        {
+            _pages.Ink.DrawLine(new XPen(XColors.Black, 1.2) { DashStyle = XDashStyle.DashDotDot }, On(line.From), On(line.To));
+        }
+
         foreach (var nailer in _plan.Strapping.Nailers)
         {
             Bar(nailer.From, nailer.To, face, new XPen(XColors.Black, 0.5) { DashStyle = XDashStyle.Dot }, null);
@@ -64,21 +69,28 @@ internal sealed class PlanPage
         {
             Label(nailer.Id, Middle(nailer.From, nailer.To));
         }
+
+        foreach (var line in _plan.Joists.Breaks)
+        {
+            Label(line.Id, Middle(line.From, line.To));
+        }
     }
 
-    public void Board()
+    public void Board(int layer)
     {
-        foreach (var piece in _plan.Sheets.Pieces)
+        var sheets = _plan.Sheets.OfLayer(layer);
+        foreach (var piece in sheets.Pieces)
         {
             _pages.Ink.DrawPolygon(new XPen(XColors.Gray, 0.3), [.. piece.Outline.Select(On)]);
         }
 
-        foreach (var joint in _plan.Sheets.Joints)
+        foreach (var joint in sheets.Joints)
         {
             var pen = joint.Kind switch
             {
                 BoardJointKind.Butt => new XPen(XColors.Black, 1.8),
                 BoardJointKind.Tapered => new XPen(XColors.Black, 0.6) { DashStyle = XDashStyle.Dash },
+                BoardJointKind.Control => new XPen(XColors.Black, 2.6) { DashStyle = XDashStyle.Dot },
                 _ => new XPen(XColors.Black, 1) { DashStyle = XDashStyle.DashDot },
             };
             _pages.Ink.DrawLine(pen, On(joint.From), On(joint.To));
@@ -119,7 +131,7 @@ internal sealed class PlanPage
             Label(fixture.Status == FixtureStatus.Conflict ? $"{fixture.Id} (in conflict)" : fixture.Id, new(at.X, box.Bottom + 7));
         }
 
-        foreach (var piece in _plan.Sheets.Pieces)
+        foreach (var piece in sheets.Pieces)
         {
             Label(piece.MeasureInPlace ? $"{piece.Id}*" : piece.Id, Middle(piece.Outline));
         }
@@ -144,8 +156,14 @@ internal sealed class PlanPage
     // ring and arrow: where the tape is held for the row marks, and which way they run
     private void Start()
     {
-        var (corner, dx, dy) = StartCorner.Of(_survey);
-        var at = On(corner);
+        foreach (var (corner, dx, dy) in StartCorner.Of(_survey))
+        {
+            Start(On(corner), dx, dy);
+        }
+    }
+
+    private void Start(XPoint at, double dx, double dy)
+    {
         _pages.Ink.DrawEllipse(new XPen(XColors.Black, 1.2), XBrushes.White, at.X - 5, at.Y - 5, 10, 10);
         XPoint[] arrow = [new(at.X + (dx * 20), at.Y - (dy * 20)), new(at.X + (dx * 7) + (dy * 4), at.Y - (dy * 7) + (dx * 4)), new(at.X + (dx * 7) - (dy * 4), at.Y - (dy * 7) - (dx * 4))];
         _pages.Ink.DrawPolygon(XBrushes.Black, arrow, XFillMode.Alternate);

@@ -16,7 +16,7 @@ internal sealed record SheetHole(BoardCutout Hole, Length FromLeft, Length FromT
 
 /// <summary>
 /// Where the holes of a piece come on the sheet that it is cut from. Face up, the end that a hole's mark calls left lies on the
-/// left; where a piece must have a factory edge and has it on the other side, it lies turned end for end; a piece that is cut
+/// left; where a piece must have a factory edge and has it on the other side, it lies turned half round; a piece that is cut
 /// across the sheet has its left end at the top.
 /// </summary>
 internal static class SheetHoles
@@ -37,7 +37,7 @@ internal static class SheetHoles
             }
             else if (IsTurnedRound(sheets, sheet, cut, piece, hole))
             {
-                yield return new(hole, new(cut.X.Units + long_ - fromLeft), new(cut.Y.Units + wide - fromTop), holeLong, holeWide, ", turned end for end");
+                yield return new(hole, new(cut.X.Units + long_ - fromLeft), new(cut.Y.Units + wide - fromTop), holeLong, holeWide, ", turned half round");
             }
             else
             {

@@ -14,9 +14,17 @@ public sealed record JoistMember(string Id, string Field, Length At, Length Face
 /// along the joists over which it is that wide, from the outline's lowest coordinate; null when that is all of it.
 /// <see cref="Fields"/> are the numbers of the joist fields at its sides: none between walls alone.
 /// </summary>
-public sealed record JoistBay(string Id, Length From, Length To, Length Width, IReadOnlyList<int> Fields, (Length From, Length To)? Along = null);
+public sealed record JoistBay(string Id, Length From, Length To, Length Width, IReadOnlyList<int> Fields, (Length From, Length To)? Along = null)
+{
+    /// <summary>Direction of the joists at its sides, degrees; null where all of the room's run one way.</summary>
+    public decimal? RunDegrees { get; init; }
+}
 
-public sealed record JoistPlan(IReadOnlyList<JoistMember> Members, IReadOnlyList<JoistBay> Bays);
+public sealed record JoistPlan(IReadOnlyList<JoistMember> Members, IReadOnlyList<JoistBay> Bays)
+{
+    /// <summary>Lines where the joists change direction; none where all run one way.</summary>
+    public IReadOnlyList<RunBreak> Breaks { get; init; } = [];
+}
 
 /// <summary>One step of the work, in order. <see cref="Hold"/> marks a point where someone else must look before going on.</summary>
 public sealed record WorkStep(string Id, Sentence Sentence, IReadOnlyList<Touch> Touches, bool Hold);

@@ -25,15 +25,17 @@ public sealed class FramedRoom
             [.. Solids.Select(s => s.Wish.BoardedAbove ? Footprint.Of([]) : s.Footprint), .. Partitions.Where(p => p.Stands).Select(p => p.Footprint)];
         Board = Region.Of(Outline, [.. openings.Select(o => (o.Item1, 0L))], taken);
         Straps = openings.All(o => o.Units == 0) ? Board : Region.Of(Outline, openings, taken);
-        InsideCorners = [.. RingCorners.Inside(Outline)];
+        InsideCorners = [.. RingCorners.Inside(Outline), .. WellCorners(survey)];
         Tips = [.. taken.All(t => t.Empty) ? RingCorners.Tips(Outline, Rings.TwiceArea(Outline) > 0 ? 1 : -1) : RegionLoops.Of(Board).SelectMany(l => RingCorners.Tips(l, 1)).Distinct()];
         Joists = plain?.Joists ?? FloorJoists.Of(survey, frame);
         Levels = plain is null ? JoistLevels.Of(survey, frame, Joists) : plain.Levels;
         CourseBreaks = plain is null ? [] : [.. Joists.Zones.Skip(1).Select(z => z.Along.Lo).Where(v => Board.LowV < v && v < Board.HighV)];
         KeepOuts = plain?.KeepOuts.Turned() ?? KeepOuts.None;
         GridStep = survey.Units == UnitSystem.Imperial ? Length.PerSixteenth : Length.PerMillimetre;
-        GridPhase = frame.MirrorU ? Modulo(frame.SizeU, GridStep) : 0;
-        GridPhaseAcross = frame.MirrorV ? Modulo(frame.SizeV, GridStep) : 0;
+        var (along, across) = survey.Part is { } part ? (part.Along, part.Across) : (0, 0);
+        (FromRoom, var beside) = plain is null ? (along, across) : (across, along);
+        GridPhase = Modulo(frame.MirrorU ? frame.SizeU + FromRoom : -FromRoom, GridStep);
+        GridPhaseAcross = Modulo(frame.MirrorV ? frame.SizeV + beside : -beside, GridStep);
     }
 
     public Survey Survey { get; }
@@ -59,7 +61,7 @@ public sealed class FramedRoom
     /// <summary>Where straps may lie: the outline less the openings with their clearances.</summary>
     public Region Straps { get; }
 
-    /// <summary>Corners of the outline where the room turns round a wall that stands into it.</summary>
+    /// <summary>Corners where the ceiling turns round a wall that stands into it, or round a stair or well: board cracks from them.</summary>
     public IReadOnlyList<Uv> InsideCorners { get; }
 
     /// <summary>Corners between oblique walls where an arm of the room ends in a point along the joists; HighEnd when it points towards +u.</summary>
@@ -73,6 +75,9 @@ public sealed class FramedRoom
 
     /// <summary>How level they are; null when nobody looked.</summary>
     public JoistLevels? Levels { get; }
+
+    /// <summary>From the lowest coordinate along u of the whole room to this part's own; zero for a whole room.</summary>
+    public long FromRoom { get; }
 
     /// <summary>Positions that we choose along the joists are whole steps from the outline's lowest coordinate.</summary>
     public long GridStep { get; }
@@ -105,6 +110,9 @@ public sealed class FramedRoom
     /// <summary>The least whole step at or above a place across the joists.</summary>
     public long SnapUpAcross(long across) => across + Modulo(GridPhaseAcross - across, GridStep);
 
+    /// <summary>The nearest whole step across the joists.</summary>
+    public long SnapNearAcross(long across) => SnapDownAcross(across + (GridStep / 2));
+
     /// <summary>The greatest whole step at or below a place along the joists.</summary>
     public long SnapDown(long along) => along - Modulo(along - GridPhase, GridStep);
 
@@ -117,6 +125,11 @@ public sealed class FramedRoom
     public string Say(long units) => Survey.Units == UnitSystem.Imperial
         ? TapeText.Imperial(new Length(units), TapeRounding.Nearest)
         : TapeText.Metric(new Length(units), TapeRounding.Nearest);
+
+    /// <summary>A size to cut as a person reads it off a tape: to the mark below.</summary>
+    public string SayCut(Length size) => Survey.Units == UnitSystem.Imperial
+        ? TapeText.Imperial(size, TapeRounding.Down)
+        : TapeText.Metric(size, TapeRounding.Down);
 
     /// <summary>The bulkhead whose underside this fixture is let into, or null when it is in the ceiling.</summary>
     public BulkheadSolid? HostOf(FixtureWish wish)
@@ -140,6 +153,16 @@ public sealed class FramedRoom
     public FramedPartition? PartitionAt(int source) => source < -OpeningRings.Count - Solids.Count
         ? Partitions.Where(p => p.Stands).ElementAt(-source - 1 - OpeningRings.Count - Solids.Count)
         : null;
+
+    /// <summary>True for the edge of a stair or well.</summary>
+    public bool IsWell(int source) => IsOpening(source) && Survey.Room.Openings[-source - 1].IsWell;
+
+    /// <summary>The ids of what stands at an edge of the outline (see <see cref="WallEdge.Source"/>), and in line with it where a part of a room goes on.</summary>
+    public IEnumerable<string> WallIds(int source) =>
+        Survey.Part is { } part ? part.InLine(source, Outline).Select(e => part.EdgeIds[e]) : [$"W{source + 1}"];
+
+    /// <summary>True where an edge of the outline, or one in line with it, is where the joists change direction.</summary>
+    public bool OnLine(int source) => source >= 0 && Survey.Part is { } part && part.InLine(source, Outline).Any(part.OnLine.Contains);
 
     /// <summary>True for the edge of an opening.</summary>
     public bool IsOpening(int source) => source < 0 && source >= -OpeningRings.Count;
@@ -182,6 +205,8 @@ public sealed class FramedRoom
         return least;
     }
 
+    private IEnumerable<Uv> WellCorners(Survey survey) => OpeningRings.Where((_, i) => survey.Room.Openings[i].IsWell).SelectMany(ring => ring);
+
     private static long Modulo(long value, long step) => ((value % step) + step) % step;
 
     // all that decides the plan but the bulkheads, written so that the same room in the same pose gives the same list
@@ -215,7 +240,12 @@ public sealed class FramedRoom
             .Select(f => (f.Item1.U, f.Item1.V, f.Shape))
             .Order()
             .SelectMany(f => new[] { f.U, f.V, f.Shape.Item1, f.Shape.Item2, f.Shape.Item3, f.Shape.Item4 }));
-        var services = (survey.Services ?? []).SelectMany(s => s.Rings()).Select(ring => RingKey([.. ring.Select(frame.In)])).ToList();
+        var services = (survey.Services ?? []).SelectMany(s => s.Rings().Select(ring =>
+        {
+            var own = RingKey([.. ring.Select(frame.In)]);
+            own.AddRange([s.Top.Units, s.Bottom.Units, s.Clearance.Units]);
+            return own;
+        })).ToList();
         services.Sort(Compare);
         services.ForEach(key.AddRange);
         key.AddRange(survey.JoistFields.SelectMany(f => f.Undersides).Select(r => (frame.In(r.At), r.Level.Units)).Select(r => (r.Item1.U, r.Item1.V, r.Units)).Order()
@@ -229,15 +259,20 @@ public sealed class FramedRoom
             key.Add(partition.Thickness.Units);
         }
 
+        key.AddRange((survey.Part?.Around ?? []).Select(frame.In).Select(p => (p.U, p.V)).Order().SelectMany(p => new[] { p.U, p.V }));
         return key;
     }
 
     private static List<long> SolidsKey(Survey survey, PlanFrame frame)
     {
         var key = new List<long>(64);
-        foreach (var ring in BulkheadSolids.Of(survey, frame).SelectMany(s => s.Footprint.Patches).SelectMany(p => p.Loops))
+        foreach (var solid in BulkheadSolids.Of(survey, frame))
         {
-            key.AddRange(RingKey([.. ring]));
+            key.AddRange([solid.Underside, solid.Wish.BoardedAbove ? 1 : 0]);
+            foreach (var ring in solid.Footprint.Patches.SelectMany(p => p.Loops))
+            {
+                key.AddRange(RingKey([.. ring]));
+            }
         }
 
         return key;

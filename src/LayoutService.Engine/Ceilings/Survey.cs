@@ -64,6 +64,9 @@ public sealed record Survey
 
     public IReadOnlyList<MountWish> Mounts { get; init; } = [];
 
+    /// <summary>What this part of a room knows of the whole; null for a whole room. Set by the engine, never by a caller.</summary>
+    public RunPart? Part { get; init; }
+
     /// <summary>Rule values set by the caller, by rule id, in the rule's own unit.</summary>
     public IReadOnlyDictionary<string, decimal> RuleOverrides { get; init; } = new Dictionary<string, decimal>();
 }
@@ -118,17 +121,6 @@ public enum WallKind
     /// <summary>Framed after the ceiling: there is nothing to fasten to yet.</summary>
     Later,
 }
-
-public enum OpeningKind
-{
-    Post,
-    Chimney,
-    Stair,
-    Other,
-}
-
-/// <summary>A hole in the ceiling: a post, chimney or stair that the sheets go round.</summary>
-public sealed record Opening(string Id, OpeningKind Kind, IReadOnlyList<Point> Outline, Length Clearance);
 
 public sealed record HeightReading(Point? At, Length FloorToJoist);
 

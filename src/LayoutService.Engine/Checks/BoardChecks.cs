@@ -36,6 +36,15 @@ internal static class BoardChecks
                     ("length", bench.Text(thickness + straps.Thickness))));
         }
 
+        if (board.LayerOffset is { } layers)
+        {
+            var least = bench.Imperial ? Length.FromInches(10) : Length.FromMillimetres(250);
+            yield return bench.Lengths(
+                "layer-seam-offset", CheckComparison.AtLeast, layers.Least,
+                new(Length.Min(least, Length.FromMillimetres(250)), new Citation { Document = "Common practice, no source", Basis = Basis.CommonPractice, Confidence = Confidence.Low }),
+                layers.Pieces, Sentence.Of("shift_layer", "Offer another sheet width or length, so that the seams of this layer lie off those below it."));
+        }
+
         if (bench.Facts.FireRating is { } rating)
         {
             yield return Rated(bench, rating, wood);

@@ -126,6 +126,9 @@ public sealed record BoardFacts
 
     public required int Layers { get; init; }
 
+    /// <summary>Least distance of seams from those of the layer below beside them, and the pieces that show it; null with one layer.</summary>
+    public (Length Least, IReadOnlyList<string> Pieces)? LayerOffset { get; init; }
+
     /// <summary>True when the long edges are square to the supports.</summary>
     public bool Perpendicular { get; init; } = true;
 
@@ -169,6 +172,8 @@ public sealed record HeadroomFacts
 
     /// <summary>Finished undersides of beams, ducts and bulkheads; null when the height is not known.</summary>
     public IReadOnlyList<Obstruction> Obstructions { get; init; } = [];
+
+    public IReadOnlyList<StairFact> Stairs { get; init; } = [];
 }
 
 /// <summary>
@@ -176,6 +181,9 @@ public sealed record HeadroomFacts
 /// (<see cref="Bare"/> tells which); zero when it is covered.
 /// </summary>
 public sealed record ServiceCover(string ServiceId, Length SticksOut, IReadOnlyList<string> Bulkheads, bool Bare);
+
+/// <summary>A stair: its finished headroom below the edge of its well, null when it was not measured, and its place in the request.</summary>
+public sealed record StairFact(string Id, int Index, Length? Headroom);
 
 public sealed record Obstruction(string Id, Length? Underside);
 

@@ -30,12 +30,37 @@ internal static class HeadroomChecks
             yield return Height(bench, rule, height, room.FinishedHeight, Missing(room), assumed);
         }
 
+        foreach (var stair in Stairs(bench))
+        {
+            yield return stair;
+        }
+
         foreach (var obstruction in room.Obstructions)
         {
             var under = bench.Book.Heights(space, true, room.ExistingBuilding, room.SecondarySuite);
             var limit = under.Count > 0 ? under[0] : heights[0];
             IReadOnlyList<string> missing = obstruction.Underside is null ? Missing(room) : [];
             yield return Height(bench, GridRules.HeadroomUnder, limit, obstruction.Underside, missing, assumed) with { Where = [obstruction.Id] };
+        }
+    }
+
+    // below the header the ceiling is as thick as elsewhere: straps, board, an old ceiling that stays
+    private static IEnumerable<Check> Stairs(CheckBench bench)
+    {
+        var room = bench.Facts.Headroom;
+        var heights = room.Stairs.Count == 0 ? [] : bench.Book.Heights("stair", false, room.ExistingBuilding, room.SecondarySuite);
+        foreach (var stair in heights.Count == 0 ? [] : room.Stairs)
+        {
+            var check = Height(
+                bench, GridRules.HeadroomStair, heights[0], stair.Headroom,
+                [string.Create(System.Globalization.CultureInfo.InvariantCulture, $"#/room/openings/{stair.Index}/headroom")], null);
+            yield return check with
+            {
+                Where = [stair.Id],
+                Remedy = check.Status == CheckStatus.Fail
+                    ? Sentence.Of("end_straps_before_header", "End the straps before the header and fasten the board to it, or have the well lengthened to a design by someone licensed to give one.")
+                    : check.Remedy,
+            };
         }
     }
 

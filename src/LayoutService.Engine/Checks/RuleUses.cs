@@ -78,6 +78,7 @@ public static class RuleUses
         ["board-screw-spacing-default"] = Bearing, ["board-screw-half-inch"] = Bearing, ["board-screw-five-eighths"] = Bearing,
         ["board-screw-three-eighths"] = Bearing,
         ["hole-to-strap"] = ByMember, ["hole-to-seam"] = ByMember, ["light-from-wall"] = ByStage, ["bulkhead-clearance"] = ByMember,
+        ["service-covered"] = ByStage, ["grid-illuminance"] = ByMember, ["grid-spacing-to-height"] = ByMember,
         ["bulkhead-rung-spacing"] = ByStage, ["bulkhead-block-spacing"] = ByStage,
     };
 

@@ -8,7 +8,7 @@ public static class RulesRead
         "strap-thickness", "strap-face", "strap-support-spacing", "strap-nail-length", "strap-fastener-penetration",
         "fasteners-per-crossing", "strap-joint-face", "row-spacing", "board-screw-spacing", "board-screw-edge",
         "board-screw-penetration", "screw-tip", "rated-ceiling-penetration", "board-under-insulation", "insulation-on-board",
-        "headroom", "headroom-over-area", "headroom-obstruction", "plane", "cable-setback", "floor-membrane",
+        "headroom", "headroom-over-area", "headroom-obstruction", "headroom-stair", "plane", "cable-setback", "floor-membrane",
         "floor-membrane-joist-depth", "draftstop-area", "draftstop-length", "fireblock-horizontal", "fireblock-vertical", "lift-people", "lift-mass-most",
         "light-clearance", "light-insulation-clearance", "fixture-conflicts",
         "strap-deflection", "creep", "strap-modulus", "strap-bending", "strap-bending-value", "bending-load-duration",

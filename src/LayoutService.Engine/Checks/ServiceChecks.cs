@@ -1,22 +1,16 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Measures;
-using LayoutService.Engine.Standards;
 
 namespace LayoutService.Engine.Checks;
 
 /// <summary>What hangs below the straps is inside a bulkhead, and that is deep enough for it. Common practice.</summary>
 internal static class ServiceChecks
 {
-    private static readonly Citation Practice = new()
-    {
-        Document = "Common practice, no source", Basis = Basis.CommonPractice, Confidence = Confidence.Low,
-    };
-
     public static IEnumerable<Check> Of(CheckBench bench) => bench.Facts.Covers.Select(cover => bench.Lengths(
         "service-covered",
         CheckComparison.AtMost,
         cover.SticksOut,
-        new(Length.Zero, Practice),
+        new(Length.Zero, bench.Book.Limit("service-covered").Source),
         [cover.ServiceId, .. cover.Bulkheads],
         cover.Bare
             ? Sentence.Of(

@@ -92,7 +92,7 @@ public sealed class BulkheadWriter(FramedRoom room, CutBulkheads cut, IReadOnlyL
         held.Kind,
         held.Kind switch
         {
-            "wall" => [.. held.Of.Select(w => $"W{w + 1}")],
+            "wall" => [.. held.Of.SelectMany(room.WallIds)],
             "row" => [.. held.Of.Select(r => rowIds[r])],
             "joist" => [.. held.Of.Select(s => names[room.Joists.Supports[s].FirstMember])],
             "bulkhead" => [.. held.Of.Select(b => room.Solids[b].Id)],
@@ -110,7 +110,7 @@ public sealed class BulkheadWriter(FramedRoom room, CutBulkheads cut, IReadOnlyL
     private IEnumerable<AccessPanel> Panels()
     {
         var size = room.Survey.Units == UnitSystem.Imperial ? Length.FromInches(12) : Length.FromMillimetres(300);
-        var count = 0;
+        var count = room.Survey.Part?.Taken.Panels ?? 0;
         foreach (var service in room.Survey.Services ?? [])
         {
             if (!service.NeedsReach)

@@ -24,6 +24,7 @@ public sealed class CeilingSearch
     private readonly long _near;
     private readonly Dictionary<RowSet, CourseOptions> _options = [];
     private readonly List<Span> _posts;
+    private bool _crowded;
 
     public CeilingSearch(FramedRoom room, bool buttsAnywhere = true)
     {
@@ -117,7 +118,9 @@ public sealed class CeilingSearch
 
         if (found.Count == 0)
         {
-            return (null, Findings.SheetsDoNotReach());
+            // at the last a strap through an opening may stand nearer to another than the clear gap
+            (var before, _crowded) = (_crowded, true);
+            return before ? (null, Findings.SheetsDoNotReach()) : Best(budget, wallRows, skeletons);
         }
 
         var best = found.OrderBy(f => Key(f.Made))
@@ -272,11 +275,11 @@ public sealed class CeilingSearch
                 var place = new[] { opening.Middle, opening.Lo + 1, opening.Hi - 1 }
                     .Select((at, i) => i == 1 ? _room.SnapUp(at) : _room.SnapDown(at))
                     .Where(at => opening.Lo < at && at < opening.Hi && near.All(n => Math.Abs(n - at) >= _rules.MinGap))
-                    .Select(at => (long?)at)
-                    .FirstOrDefault();
-                if (place is { } found && _straps.Short(found, [run.Strip]) is { Count: > 0 } stretches)
+                    .Select(at => new StrapLine(at, false, _straps.Short(at, [run.Strip]), null))
+                    .FirstOrDefault(line => line.Stretches.Count > 0 && (_crowded || !lines.Exists(other => line.LiesOn(other, _rules.MinGap))));
+                if (place is not null)
                 {
-                    lines.Add(new StrapLine(found, false, stretches, null));
+                    lines.Add(place);
                 }
             }
         }

@@ -59,6 +59,7 @@ public static class CheckWriter
                 Type = survey.Sheets.Type,
                 Thickness = survey.Sheets.Thickness,
                 Layers = survey.Sheets.Layers,
+                LayerOffset = LayerSearch.Least(sheets),
                 Textured = survey.Sheets.Textured,
                 SupportSpacing = survey.Strapping.Direct ? widest : strapping.WidestSpacing,
                 Supports = survey.Strapping.Direct ? where : strapping.WidestSpacingRows,
@@ -79,7 +80,7 @@ public static class CheckWriter
                 Bridging = Shared(room, field => field.Bridging),
                 JoistThickness = room.Field.Face,
                 JoistSpacing = bay?.Width,
-                ConcealedLength = new Length(Math.Max(room.Frame.SizeU, room.Frame.SizeV)),
+                ConcealedLength = new Length(Math.Max(Math.Max(room.Frame.SizeU, room.Frame.SizeV), survey.Part?.Extent ?? 0)),
                 WallHeight = survey.Room.Heights.Count > 0 ? new Length(survey.Room.Heights.Max(h => h.FloorToJoist.Units)) : null,
                 GreatestStep = plane is null ? strapping.Plane?.StepLeft : new Length(plane.Step),
                 StepFound = plane is null ? strapping.Plane?.StepFound : new Length(plane.Step),
@@ -116,6 +117,8 @@ public static class CheckWriter
         ExistingBuilding = survey.Room.ExistingBuilding,
         SecondarySuite = survey.Room.SecondarySuite,
         Obstructions = obstructions,
+        Stairs = [.. survey.Room.Openings.Select((o, i) => (o, i)).Where(o => o.o.Kind == OpeningKind.Stair).Select(o => new StairFact(
+            o.o.Id, o.i, o.o.Headroom - survey.Room.Through - survey.Strapping.Depth - (survey.Sheets.Thickness * survey.Sheets.Layers)))],
     };
 
     // plaster and tile differ too much to say

@@ -14,6 +14,12 @@ public sealed record ChosenCeiling(
     /// <summary>The joists that carry such board, one for each of its lines.</summary>
     public IReadOnlyList<JoistLine> Joists { get; init; } = [];
 
+    /// <summary>The second layer of board and those below it; none for one layer.</summary>
+    public IReadOnlyList<SheetLayout> Upper { get; init; } = [];
+
+    /// <summary>All layers, from the one next to the rows or joists on.</summary>
+    public IEnumerable<SheetLayout> Layers => Upper.Prepend(Layout);
+
     /// <summary>What the search met beside it.</summary>
     public OtherCeilings Others { get; init; } = OtherCeilings.None;
 

@@ -3,8 +3,6 @@ using LayoutService.Engine.Cutting;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
 
-using SheetLayout = LayoutService.Engine.Sheets.SheetLayout;
-
 namespace LayoutService.Engine.Composition;
 
 /// <summary>The sheets as cut, for parts given by index.</summary>
@@ -13,7 +11,7 @@ public sealed record CutBoard(IReadOnlyList<(SheetStock Stock, SheetUse Use)> Sh
 /// <summary>Cuts the board parts from sheets.</summary>
 public static class BoardCut
 {
-    public static (CutBoard? Cut, Finding? Obstacle) Of(FramedRoom room, SheetLayout layout, IReadOnlyList<BoardPart> parts, CutBulkheads bulkheads)
+    public static (CutBoard? Cut, Finding? Obstacle) Of(FramedRoom room, IReadOnlyList<BoardPart> parts, CutBulkheads bulkheads)
     {
         var prices = new StockPrices(room.Survey.Sheets);
         var pricing = new SheetPricing(room.Survey.Sheets, prices);
@@ -45,7 +43,7 @@ public static class BoardCut
 
         var imperial = room.Survey.Units == UnitSystem.Imperial;
         var perUnit = prices.PerUnit(room.Survey.Units);
-        var bound = Math.Min(plan.Cost, SheetBound.Of(room, prices, bulkheads.Boards.Sum(b => b.Area)));
+        var bound = Math.Min(plan.Cost, SheetBound.Of(room, prices, bulkheads.Boards.Sum(b => b.Area), room.Survey.Sheets.Layers));
         var result = new CutResult(
             "sheets",
             prices.Priced ? "cost" : "area",
@@ -99,7 +97,7 @@ public static class CutPlanWriter
         string Name(int run, int piece) => run switch
         {
             -1 => straps.NailerIds[piece],
-            -2 => StrappingWriter.ScabId(piece),
+            -2 => straps.ScabId(piece),
             _ => straps.PieceIds[(run, lumber.Runs[run].Pieces[piece])],
         };
 

@@ -41,7 +41,7 @@ public sealed class CutoutMarks(FramedRoom room, IReadOnlyList<PlacedFixture> fi
         var lowEdge = room.Frame.AcrossIn(corner.V) == Math.Min(room.Frame.AcrossIn(part.Across.Lo), room.Frame.AcrossIn(part.Across.Hi));
         var left = lowEnd ? "left" : "right";
         var edge = lowEdge == room.Frame.TurnsAsDrawn ? "top" : "bottom";
-        var leftEnd = room.Say(Math.Min(room.Frame.AlongIn(part.Along.Lo), room.Frame.AlongIn(part.Along.Hi)));
+        var leftEnd = room.Say(room.FromRoom + Math.Min(room.Frame.AlongIn(part.Along.Lo), room.Frame.AlongIn(part.Along.Hi)));
         var cut = fixture.Wish.Cutout;
         var size = cut.Round ? $"round, {room.Say(cut.Width.Units)} across" : $"{room.Say(2 * hole.HalfU)} along the sheet by {room.Say(2 * hole.HalfV)} across it";
         return new BoardCutout(

@@ -20,7 +20,7 @@ internal static class DirectLumber
 
         var found = EdgeNailers.Of(room).ToList();
         var unheld = found.Where(n => n.Role == NailerRole.Ledger && room.Survey.Room.Walls.TryGetValue(n.Source, out var kind) && kind == WallKind.Later)
-            .Select(n => n.Source).Distinct().Order().Select(s => $"W{s + 1}").ToList();
+            .Select(n => n.Source).Distinct().Order().SelectMany(room.WallIds).ToList();
         if (unheld.Count > 0)
         {
             return (null, Findings.NothingToFastenTo(unheld));

@@ -1,6 +1,7 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Fixtures;
 using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Standards;
 using LayoutService.Engine.Strapping;
 
@@ -65,8 +66,16 @@ public static class FixtureRounds
             : (new CeilingWithFixtures(room, chosen, new FixturePlanner(room, Rules(room.Survey), InCeiling(room)).Place([.. Straps(chosen)], [.. Seams(room, chosen)])), null);
     }
 
-    private static (ChosenCeiling? Chosen, Finding? Obstacle) Search(FramedRoom room, bool buttsAnywhere) =>
-        room.Survey.Strapping.Direct ? DirectSearch.Best(room) : new CeilingSearch(room, buttsAnywhere).Best();
+    private static (ChosenCeiling? Chosen, Finding? Obstacle) Search(FramedRoom room, bool buttsAnywhere)
+    {
+        var (chosen, obstacle) = room.Survey.Strapping.Direct ? DirectSearch.Best(room) : new CeilingSearch(room, buttsAnywhere).Best();
+        if (chosen is null || room.Survey.Sheets.Layers == 1)
+        {
+            return (chosen, obstacle);
+        }
+
+        return LayerSearch.Of(chosen.BoardRoom ?? room, chosen.Layout) is { } upper ? (chosen with { Upper = upper }, null) : (null, Findings.SheetsDoNotReach());
+    }
 
     /// <summary>The fixtures that are let into the ceiling's board: all but those in bulkheads.</summary>
     private static IReadOnlyList<FixtureWish> InCeiling(FramedRoom room) =>
@@ -92,9 +101,10 @@ public static class FixtureRounds
     private static IEnumerable<PlanBox> Seams(FramedRoom room, ChosenCeiling chosen) =>
         chosen.BoardRoom is { } turned ? SeamsIn(turned, chosen).Select(s => s.Turned()) : SeamsIn(room, chosen);
 
-    private static IEnumerable<PlanBox> SeamsIn(FramedRoom room, ChosenCeiling chosen)
+    private static IEnumerable<PlanBox> SeamsIn(FramedRoom room, ChosenCeiling chosen) => chosen.Layers.SelectMany(layout => SeamsOf(room, layout));
+
+    private static IEnumerable<PlanBox> SeamsOf(FramedRoom room, SheetLayout layout)
     {
-        var layout = chosen.Layout;
         for (var r = 0; r < layout.Runs.Count; r++)
         {
             foreach (var butt in layout.Butts[r])

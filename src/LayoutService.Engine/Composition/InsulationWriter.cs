@@ -25,7 +25,7 @@ internal sealed class InsulationWriter
         FillIds = new string[layout.Laid.Count];
         for (var n = 0; n < _order.Length; n++)
         {
-            FillIds[_order[n]] = string.Create(CultureInfo.InvariantCulture, $"FILL{n + 1}");
+            FillIds[_order[n]] = string.Create(CultureInfo.InvariantCulture, $"FILL{(room.Survey.Part?.Taken.Fills ?? 0) + n + 1}");
         }
     }
 

@@ -14,7 +14,7 @@ public static class JoistWriter
         var order = Order(room);
         for (var n = 0; n < order.Length; n++)
         {
-            names[order[n]] = $"J{n + 1}";
+            names[order[n]] = $"J{(room.Survey.Part?.Taken.Joists ?? 0) + n + 1}";
         }
 
         return names;
@@ -112,7 +112,7 @@ public static class JoistWriter
         {
             if (to - from > FloorJoists.TouchingFaces)
             {
-                bays.Add(new JoistBay($"BAY{bays.Count + 1}", new Length(from), new Length(to), new Length(to - from), fields, along));
+                bays.Add(new JoistBay($"BAY{(room.Survey.Part?.Taken.Bays ?? 0) + bays.Count + 1}", new Length(from), new Length(to), new Length(to - from), fields, along));
             }
         }
     }

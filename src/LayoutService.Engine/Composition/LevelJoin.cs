@@ -68,7 +68,7 @@ internal static class LevelJoin
         return new LevelRules(
             book.Limit("packing-from").Value.Length.Units,
             book.Limit("packing-most", imperial).Value.Length.Units,
-            imperial ? Length.PerSixteenth : Length.PerMillimetre);
+            imperial ? Length.PerSixteenth : Length.PerMillimetre) { Plane = survey.Part?.Plane };
     }
 
     // a strap under a doubled joist bears on the lower of the two

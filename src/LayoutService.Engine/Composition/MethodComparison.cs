@@ -51,7 +51,7 @@ public static class MethodComparison
         var other = Other(survey);
         var (strapped, direct) = isDirect ? (other, plan) : (plan, other);
         var onJoists = isDirect ? plan.Summary.FinishedHeight : plan.Summary.FinishedHeight + survey.Strapping.Thickness;
-        var facts = Facts(book, strapped, survey, onJoists);
+        var facts = Facts(book, strapped, plan, survey, onJoists);
         var channel = onJoists - ChannelDepth;
         return
         [
@@ -89,10 +89,10 @@ public static class MethodComparison
     private static CeilingPlan? Other(Survey survey) =>
         (LayoutEngine.Plan(survey with { Strapping = survey.Strapping with { Direct = !survey.Strapping.Direct } }, new WorkMeter(MostWork)) as PlanOutcome.Made)?.Plan;
 
-    private static CheckFacts Facts(RuleBook book, CeilingPlan? strapped, Survey survey, Length? finished)
+    private static CheckFacts Facts(RuleBook book, CeilingPlan? strapped, CeilingPlan plan, Survey survey, Length? finished)
     {
-        var room = FramedRoom.Of(survey);
-        var bay = WidestBay.Of(room);
+        IEnumerable<Survey> floors = plan.Parts.Count == 0 ? [survey] : plan.Parts.Select(p => p.Survey);
+        var (room, bay) = floors.Select(FramedRoom.Of).Select(r => (Room: r, Bay: WidestBay.Of(r))).MaxBy(f => f.Bay?.Width.Units ?? 0);
         return new CheckFacts
         {
             Units = survey.Units,

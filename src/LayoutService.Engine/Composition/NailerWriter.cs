@@ -24,6 +24,7 @@ internal sealed class NailerWriter(FramedRoom room, CutLumber cut, IReadOnlyList
             NailerRole.Ledger or NailerRole.Block when _room.Survey.Strapping.Direct && nailer.For is null => new Reason(
                 "sheet-edge", serves, "carries_board_edge", "Carries the board's edge where no joist is near enough."),
             NailerRole.Ledger => new Reason("row-ends", serves, "last_joist_too_far", "The last joist is too far from the wall to carry these rows' ends."),
+            NailerRole.WallNailer when _room.IsWell(nailer.Source) => new Reason("sheet-edge", serves, "carries_well_edge", "Carries the board's edge and its bead along the well between rows; it is fastened to what trims the well."),
             NailerRole.WallNailer => new Reason("sheet-edge", serves, "oblique_wall_edge", "Carries the board's edge along the oblique wall between rows."),
             NailerRole.Header => new Reason("row-trimmed", serves, "carries_board_at_hole", "Carries the board beside a hole that the row is trimmed round."),
             NailerRole.Sister => new Reason("level", serves, "joist_too_high", "The joist is too high over these rows to be packed: its lower edge is in the plane of the straps."),
@@ -35,7 +36,8 @@ internal sealed class NailerWriter(FramedRoom room, CutLumber cut, IReadOnlyList
         var where = nailer.For is { } cause ? new Reason(nailer.Role switch { NailerRole.Header => "fixture", NailerRole.Sister => "joist", _ when IsPartition(nailer) => "partition", _ => "mount" }, cause)
             : _room.BulkheadAt(nailer.Source) is { } bulkhead ? new Reason("bulkhead", [bulkhead.Id])
             : _room.PartitionAt(nailer.Source) is { } partition ? new Reason("partition", [partition.Wish.Id])
-            : nailer.Source >= 0 ? new Reason("wall", [$"W{nailer.Source + 1}"])
+            : _room.OnLine(nailer.Source) ? new Reason("run-break", [.. _room.WallIds(nailer.Source).Where(id => !id.StartsWith('W'))], "at_run_break", "Along the line where the joists change direction: fastened to what carries the joists that end there.")
+            : nailer.Source >= 0 ? new Reason("wall", [.. _room.WallIds(nailer.Source)])
             : new Reason("opening", [_room.Survey.Room.Openings[-nailer.Source - 1].Id]);
         return new Nailer(
             _nailerIds[index],

@@ -17,6 +17,12 @@ public static class PlanAlternatives
     public static IReadOnlyList<Alternative> Of(FramedRoom room, ChosenCeiling chosen, CutBoard board, SheetPlan sheets)
     {
         var found = new List<Alternative>();
+        if (chosen.Upper.Count > 0)
+        {
+            // what was met was laid for the first layer alone
+            return found;
+        }
+
         var prices = new StockPrices(room.Survey.Sheets);
         var cost = board.Result.Cost;
         var others = chosen.Others;

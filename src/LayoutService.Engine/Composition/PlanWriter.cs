@@ -81,8 +81,9 @@ public static class PlanWriter
             Bulkheads = boxes,
             CutPlan = cutPlan,
             Takeoff = takeoff,
-            WrittenSteps = new(() => WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, insulation, fixtures, boxes, partitions, survey.Room.Existing, survey.Strapping.Direct)),
+            WrittenSteps = new(() => WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, insulation, fixtures, boxes, partitions, survey.Room.Existing, survey.Strapping.Direct, room.SayCut)),
             Partitions = partitions,
+            CheckWithin = (whole, cut, board) => CheckWriter.Write(room, strapping, board, boxes, cut, joists, whole, covers, obstructions, fixtures, insulation),
             PricedAlternatives = new(() => PlanAlternatives.Of(boarded, chosen, board, sheets)),
         };
     }
@@ -98,6 +99,13 @@ public static class PlanWriter
         var names = JoistWriter.Names(room);
         return [.. chosen.Joists.Select(j => (IReadOnlyList<string>)[.. j.Members.OrderBy(m => room.Frame.AcrossIn(room.Joists.Members[m].At)).Select(m => names[m])])];
     }
+
+    /// <summary>Mass of the heaviest sheet bought, kg.</summary>
+    internal static decimal HeaviestLift(Survey survey, CutPlan cutPlan, MassTable masses) => cutPlan.Sheets
+        .DistinctBy(s => (s.Width, s.Length))
+        .Select(s => masses.SheetKilograms(survey.Sheets.Type, survey.Sheets.Thickness, s.Width, s.Length))
+        .DefaultIfEmpty(0m)
+        .Max();
 
     private static Dictionary<(int, RunPiece), string> StockOfPieces(CutLumber lumber)
     {
@@ -136,11 +144,7 @@ public static class PlanWriter
             FinishedHeight = finished,
             LowestUnderside = obstructions.Select(o => o.Underside).Append(finished).MinBy(h => h?.Units ?? long.MaxValue),
             MassKilograms = takeoff.Totals.MassKilograms,
-            HeaviestLiftKilograms = cutPlan.Sheets
-                .DistinctBy(s => (s.Width, s.Length))
-                .Select(s => masses.SheetKilograms(survey.Sheets.Type, survey.Sheets.Thickness, s.Width, s.Length))
-                .DefaultIfEmpty(0m)
-                .Max(),
+            HeaviestLiftKilograms = HeaviestLift(survey, cutPlan, masses),
             Cost = takeoff.Totals.Amount,
             ChecksFailed = 0,
         };

@@ -25,9 +25,14 @@ public static class RowSlacks
     /// <summary>Edge of a hole from a strap where the fixture does not say: 13 mm. Common practice, no source.</summary>
     private static readonly Length HoleToStrap = Length.FromMillimetres(13);
 
-    public static IReadOnlyList<RowSlack> Of(CeilingPlan plan, Survey survey)
+    public static IReadOnlyList<RowSlack> Of(CeilingPlan plan, Survey survey) => plan.Parts.Count == 0
+        ? Of(plan, survey, survey.Room.Outline)
+        : [.. plan.Parts.SelectMany(part => Of(part.Plan, part.Survey, survey.Room.Outline))];
+
+    // rows of a part of a room are measured from the room's outline
+    private static IReadOnlyList<RowSlack> Of(CeilingPlan plan, Survey survey, IReadOnlyList<Point> outline)
     {
-        var frame = PlanFrame.Of(survey.Room.Outline, survey.JoistFields[0].RunDegrees);
+        var frame = PlanFrame.Of(outline, survey.JoistFields[0].RunDegrees);
         var rules = RowRules.Of(survey.Strapping);
         var rows = plan.Strapping.Rows.Select(row => new MovingRow(row, frame)).ToList();
         var byId = rows.ToDictionary(r => r.Row.Id);

@@ -8,10 +8,10 @@ public static class SheetBound
 {
     // no layout whatever covers the ceiling for less than its area, less what is cut short at walls, at the best price
     // per area; and every cost is a whole multiple of the prices' common divisor
-    public static long Of(FramedRoom room, StockPrices prices, double bulkheads = 0)
+    public static long Of(FramedRoom room, StockPrices prices, double bulkheads = 0, int layers = 1)
     {
         var perimeter = room.Board.Edges.Sum(e => Geometry.Rings.DistanceBetween(e.From, e.To));
-        var area = Math.Max(0, room.Board.Area - (perimeter * room.Survey.Sheets.CutAllowance.Units)) + bulkheads;
+        var area = (layers * Math.Max(0, room.Board.Area - (perimeter * room.Survey.Sheets.CutAllowance.Units))) + bulkheads;
         var rate = double.MaxValue;
         long divisor = 0;
         foreach (var sheet in room.Survey.Sheets.Stock)

@@ -4,6 +4,8 @@ using LayoutService.Engine.Geometry;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
 
+using SheetLayout = LayoutService.Engine.Sheets.SheetLayout;
+
 namespace LayoutService.Engine.Composition;
 
 /// <summary>Writes the board in the caller's coordinates: courses across the joists, sheets along each course.</summary>
@@ -12,7 +14,8 @@ public sealed class SheetWriter
     private readonly FramedRoom _room;
     private readonly ChosenCeiling _chosen;
     private readonly IReadOnlyList<BoardPart> _parts;
-    private readonly string[] _courseIds;
+    private readonly List<string[]> _courseIds = [];
+    private readonly SheetLayout[] _layers;
 
     private readonly IReadOnlyList<BearingLine> _screwed;
 
@@ -24,16 +27,24 @@ public sealed class SheetWriter
     {
         (_room, _chosen, _parts) = (room, chosen, parts);
         _screwed = besides.Count == 0 ? chosen.Layout.Lines : [.. chosen.Layout.Lines.Concat(besides).OrderBy(l => l.At)];
-        var courses = chosen.Layout.Division.Courses;
-        _courseIds = [.. Enumerable.Range(0, courses).Select(c => $"C{(room.Frame.MirrorV ? courses - c : c + 1)}")];
+        _layers = [.. chosen.Layers];
+        var before = room.Survey.Part?.Taken.Courses ?? 0;
+        foreach (var courses in _layers.Select(l => l.Division.Courses))
+        {
+            var first = before;
+            _courseIds.Add([.. Enumerable.Range(0, courses).Select(c => $"C{first + (room.Frame.MirrorV ? courses - c : c + 1)}")]);
+            before += courses;
+        }
+
         Order = [.. Enumerable.Range(0, parts.Count)
-            .OrderBy(p => room.Frame.MirrorV ? -parts[p].Course : parts[p].Course)
+            .OrderBy(p => parts[p].Layer)
+            .ThenBy(p => room.Frame.MirrorV ? -parts[p].Course : parts[p].Course)
             .ThenBy(p => room.Frame.MirrorU ? -parts[p].Along.Hi : parts[p].Along.Lo)
             .ThenBy(p => room.Frame.MirrorV ? -parts[p].Across.Hi : parts[p].Across.Lo)];
         PieceIds = new string[parts.Count];
         for (var n = 0; n < Order.Count; n++)
         {
-            PieceIds[Order[n]] = $"S{n + 1}";
+            PieceIds[Order[n]] = $"S{(room.Survey.Part?.Taken.Sheets ?? 0) + n + 1}";
         }
     }
 
@@ -67,7 +78,8 @@ public sealed class SheetWriter
 
     public SheetPlan Write(IReadOnlyList<IReadOnlyList<string>> backing, IReadOnlyList<BoardSeam> seams, IReadOnlyDictionary<int, SheetStock> stockOf, CutoutMarks marks)
     {
-        long Sum(BoardJointKind kind) => seams.Where(s => s.Kind == kind).Sum(s => s.Length);
+        // the layer that shows is the one that is finished
+        long Sum(BoardJointKind kind) => seams.Where(s => s.Kind == kind && _parts[s.PartA].Layer == _layers.Length).Sum(s => s.Length);
         return new SheetPlan
         {
             Courses = [.. Courses()],
@@ -78,17 +90,21 @@ public sealed class SheetWriter
             CutEdgeJointLength = new Length(Sum(BoardJointKind.CutEdge)),
             PerimeterLength = new Length(_room.Board.Edges.Sum(e => (long)Math.Round(Rings.DistanceBetween(e.From, e.To)))),
             StartWalls = [],
+            WellBeads = WellBeads(),
         };
     }
 
-    private IEnumerable<Course> Courses()
-    {
-        var division = _chosen.Layout.Division;
-        return Enumerable.Range(0, division.Courses)
-            .Select(c => (Id: _courseIds[c], A: _room.Frame.AcrossIn(division.Course(c).Lo), B: _room.Frame.AcrossIn(division.Course(c).Hi)))
-            .OrderBy(c => Math.Min(c.A, c.B))
-            .Select(c => new Course(c.Id, 1, new Length(Math.Min(c.A, c.B)), new Length(Math.Max(c.A, c.B))));
-    }
+    // in the caller's order of openings, then along each as its region's edges lie
+    private IReadOnlyList<WellBead> WellBeads() => [.. _room.Board.Edges
+        .Where(e => _room.IsWell(e.Source))
+        .Select(e => (Opening: -e.Source - 1, From: _room.Frame.Out(e.From), To: _room.Frame.Out(e.To), Length: (long)Math.Round(Rings.DistanceBetween(e.From, e.To))))
+        .OrderBy(e => e.Opening).ThenBy(e => e.From.X.Units).ThenBy(e => e.From.Y.Units).ThenBy(e => e.To.X.Units).ThenBy(e => e.To.Y.Units)
+        .Select(e => new WellBead(_room.Survey.Room.Openings[e.Opening].Id, e.From, e.To, new Length(e.Length)))];
+
+    private IEnumerable<Course> Courses() => _layers.SelectMany((layout, layer) => Enumerable.Range(0, layout.Division.Courses)
+        .Select(c => (Id: _courseIds[layer][c], A: _room.Frame.AcrossIn(layout.Division.Course(c).Lo), B: _room.Frame.AcrossIn(layout.Division.Course(c).Hi)))
+        .OrderBy(c => Math.Min(c.A, c.B))
+        .Select(c => new Course(c.Id, layer + 1, new Length(Math.Min(c.A, c.B)), new Length(Math.Max(c.A, c.B)))));
 
     private BoardPiece Piece(int index, IReadOnlyList<IReadOnlyList<string>> backing, IReadOnlyDictionary<int, SheetStock> stockOf, CutoutMarks marks)
     {
@@ -98,8 +114,8 @@ public sealed class SheetWriter
         return new BoardPiece
         {
             Id = PieceIds[index],
-            Course = _courseIds[part.Course],
-            Layer = 1,
+            Course = _courseIds[part.Layer - 1][part.Course],
+            Layer = part.Layer,
             Outline = ring,
             Width = new Length(part.Across.Size),
             Length = new Length(part.Along.Size),

@@ -13,6 +13,9 @@ public sealed class StrappingWriter
     private readonly CutLumber _cut;
     private readonly long _half;
     private readonly int[] _firstRun;
+    /// <summary>How far two rows must run side by side for two spacer blocks between them. Common practice, no source.</summary>
+    private const long LeastBeside = 600 * Length.PerMillimetre;
+
     private readonly int?[] _before;
     private readonly List<(int Run, RunPiece Piece)>[] _pieces;
     private readonly string[] _joistNames;
@@ -26,9 +29,10 @@ public sealed class StrappingWriter
             .ThenBy(i => chosen.Lines[i].Stretches.Min(s => AcrossOut(s.Across).Lo))
             .ToList();
         RowIds = new string[chosen.Lines.Count];
+        var taken = room.Survey.Part?.Taken ?? default;
         for (var n = 0; n < order.Count; n++)
         {
-            RowIds[order[n]] = $"R{n + 1}";
+            RowIds[order[n]] = $"R{taken.Rows + n + 1}";
         }
 
         LinesInOrder = order;
@@ -48,7 +52,7 @@ public sealed class StrappingWriter
             }
         }
 
-        NailerIds = [.. cut.Nailers.Select((_, i) => $"N{i + 1}")];
+        NailerIds = [.. cut.Nailers.Select((_, i) => $"N{taken.Nailers + i + 1}")];
     }
 
     public string[] RowIds { get; }
@@ -205,7 +209,7 @@ public sealed class StrappingWriter
         var walls = _chosen.WallRows.Where(w => w.At == at && (_chosen.Lines[line].Serves is null || _chosen.Lines[line].Serves == w)).SelectMany(w => w.Sources).Distinct().ToList();
         if (walls.Any(s => s >= 0))
         {
-            reasons.Add(new Reason("wall", [.. walls.Where(s => s >= 0).Select(s => $"W{s + 1}")], "tight_to_wall", "Tight to the wall."));
+            reasons.AddRange(AtEdges(walls));
         }
 
         var faces = walls.Select(_room.BulkheadAt).OfType<BulkheadSolid>().Where(b => !b.Wish.BoardedAbove).Select(b => b.Id).Distinct().ToList();
@@ -261,6 +265,21 @@ public sealed class StrappingWriter
         return reasons;
     }
 
+    // walls and lines where the joists change direction, apart
+    private IEnumerable<Reason> AtEdges(List<int> sources)
+    {
+        var ids = sources.Where(s => s >= 0).SelectMany(_room.WallIds).Distinct().ToLookup(id => id.StartsWith('W'));
+        if (ids[true].Any())
+        {
+            yield return new Reason("wall", [.. ids[true]], "tight_to_wall", "Tight to the wall.");
+        }
+
+        if (ids[false].Any())
+        {
+            yield return new Reason("run-break", [.. ids[false]], "tight_to_run_break", "Carries the board's edge at the line where the joists change direction.");
+        }
+    }
+
     private RowPiece Piece(int line, int run, RunPiece piece, string id, IReadOnlyDictionary<(int, RunPiece), string> stockOf)
     {
         var stretch = _chosen.Lines[line].Stretches[_cut.Runs[run].Stretch];
@@ -304,7 +323,7 @@ public sealed class StrappingWriter
         var gaps = new SortedDictionary<long, List<string>>();
         foreach (var line in LinesInOrder)
         {
-            if (_before[line] is { } before)
+            if (_before[line] is { } before && SideBySide(line, before))
             {
                 var gap = AtOut(line) - AtOut(before) - _chosen.Rules.Face;
                 if (!gaps.TryGetValue(gap, out var between))
@@ -319,6 +338,10 @@ public sealed class StrappingWriter
 
         return [.. gaps.OrderByDescending(g => g.Value.Count).ThenByDescending(g => g.Key).Select(g => new Spacer(new Length(g.Key), [.. g.Value.Distinct()]))];
     }
+
+    // two blocks bear on both rows: side by side for 600 mm at least, else marks alone must do
+    private bool SideBySide(int line, int before) => _chosen.Lines[line].Stretches
+        .Sum(a => _chosen.Lines[before].Stretches.Sum(b => Math.Max(0, Math.Min(a.Across.Hi, b.Across.Hi) - Math.Max(a.Across.Lo, b.Across.Lo)))) >= LeastBeside;
 
     private IEnumerable<Crossing> Crossings(int line)
     {
@@ -385,5 +408,5 @@ public sealed class StrappingWriter
         return found;
     }
 
-    public static string ScabId(int index) => $"SC{index + 1}";
+    public string ScabId(int index) => $"SC{(_room.Survey.Part?.Taken.Scabs ?? 0) + index + 1}";
 }

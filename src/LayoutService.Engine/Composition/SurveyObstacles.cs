@@ -68,6 +68,6 @@ public static class SurveyObstacles
             return new[] { run.LedgerLow ? stretch.LowSource : -1, run.LedgerHigh ? stretch.HighSource : -1 };
         });
         var oblique = room.Straps.Edges.Where(e => !e.Parallel && !WallRows.IsSquare(e)).Select(e => e.Source);
-        return [.. ends.Concat(oblique).Where(s => room.Survey.Room.Walls.TryGetValue(s, out var kind) && kind == WallKind.Later).Distinct().Order().Select(s => $"W{s + 1}")];
+        return [.. ends.Concat(oblique).Where(s => room.Survey.Room.Walls.TryGetValue(s, out var kind) && kind == WallKind.Later).Distinct().Order().SelectMany(room.WallIds)];
     }
 }

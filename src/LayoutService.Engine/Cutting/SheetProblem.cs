@@ -6,7 +6,7 @@ public enum FactoryEdges
     /// <summary>Both long edges may be cut edges.</summary>
     None,
 
-    /// <summary>One long edge, whichever: the piece can be turned end for end.</summary>
+    /// <summary>One long edge, whichever: the piece can be turned half round.</summary>
     One,
 
     /// <summary>Both long edges, so the piece is as wide as its sheet.</summary>

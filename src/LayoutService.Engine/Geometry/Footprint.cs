@@ -162,7 +162,7 @@ public sealed class Footprint
         polygonizer.Add(lines);
         return [.. polygonizer.GetPolygons().OfType<Polygon>()
             .Where(p => p.Area > Crumb && Shape.Distance(p.InteriorPoint) <= 1 && Shape.Contains(p.InteriorPoint))
-            .Select(p => Region.Ring(p.ExteriorRing.Coordinates))
+            .Select(p => Rings.FromLeast(Region.Ring(p.ExteriorRing.Coordinates)))
             .OrderBy(r => r.Min(c => c.U)).ThenBy(r => r.Min(c => c.V))];
     }
 
@@ -204,8 +204,8 @@ public sealed class Footprint
         {
             var ring = Region.Ring(h.Coordinates);
             Array.Reverse(ring);
-            return (IReadOnlyList<Uv>)ring;
+            return (IReadOnlyList<Uv>)Rings.FromLeast(ring);
         });
-        return new Patch(Region.Ring(polygon.ExteriorRing.Coordinates), [.. holes.OrderBy(h => h.Min(c => c.U)).ThenBy(h => h.Min(c => c.V))]);
+        return new Patch(Rings.FromLeast(Region.Ring(polygon.ExteriorRing.Coordinates)), [.. holes.OrderBy(h => h.Min(c => c.U)).ThenBy(h => h.Min(c => c.V))]);
     }
 }

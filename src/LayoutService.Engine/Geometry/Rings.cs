@@ -75,6 +75,18 @@ public static class Rings
         }
     }
 
+    /// <summary>The same ring listed from its lowest corner, so that it is the same whatever corner it was given from.</summary>
+    public static Uv[] FromLeast(IReadOnlyList<Uv> ring)
+    {
+        var first = 0;
+        for (var i = 1; i < ring.Count; i++)
+        {
+            first = (ring[i].U, ring[i].V).CompareTo((ring[first].U, ring[first].V)) < 0 ? i : first;
+        }
+
+        return [.. ring.Skip(first), .. ring.Take(first)];
+    }
+
     private static bool Straight(Uv before, Uv here, Uv after) =>
         Turn(before, here, after) == 0
         || (Math.Abs((double)Turn(before, here, after)) < 2 * DistanceBetween(before, after) && Between(before, here, after));

@@ -20,10 +20,10 @@ public sealed record SisteredJoist(int Joist, Span Along, IReadOnlyList<int> Row
 /// <summary>The plane that the straps are brought to, and what brings them there.</summary>
 public sealed record LevelPlan
 {
-    /// <summary>The lowest crossing; the plane is level and touches it.</summary>
+    /// <summary>The lowest crossing; the plane is level and touches it, unless it was given.</summary>
     public required LevelCrossing Lowest { get; init; }
 
-    public long Plane => Lowest.Level;
+    public required long Plane { get; init; }
 
     /// <summary>The greatest step between neighbouring crossings as found, and the rows that show it, or the greatest that is left where that is above the limit.</summary>
     public required long StepFound { get; init; }

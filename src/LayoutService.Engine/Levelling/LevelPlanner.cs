@@ -19,13 +19,14 @@ public static class LevelPlanner
         }
 
         var lowest = crossings.MinBy(c => (c.Level, c.At.U, c.At.V));
+        var plane = rules.Plane ?? lowest.Level;
         var neighbours = NeighbourPairs.Of(crossings);
         var found = Greatest(neighbours, crossings, c => c.Level);
         var packed = new List<PackedCrossing>();
         var high = new List<PackedCrossing>();
-        foreach (var crossing in found.Step > rules.From ? crossings : [])
+        foreach (var crossing in found.Step > rules.From || rules.Plane is not null ? crossings : [])
         {
-            var gap = crossing.Level - lowest.Level;
+            var gap = crossing.Level - plane;
             if (gap > rules.From / 2)
             {
                 var thickness = (gap + (rules.Grain / 2)) / rules.Grain * rules.Grain;
@@ -38,10 +39,11 @@ public static class LevelPlanner
 
         var left = packed.ToDictionary(p => p.Crossing, p => p.Gap - p.Thickness);
         high.ForEach(h => left[h.Crossing] = 0);
-        var rest = Greatest(neighbours, crossings, c => left.TryGetValue(c, out var over) ? over : c.Level - lowest.Level);
+        var rest = Greatest(neighbours, crossings, c => left.TryGetValue(c, out var over) ? over : c.Level - plane);
         return new LevelPlan
         {
             Lowest = lowest,
+            Plane = plane,
             StepFound = found.Step,
             StepRows = rest.Step > rules.From ? rest.Rows : found.Rows,
             StepLeft = rest.Step,

@@ -7,6 +7,9 @@ namespace LayoutService.Engine.Levelling;
 /// </summary>
 public sealed record LevelRules(long From, long Most, long Grain)
 {
+    /// <summary>Level of the plane where more than these crossings set it: all are then packed to it. Null where they set it alone.</summary>
+    public long? Plane { get; init; }
+
     /// <summary>
     /// How far below a joist a 2x4 sister can reach: 38 mm, which leaves 51 mm of its 89 beside the joist. Derived; common
     /// practice, no source.

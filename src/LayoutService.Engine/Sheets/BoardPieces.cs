@@ -10,7 +10,11 @@ namespace LayoutService.Engine.Sheets;
 /// </summary>
 public sealed record BoardPart(
     int Run, int Course, Uv[] Ring, Span Along, Span Across, bool Rectangle, int LowLine, int HighLine,
-    long CutWidth, long CutLength, int FactoryEdges, double Area);
+    long CutWidth, long CutLength, int FactoryEdges, double Area)
+{
+    /// <summary>From 1, the layer next to the rows or joists, to the one that shows.</summary>
+    public int Layer { get; init; } = 1;
+}
 
 /// <summary>Cuts a layout into its parts: exact rectangles where the board is whole, else the region clipped to the box.</summary>
 public sealed class BoardPieces(FramedRoom room)

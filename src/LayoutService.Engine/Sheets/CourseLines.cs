@@ -108,6 +108,13 @@ public static class CourseLines
         .Distinct()
         .Take(MostBesideHoles);
 
+    /// <summary>The division into courses of a width with one of its lines at a place.</summary>
+    public static CourseDivision From(FramedRoom room, long width, long line)
+    {
+        var first = room.Board.LowV + Remainder(((line - room.Board.LowV) % width) + width, width);
+        return Divide(room, width, first);
+    }
+
     private static long Remainder(long distance, long width) => distance % width is 0 ? width : distance % width;
 
     private static CourseDivision Divide(FramedRoom room, long width, long first)

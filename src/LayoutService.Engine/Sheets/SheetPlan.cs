@@ -20,10 +20,32 @@ public sealed record SheetPlan
     /// <summary>Length of cut-edge joints that run along the joists (no taper on at least one side).</summary>
     public required Length CutEdgeJointLength { get; init; }
 
+    /// <summary>Length of control joints, where the joists change direction.</summary>
+    public Length ControlJointLength { get; init; }
+
     /// <summary>Length of edges at walls and openings.</summary>
     public required Length PerimeterLength { get; init; }
 
     public required IReadOnlyList<string> StartWalls { get; init; }
+
+    /// <summary>Corner bead along the edges of stairs and wells.</summary>
+    public IReadOnlyList<WellBead> WellBeads { get; init; } = [];
+
+    /// <summary>How many layers there are; 1 without any pieces.</summary>
+    public int Layers => Pieces.Count == 0 ? 1 : Pieces[^1].Layer;
+
+    /// <summary>The pieces and joints of one layer alone.</summary>
+    public SheetPlan OfLayer(int layer)
+    {
+        if (Layers == 1)
+        {
+            return this;
+        }
+
+        IReadOnlyList<BoardPiece> pieces = [.. Pieces.Where(p => p.Layer == layer)];
+        var ids = pieces.Select(p => p.Id).ToHashSet();
+        return this with { Pieces = pieces, Joints = [.. Joints.Where(j => ids.Contains(j.PieceA))] };
+    }
 }
 
 /// <summary>A strip of the ceiling between two course lines, across the joists from the outline's lowest coordinate.</summary>
@@ -74,7 +96,13 @@ public enum BoardJointKind
     Butt,
     Tapered,
     CutEdge,
+
+    /// <summary>A control joint: along a line where the joists change direction.</summary>
+    Control,
 }
 
 /// <summary>A seam between two pieces, from one end to the other.</summary>
 public sealed record BoardJoint(BoardJointKind Kind, string PieceA, string PieceB, Point From, Point To, Length Length);
+
+/// <summary>Corner bead along one edge of a stair or well.</summary>
+public sealed record WellBead(string OpeningId, Point From, Point To, Length Length);

@@ -82,12 +82,25 @@ public sealed class StockPrices
         return cost;
     }
 
-    /// <summary>What finishing the tapered joints between the courses of a division is worth.</summary>
+    /// <summary>
+    /// What finishing the tapered joints between the courses of a division is worth, and what its seams weigh that lie within 300 mm of the line of
+    /// a stair's or well's corner: a quarter of a sheet each, as for a butt.
+    /// </summary>
     public long SeamCost(FramedRoom room, CourseDivision division)
     {
+        var corners = 0;
+        for (var ring = 0; ring < room.OpeningRings.Count; ring++)
+        {
+            if (room.Survey.Room.Openings[ring].IsWell)
+            {
+                corners += room.OpeningRings[ring].Select(c => c.V).Distinct().Count(v => division.Lines.Skip(1).SkipLast(1).Any(l => Math.Abs(l - v) < JointWeights.OffCorner));
+            }
+        }
+
+        var weight = corners == 0 ? 0 : corners * _wish.Stock.Min(Cost) / 4;
         if (!Priced || _wish.TaperedCostPerMetre == 0)
         {
-            return 0;
+            return weight;
         }
 
         long length = 0;
@@ -98,7 +111,7 @@ public sealed class StockPrices
             length += below.Sum(b => above.Sum(a => Math.Max(0, a.Meet(b).Size)));
         }
 
-        return (long)decimal.Round(_wish.TaperedCostPerMetre * 10_000m * length / (1000 * Length.PerMillimetre));
+        return weight + (long)decimal.Round(_wish.TaperedCostPerMetre * 10_000m * length / (1000 * Length.PerMillimetre));
     }
 
     // stretches of u where the board lies right above a line of constant v, or right below it

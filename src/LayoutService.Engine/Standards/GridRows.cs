@@ -34,7 +34,7 @@ internal static class GridRows
         {
             foreach (var row in table.Rows.Where(row => row.Rulesets?.Contains(book.Ruleset) ?? true))
             {
-                var rule = row.Obstruction ? GridRules.HeadroomUnder : row.Share.Value < 100 ? GridRules.HeadroomOverArea : GridRules.Headroom;
+                var rule = row.Space == "stair" ? GridRules.HeadroomStair : row.Obstruction ? GridRules.HeadroomUnder : row.Share.Value < 100 ? GridRules.HeadroomOverArea : GridRules.Headroom;
                 var when = row.Space + (row.ExistingBuilding ? ", existing building" : "") + (row.SecondarySuite ? ", secondary suite" : "")
                     + (row.Share.Value < 100 ? $", over {row.Share}" : "");
                 yield return Say(rule, when, row.Least, book.Cite(row.Source, table.Source));

@@ -26,6 +26,8 @@ public static class GridRules
 
     public static readonly GridRule HeadroomUnder = new("headroom-obstruction", "Finished underside of a beam, duct or bulkhead above the finished floor", "at-least", "mm", "in");
 
+    public static readonly GridRule HeadroomStair = new("headroom-stair", "Finished ceiling plumb above the nosings of a stair", "at-least", "mm", "in");
+
     public static readonly GridRule InsulationLoad = new("insulation-on-board", "Insulation that lies on the board", "at-most", "kg/m2", "lb/ft2");
 
     public static readonly GridRule RatedPenetration = new("rated-ceiling-penetration", "Board fastener into wood, fire-rated ceiling", "at-least", "mm", "in");
@@ -41,7 +43,7 @@ public static class GridRules
 
     public static IReadOnlyList<GridRule> All { get; } =
     [
-        StrapThickness, StrapFace, StrapSupports, RowSpacing, Headroom, HeadroomOverArea, HeadroomUnder, InsulationLoad, RatedPenetration, FloorSpan,
+        StrapThickness, StrapFace, StrapSupports, RowSpacing, Headroom, HeadroomOverArea, HeadroomUnder, HeadroomStair, InsulationLoad, RatedPenetration, FloorSpan,
     ];
 
     public static IReadOnlySet<string> Ids { get; } = All.Select(rule => rule.Id).ToHashSet(StringComparer.Ordinal);

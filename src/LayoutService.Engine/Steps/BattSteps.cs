@@ -56,7 +56,7 @@ internal static class BattSteps
     private static string Said(BattFill fill, TradeText trade)
     {
         var split = fill.Split ? "split, " : string.Empty;
-        return $"{fill.Id} ({split}{fill.BattId} cut {trade.Of(fill.Width)} wide, {trade.Of(fill.Length)} long)";
+        return $"{fill.Id} ({split}{fill.BattId} cut {trade.Cut(fill.Width)} wide, for {trade.Cut(fill.Length)} of bay)";
     }
 
     private static void Fasten(StepList list, StrapRow row)

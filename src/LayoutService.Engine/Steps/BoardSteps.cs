@@ -1,5 +1,6 @@
 using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
 
 namespace LayoutService.Engine.Steps;
@@ -21,32 +22,50 @@ internal static class BoardSteps
                 Sentence.Of(
                     "check-sheets",
                     $"Lay out {StepList.Number(cut.Sheets.Count)} sheets by the sheet cut plan. Cut each piece just before it is hung, face up; "
-                    + "keep each offcut that the plan uses again and write its next piece on it.",
+                    + "keep each offcut that the plan uses again and write its next piece on it. Sizes in these steps run to the walls; the cut plan's are less the gap left there.",
                     ("sheets", StepList.Number(cut.Sheets.Count))),
                 cut.Sheets.Select(sheet => new Touch(TouchKinds.SheetStock, sheet.Id)));
         }
 
-        foreach (var (course, pieces) in courses)
+        var layers = sheets.Pieces.Max(piece => piece.Layer);
+        foreach (var layer in courses.GroupBy(course => course.Course.Layer))
         {
-            FixtureSteps.CutHoles(list, course, pieces);
-            Hang(list, course, [.. pieces.Where(piece => !piece.MeasureInPlace)], trade);
-            foreach (var piece in pieces.Where(piece => piece.MeasureInPlace))
+            foreach (var (course, pieces) in layer)
             {
-                MeasureAndHang(list, course, piece, trade);
+                Hang(list, course, pieces, trade);
             }
-        }
 
-        Screw(list, sheets, trade);
+            Screw(list, [.. sheets.Pieces.Where(piece => piece.Layer == layer.Key)], layers == 1 ? string.Empty : $"Layer {StepList.Number(layer.Key)}: d", trade);
+        }
     }
 
-    private static void Hang(StepList list, Course course, List<BoardPiece> pieces, TradeText trade)
+    // a course: what is cut by the plan first, with its holes; then what is measured in place
+    private static void Hang(StepList list, Course course, IReadOnlyList<BoardPiece> pieces, TradeText trade)
+    {
+        var known = pieces.Where(piece => !piece.MeasureInPlace).ToList();
+        FixtureSteps.CutHoles(list, course, known);
+        HangKnown(list, course, known, trade);
+        foreach (var piece in pieces.Where(piece => piece.MeasureInPlace))
+        {
+            if (piece.Cutouts.Count > 0)
+            {
+                // its holes are marked on the piece as it is, not as it was drawn
+                Measure(list, course, piece, trade);
+                FixtureSteps.CutHoles(list, course, [piece]);
+            }
+
+            MeasureAndHang(list, course, piece, trade);
+        }
+    }
+
+    private static void HangKnown(StepList list, Course course, List<BoardPiece> pieces, TradeText trade)
     {
         if (pieces.Count == 0)
         {
             return;
         }
 
-        var said = string.Join(", ", pieces.Select(piece => $"{piece.Id} ({trade.Of(piece.Width)} × {trade.Of(piece.Length)})"));
+        var said = string.Join(", ", pieces.Select(piece => $"{piece.Id} ({trade.Cut(piece.Width)} × {trade.Cut(piece.Length)})"));
         list.Add(
             Sentence.Of(
                 "hang-course",
@@ -57,18 +76,29 @@ internal static class BoardSteps
             pieces.Select(Touched));
     }
 
+    private static void Measure(StepList list, Course course, BoardPiece piece, TradeText trade) => list.Add(
+        Sentence.Of(
+            "measure-and-cut",
+            $"Course {course.Id}: measure the place of {piece.Id} at both edges, about {trade.Cut(piece.Width)} × {trade.Cut(piece.Length)}, and cut it to that "
+            + "before its holes are marked.",
+            ("course", course.Id),
+            ("piece", piece.Id),
+            ("width", trade.Cut(piece.Width)),
+            ("length", trade.Cut(piece.Length))),
+        [Touched(piece)]);
+
     private static void MeasureAndHang(StepList list, Course course, BoardPiece piece, TradeText trade)
     {
         var notes = string.Concat(piece.Notes.Select(note => $" {note.Text}"));
+        var measure = piece.Cutouts.Count > 0 ? $"hold {piece.Id} up to its place" : $"measure the place of {piece.Id} at both edges, about {trade.Cut(piece.Width)} × {trade.Cut(piece.Length)}, cut it to that";
         list.Add(
             Sentence.Of(
                 "measure-and-hang",
-                $"Course {course.Id}: measure the place of {piece.Id} at both edges, about {trade.Of(piece.Width)} × {trade.Of(piece.Length)}, "
-                + $"cut it to that and hang it{Backing([piece])}.{notes}",
+                $"Course {course.Id}: {measure} and hang it{Backing([piece])}.{notes}",
                 ("course", course.Id),
                 ("piece", piece.Id),
-                ("width", trade.Of(piece.Width)),
-                ("length", trade.Of(piece.Length))),
+                ("width", trade.Cut(piece.Width)),
+                ("length", trade.Cut(piece.Length))),
             [Touched(piece)]);
     }
 
@@ -78,21 +108,21 @@ internal static class BoardSteps
         return rows.Count == 0 ? string.Empty : $" ({StepList.Names(rows)})";
     }
 
-    private static void Screw(StepList list, SheetPlan sheets, TradeText trade)
+    private static void Screw(StepList list, List<BoardPiece> pieces, string layer, TradeText trade)
     {
-        var screws = sheets.Pieces.Sum(piece => piece.Screws);
+        var screws = pieces.Sum(piece => piece.Screws);
 
         // 12 in and 3/8 in: Gypsum Association's guide and trade guides; 300 mm and 10 mm: NBC subsection 9.29.5.
         var (field, edge) = (trade.Of(12, 300), trade.Of(0.375m, 10));
         list.Add(
             Sentence.Of(
                 "screw-board",
-                $"Drive the rest of the {StepList.Number(screws)} screws into the {trade.Carrier}s: at most {field} apart along each {trade.Carrier}, {edge} or more from "
+                $"{(layer.Length == 0 ? "D" : layer)}rive the rest of the ceiling's {StepList.Number(screws)} screws into the {trade.Carrier}s: at most {field} apart along each {trade.Carrier}, {edge} or more from "
                 + "every edge, heads just below the paper. Work from the middle of a sheet to its edges.",
                 ("screws", StepList.Number(screws)),
                 ("spacing", field),
                 ("edge", edge)),
-            sheets.Pieces.Select(Touched));
+            pieces.Select(Touched));
     }
 
     /// <summary>Taping, once the ceiling and its bulkheads are boarded.</summary>
@@ -101,6 +131,17 @@ internal static class BoardSteps
         if (sheets.Pieces.Count == 0)
         {
             return;
+        }
+
+        foreach (var well in sheets.WellBeads.GroupBy(bead => bead.OpeningId))
+        {
+            list.Add(
+                Sentence.Of(
+                    "bead-well",
+                    $"Bead the edge of {well.Key}: {StepList.Number(well.Count())} lengths, {trade.Of(well.Aggregate(Length.Zero, (sum, bead) => sum + bead.Length))} in all, fastened every {trade.Of(12, 300)}.",
+                    ("opening", well.Key),
+                    ("length", trade.Of(well.Aggregate(Length.Zero, (sum, bead) => sum + bead.Length)))),
+                sheets.Pieces.Where(piece => piece.Layer == sheets.Pieces.Max(p => p.Layer)).Select(Touched));
         }
 
         var (butt, tapered) = (trade.Of(sheets.ButtJointLength), trade.Of(sheets.TaperedJointLength + sheets.CutEdgeJointLength));

@@ -7,10 +7,10 @@ namespace LayoutService.Engine.Steps;
 /// <summary>Marking, cutting and hanging the wood.</summary>
 internal static class StrapSteps
 {
-    public static void Write(StepList list, StrappingPlan plan, CutPlan cut, TradeText trade, IReadOnlyList<PlannedPartition> partitions)
+    public static void Write(StepList list, StrappingPlan plan, CutPlan cut, TradeText trade, IReadOnlyList<PlannedPartition> partitions, bool oneWay)
     {
-        var rows = plan.Rows.OrderBy(row => row.At).ToList();
-        Mark(list, rows, trade);
+        var rows = plan.Rows.ToList();
+        Mark(list, rows, trade, oneWay);
         Cut(list, plan, cut, trade);
         foreach (var role in plan.Nailers.Where(nailer => nailer.Role != NailerRole.Header).GroupBy(nailer => nailer.Role).OrderBy(group => group.Key))
         {
@@ -44,8 +44,10 @@ internal static class StrapSteps
         }
     }
 
-    private static void Mark(StepList list, List<StrapRow> rows, TradeText trade)
+    // where joists run more than one way each run has its own corner
+    private static void Mark(StepList list, List<StrapRow> rows, TradeText trade, bool oneWay)
     {
+        var hooked = oneWay ? "at the measuring corner" : "at the measuring corner of its own joists and drawn along them";
         foreach (var row in rows)
         {
             var marks = row.Marks.Select(mark => (mark.End, Text: trade.Of(mark.NearEdge), mark.Side)).ToList();
@@ -56,7 +58,7 @@ internal static class StrapSteps
             list.Add(
                 Sentence.Of(
                     "mark-row",
-                    $"Row {row.Id}: with the tape hooked at the measuring corner, mark {said}.",
+                    $"Row {row.Id}: with the tape hooked {hooked}, mark {said}.",
                     ("row", row.Id),
                     ("marks", said)),
                 [Row(row)]);
@@ -138,7 +140,7 @@ internal static class StrapSteps
         if (row.SpacingBefore is { } spacing && row.Marks.Count > 0)
         {
             var gap = spacing - ((row.At - row.Marks[0].NearEdge) * 2);
-            if (plan.Spacers.Any(spacer => spacer.Length == gap))
+            if (plan.Spacers.Any(spacer => spacer.Length == gap && spacer.Between.Contains(row.Id)))
             {
                 return $"on its marks, held off the row before by the {trade.Of(gap)} block";
             }

@@ -9,6 +9,9 @@ internal sealed record TradeText(UnitSystem Units, Func<Length, string> Tape)
     /// <summary>True when the board is screwed to the joists: there are no straps to speak of.</summary>
     public bool Direct { get; init; }
 
+    /// <summary>The words for a size to cut; those for a place where there are no others.</summary>
+    public Func<Length, string>? CutTape { get; init; }
+
     /// <summary>What carries the board.</summary>
     public string Carrier => Direct ? "joist" : "strap";
 
@@ -16,4 +19,7 @@ internal sealed record TradeText(UnitSystem Units, Func<Length, string> Tape)
         Units == UnitSystem.Imperial ? Length.FromInches(inches) : Length.FromMillimetres(millimetres));
 
     public string Of(Length length) => Tape(length);
+
+    /// <summary>A size to cut, to the mark below, as the tables say it.</summary>
+    public string Cut(Length length) => (CutTape ?? Tape)(length);
 }

@@ -32,14 +32,16 @@ public static class WorkSteps
         BulkheadPlan? bulkheads = null,
         IReadOnlyList<PlannedPartition>? partitions = null,
         ExistingCeiling? existing = null,
-        bool direct = false)
+        bool direct = false,
+        Func<Length, string>? cutText = null)
     {
-        var trade = new TradeText(units, text) { Direct = direct };
+        var trade = new TradeText(units, text) { Direct = direct, CutTape = cutText };
         var list = new StepList();
         FirstSteps.Write(list, joists, trade);
         FirstSteps.OldCeiling(list, existing, joists);
         FirstSteps.LaterWalls(list, walls ?? [], joists);
-        StrapSteps.Write(list, strapping, cut, trade, partitions ?? []);
+        BreakSteps.Before(list, joists);
+        StrapSteps.Write(list, strapping, cut, trade, partitions ?? [], joists.Breaks.Count == 0);
         BoxSteps.Frame(list, bulkheads ?? BulkheadPlan.None, below: false);
         FixtureSteps.RoughIn(list, fixtures ?? FixturePlan.None, trade);
         BattSteps.Write(list, strapping, insulation, trade);
@@ -48,6 +50,7 @@ public static class WorkSteps
         BoxSteps.Frame(list, bulkheads ?? BulkheadPlan.None, below: true);
         BoxSteps.Board(list, bulkheads ?? BulkheadPlan.None);
         PartitionSteps.After(list, partitions ?? []);
+        BreakSteps.After(list, joists, sheets, trade);
         BoardSteps.Finish(list, sheets, bulkheads ?? BulkheadPlan.None, trade);
         return list.Steps;
     }

@@ -22,7 +22,7 @@ public sealed record NailerLine(NailerRole Role, Uv From, Uv To, int Source, IRe
 /// <summary>
 /// Wood beside the rows. A ledger runs along a wall where the last joist is too far to carry strap ends: one item for all
 /// the straps of that wall. A wall nailer fills in along an oblique wall between rows, where the sheet's edge would hang
-/// further than the row spacing.
+/// further than the row spacing; along a stair or well it fills in all the way, for the board's edge and the bead.
 /// </summary>
 public sealed class NailerLines(FramedRoom room, RowRules rules)
 {
@@ -107,7 +107,8 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
     {
         foreach (var edge in room.Straps.Edges)
         {
-            if (edge.Parallel || WallRows.IsSquare(edge) || edge.Source < 0)
+            var well = room.IsWell(edge.Source);
+            if ((edge.Parallel && !well) || edge.From.U == edge.To.U || WallRows.IsSquare(edge) || (edge.Source < 0 && !well))
             {
                 continue;
             }
@@ -123,7 +124,7 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
             foreach (var (row, _) in crossing.Append((edge.Along.Hi + rules.Half, -1)))
             {
                 var end = Math.Min(row - rules.Half, edge.Along.Hi);
-                if (end - at >= Least && (end - at + rules.Face) * stretch > rules.MaxSpacing)
+                if (end - at >= Least && (well || (end - at + rules.Face) * stretch > rules.MaxSpacing))
                 {
                     yield return new NailerLine(NailerRole.WallNailer, On(at), On(end), edge.Source, [.. crossing.Select(c => c.Index)]);
                 }

@@ -35,6 +35,10 @@ public sealed record Stretch(
 /// <summary>A row as it lies: its centre along the joists and its stretches.</summary>
 public sealed record StrapLine(long At, bool Through, IReadOnlyList<Stretch> Stretches, WallRow? Serves)
 {
+    /// <summary>True when it lies beside another, nearer on centre than a gap. Run on past two supports, a short strap may.</summary>
+    public bool LiesOn(StrapLine other, long gap) =>
+        Math.Abs(other.At - At) < gap && other.Stretches.Any(s => Stretches.Any(own => own.Across.Overlaps(s.Across)));
+
     public BearingLine Bearing { get; } = new(At, [.. Stretches.Select(s => s.Across)], Through, !Through && Serves is null);
 }
 
@@ -74,6 +78,11 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
             }
 
             lines.Add(line);
+        }
+
+        if (locals.Count > 1)
+        {
+            ShortStrapsApart.Keep(room, rules, lines);
         }
 
         lines.RemoveAll(l => l.Stretches.Count == 0);
@@ -202,8 +211,8 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
             var (hi, highSource, highBevel, highUp) = EndAt(region, at, whole.Hi, span.Hi);
             found.Add(new Stretch(
                 new Span(lo, hi),
-                EndKind(lowSource, new Uv(at, whole.Lo)),
-                EndKind(highSource, new Uv(at, whole.Hi)),
+                EndKind(lowSource, new Uv(at, whole.Lo), lo),
+                EndKind(highSource, new Uv(at, whole.Hi), hi),
                 lowSource,
                 highSource,
                 lowBevel,
@@ -216,8 +225,12 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
     }
 
     // a bulkhead that ends square may stand in line with a wall: one edge, of which a part is the bulkhead's
-    private StretchEnd EndKind(int source, Uv end) =>
-        room.BulkheadAt(source) is not null || (source >= 0 && room.Solids.Count > 0 && !OnOutline(end)) ? StretchEnd.Bulkhead : room.IsOpening(source) ? StretchEnd.Opening : StretchEnd.Wall;
+    private StretchEnd EndKind(int source, Uv end, long stop) =>
+        room.BulkheadAt(source) is not null || (source >= 0 && room.Solids.Count > 0 && !OnOutline(end) && !CornerOnOutline(end, stop)) ? StretchEnd.Bulkhead : room.IsOpening(source) ? StretchEnd.Opening : StretchEnd.Wall;
+
+    // a strap that only brushes a wall's corner: its centre line runs on past where it is cut off
+    private bool CornerOnOutline(Uv end, long stop) =>
+        Math.Abs(end.V - stop) > 1 && (OnOutline(new Uv(end.U - rules.Half, stop)) || OnOutline(new Uv(end.U + rules.Half, stop)));
 
     private bool OnOutline(Uv end)
     {

@@ -4,7 +4,7 @@ using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Takeoff;
 
-/// <summary>What bulkheads add: frame lumber and its spares, frame screws, bead, fireblocking, access panels.</summary>
+/// <summary>What bulkheads add: frame lumber and its spares, frame screws, bead, fireblocking, access panels; and trim in length, for control joints as well.</summary>
 internal static class BoxLines
 {
     public static IEnumerable<TakeoffLine> Lumber(TakeoffFacts facts, PriceBook prices)
@@ -60,7 +60,8 @@ internal static class BoxLines
         var needs = new[]
         {
             Count(facts, TakeoffCodes.BulkheadScrew, "Wood screw for bulkhead frames, to suit", Measure.Fastener, boxes.Sum(b => b.Members.Count) * 4, "two at each end of every member", prices.Waste("fasteners", facts.Allowances.FastenerWaste)),
-            Run(facts, TakeoffCodes.CornerBead, "Corner bead", boxes.SelectMany(b => b.Beads).Aggregate(Length.Zero, (sum, t) => sum + t.Length), "outside corners of bulkheads"),
+            Bead(facts),
+            Run(facts, TakeoffCodes.ControlJoint, "Control joint trim for gypsum board", facts.Sheets.ControlJointLength, "lines where the joists change direction"),
             Run(facts, TakeoffCodes.Fireblocking, "Fireblocking where bulkheads meet walls and joist bays, as the code wants it", boxes.SelectMany(b => b.Fireblocking).Aggregate(Length.Zero, (sum, t) => sum + t.Length), "walls that bulkheads run along"),
             Count(facts, TakeoffCodes.AccessPanel, "Access panel", Measure.Panel, facts.Bulkheads.AccessPanels.Count, "services that must be reached later", 0),
         };
@@ -68,6 +69,15 @@ internal static class BoxLines
             .Where(need => need.Counted > 0)
             .Select(need => Ordering.Order(need with { Packs = prices.Packs(need.Code, need.Id) }, prices.Currency))
             .ToList();
+    }
+
+    private static Need Bead(TakeoffFacts facts)
+    {
+        var wells = facts.Sheets.WellBeads;
+        var boxed = facts.Bulkheads.Bulkheads.SelectMany(b => b.Beads).Aggregate(Length.Zero, (sum, t) => sum + t.Length);
+        return Run(
+            facts, TakeoffCodes.CornerBead, "Corner bead", wells.Aggregate(boxed, (sum, bead) => sum + bead.Length),
+            wells.Count == 0 ? "outside corners of bulkheads" : boxed == Length.Zero ? "edges of stairs and wells" : "outside corners of bulkheads, edges of stairs and wells");
     }
 
     private static Need Count(TakeoffFacts facts, string code, string what, Measure measure, int count, string from, decimal waste) => new()

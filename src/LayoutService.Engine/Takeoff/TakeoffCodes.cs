@@ -30,6 +30,9 @@ public static class TakeoffCodes
     /// <summary>Corner bead along the outside corners of bulkheads (FOT or MTR).</summary>
     public const string CornerBead = "corner-bead";
 
+    /// <summary>Control joint trim along the lines where the joists change direction (FOT or MTR).</summary>
+    public const string ControlJoint = "control-joint";
+
     /// <summary>Solid wood or mineral wool to close a bulkhead against wall and joist cavities (FOT or MTR).</summary>
     public const string Fireblocking = "fireblocking";
 
@@ -92,6 +95,6 @@ public static class TakeoffCodes
     public static readonly IReadOnlyList<string> All =
     [
         Strap, StrapCulls, Nailer, NailerCulls, BulkheadFrame, BulkheadFrameCulls, Sheet, Batt, Shim, StrapScrew, ScabScrew, MasonryFastener, NailerFastener, BulkheadScrew,
-        BoardScrew, ScabAdhesive, JointTape, JointCompound, CornerBead, Fireblocking, AccessPanel, FixtureBox, FanBox, AccessDoor,
+        BoardScrew, ScabAdhesive, JointTape, JointCompound, CornerBead, ControlJoint, Fireblocking, AccessPanel, FixtureBox, FanBox, AccessDoor,
     ];
 }

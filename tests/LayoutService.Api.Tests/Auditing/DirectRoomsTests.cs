@@ -24,6 +24,10 @@ public sealed class DirectRoomsTests(Service service) : IClassFixture<Service>
         await AssertCleanAsync(seed => DirectRooms.Of(UnevenJoists.Under(Rooms.Next(seed), seed)), 0.4);
 
     [Fact]
+    public async Task Rooms_whose_joists_run_two_ways_are_boarded_straight_to_them() =>
+        await AssertCleanAsync(seed => DirectRooms.Of(TwoWayRooms.Of(Rooms.Next(seed), seed)), 0.9);
+
+    [Fact]
     public async Task Rooms_with_partitions_are_boarded_straight_to_their_joists() =>
         await AssertCleanAsync(seed => DirectRooms.Of(PartitionedRooms.Of(Rooms.Next(seed), seed)), 0.15);
 

@@ -17,6 +17,25 @@ public class PointerTests(Service service) : IClassFixture<Service>
         Assert.Equal(pointer, reply.Json.GetProperty("errors")[0].GetProperty("pointer").GetString());
     }
 
+    [Theory]
+    [InlineData("""{"units":"metric","room":{"outline":[[0,0],[3600,0],[3600,3000],[0,3000]]},"joistFields":[{"run":"y","spacing":400,"first":200}],"bulkheads":[{"hides":["LONG"]}]}""", 422)]
+    [InlineData("""{"units":"LONG"}""", 400)]
+    [InlineData("""{"LONG":1}""", 400)]
+    [InlineData("""{"units":"me\u0001tric"}""", 400)]
+    public async Task What_is_said_back_of_a_long_or_odd_value_keeps_to_the_contract(string body, int status)
+    {
+        var reply = await service.PostAsync("/v1/plans", body.Replace("LONG", new string('w', 9000), StringComparison.Ordinal));
+        Assert.Equal(status, reply.Status);
+        Assert.All(reply.Json.GetProperty("errors").EnumerateArray(), fault =>
+        {
+            var (pointer, detail) = (fault.GetProperty("pointer").GetString()!, fault.GetProperty("detail").GetString()!);
+            Assert.InRange(pointer.Length, 1, 4000);
+            Assert.InRange(detail.Length, 1, 4000);
+            Assert.DoesNotContain(detail, char.IsControl);
+            Assert.EndsWith(".", detail, StringComparison.Ordinal);
+        });
+    }
+
     [Fact]
     public async Task All_faults_come_at_once_in_the_order_of_the_document()
     {

@@ -27,7 +27,13 @@ internal static class DirectBoard
     public static IEnumerable<Action<GivenPlan, AuditReport>> Checks(JsonElement request, JsonElement answer, IEnumerable<Action<GivenPlan, AuditReport>> all)
     {
         var turned = new GivenPlan(answer, new AskedRoom(request, turned: true));
-        return [.. all.Except(OfStraps).Except(OfBoard), .. OfBoard.Select(check => new Action<GivenPlan, AuditReport>((_, report) => check(turned, report))), Check];
+        var asked = all.ToList();
+        return
+        [
+            .. asked.Except(OfStraps).Except(OfBoard),
+            .. OfBoard.Where(asked.Contains).Select(check => new Action<GivenPlan, AuditReport>((_, report) => check(turned, report))),
+            .. asked.Contains(SheetTiling.Check) ? new Action<GivenPlan, AuditReport>[] { Check } : [],
+        ];
     }
 
     /// <summary>The lowest underside that was read or lies between readings; null without any.</summary>

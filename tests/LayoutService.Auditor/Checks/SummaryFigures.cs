@@ -31,7 +31,10 @@ internal static class SummaryFigures
             report.Fault("summary", "buttJointLength", $"{butts:F2} mm in the summary, another with the sheets");
         }
 
-        Joists(plan, report);
+        if (!RunDivision.Turns(plan.Room.Json))
+        {
+            Joists(plan, report);
+        }
     }
 
     private static void Same(JsonElement? summary, string name, int due, AuditReport report)

@@ -70,7 +70,8 @@ internal static class TakeoffLines
     {
         var perimeter = plan.Room.Border.Walls.Sum(w => Math.Sqrt(Math.Pow(w.Us.Length, 2) + Math.Pow(w.Vs.Length, 2)));
         perimeter += plan.Bulkheads.Sum(b => b.Json.Member("insideCornerLength").Length(plan.Room.Unit) ?? 0);
-        var joints = plan.Seams.Sum(s => s.Stretch.Length) / 2;
+        // control joints are covered with trim, not with tape
+        var joints = (plan.Seams.Sum(s => s.Stretch.Length) / 2) - (plan.Json.Member("sheets").Member("controlJointLength").Length(plan.Room.Unit) ?? 0);
         foreach (var line in With(lines, "tape"))
         {
             var unit = line.Member("unitCode").Text() switch { "FOT" => 304.8, "MTR" => 1000, "INH" => 25.4, "MMT" => 1, _ => 0 };

@@ -40,8 +40,18 @@ public static class Comparison
         Matched(faults, "straps", Straps(first, firstUnit, motion), Straps(second, secondUnit, Motion.Still));
         Matched(faults, "boards", Boards(first, firstUnit, motion), Boards(second, secondUnit, Motion.Still));
         Matched(faults, "fixtures", Fixtures(first, firstUnit, motion), Fixtures(second, secondUnit, Motion.Still));
+        Matched(faults, "frames", Frames(first, firstUnit, motion), Frames(second, secondUnit, Motion.Still));
+        Matched(faults, "bulkhead boards", BoxBoards(first, firstUnit, motion), BoxBoards(second, secondUnit, Motion.Still));
         return faults;
     }
+
+    private static List<(double X, double Y)[]> Frames(JsonElement answer, double unit, Motion motion) =>
+        answer.Member("bulkheads").Items().SelectMany(b => b.Member("members").Items())
+            .Select(m => new[] { m.GetProperty("from").Point(unit), m.GetProperty("to").Point(unit) }.Select(c => motion.Move(c.X, c.Y)).ToArray()).ToList();
+
+    private static List<(double X, double Y)[]> BoxBoards(JsonElement answer, double unit, Motion motion) =>
+        answer.Member("bulkheads").Items().SelectMany(b => b.Member("boards").Items())
+            .Select(b => b.GetProperty("outline").Ring(unit).Select(c => motion.Move(c.X, c.Y)).ToArray()).ToList();
 
     private static List<(double X, double Y)[]> Fixtures(JsonElement answer, double unit, Motion motion) =>
         answer.Member("fixtures").Items().Select(f => f.GetProperty("at").Point(unit)).Select(p => new[] { motion.Move(p.X, p.Y) }).ToList();

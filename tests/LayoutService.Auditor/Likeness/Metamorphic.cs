@@ -13,8 +13,9 @@ public static class Metamorphic
     {
         var moved = Rewriting.Copy(request);
         var unit = Rewriting.Unit(moved);
-        var field = moved["joistFields"]![0]!.AsObject();
-        Joists(field, motion, Rewriting.Rings(moved).First().Ring.Select(p => Rewriting.Point(p!, unit)).ToList(), unit);
+        var corners = Rewriting.Rings(moved).First().Ring.Select(p => Rewriting.Point(p!, unit)).ToList();
+        List<JsonObject> fields = [.. moved["joistFields"]!.AsArray().Select(f => f!.AsObject())];
+        fields.ForEach(field => Joists(field, motion, corners, unit));
         foreach (var (owner, ring) in Rewriting.Rings(moved).ToList())
         {
             owner["outline"] = new JsonArray([.. ring.Select(p => Point(p!, motion, unit))]);
@@ -26,21 +27,30 @@ public static class Metamorphic
             height!["at"] = Point(height["at"]!, motion, unit);
         }
 
-        foreach (var reading in field["undersides"]?.AsArray() ?? [])
+        foreach (var field in fields)
         {
-            reading!["at"] = Point(reading["at"]!, motion, unit);
+            foreach (var reading in field["undersides"]?.AsArray() ?? [])
+            {
+                reading!["at"] = Point(reading["at"]!, motion, unit);
+            }
+
+            if (field["region"] is JsonArray region)
+            {
+                field["region"] = new JsonArray([.. region.Select(p => Point(p!, motion, unit))]);
+            }
         }
 
         FixtureMoves.Move(moved, motion, p => Point(p, motion, unit));
+        BulkheadMoves.Move(moved, p => Point(p, motion, unit));
         return moved.ToJsonString();
     }
 
     /// <summary>The same rings listed from another corner.</summary>
     public static string Renumbered(string request, int by) => WithRings(request, ring =>
-        [.. ring.Skip(by % ring.Count), .. ring.Take(by % ring.Count)]);
+        [.. ring.Skip(by % ring.Count), .. ring.Take(by % ring.Count)], (edge, count) => (edge + count - (by % count)) % count);
 
     /// <summary>The same rings listed the other way round.</summary>
-    public static string Reversed(string request) => WithRings(request, ring => ring.AsEnumerable().Reverse().ToList());
+    public static string Reversed(string request) => WithRings(request, ring => ring.AsEnumerable().Reverse().ToList(), (edge, count) => ((2 * count) - 2 - edge) % count);
 
     /// <summary>The same rings with the first corner repeated at the end.</summary>
     public static string Closed(string request) => WithRings(request, ring => [.. ring, ring[0]]);
@@ -113,22 +123,29 @@ public static class Metamorphic
             : JsonValue.Create(FormattableString.Invariant($"{decimal.Round(millimetres, 6):0.######} mm"));
     }
 
-    private static string WithRings(string request, Func<List<JsonNode>, List<JsonNode>> change)
+    private static string WithRings(string request, Func<List<JsonNode>, List<JsonNode>> change, Func<int, int, int>? edge = null)
     {
         var written = Rewriting.Copy(request);
         var unit = Rewriting.Unit(written);
+        var outline = Opened(Rewriting.Rings(written).First().Ring, unit).Count;
+        BulkheadMoves.Renumber(written, e => edge?.Invoke(e, outline) ?? e);
         foreach (var (owner, ring) in Rewriting.Rings(written).ToList())
         {
-            var open = ring.Select(p => p!.DeepClone()).ToList();
-            if (open.Count > 3 && Rewriting.Point(open[0], unit) == Rewriting.Point(open[^1], unit))
-            {
-                open.RemoveAt(open.Count - 1);
-            }
-
-            owner["outline"] = new JsonArray([.. change(open).Select(p => p.DeepClone())]);
+            owner["outline"] = new JsonArray([.. change(Opened(ring, unit)).Select(p => p.DeepClone())]);
         }
 
         return written.ToJsonString();
+    }
+
+    private static List<JsonNode> Opened(JsonArray ring, decimal unit)
+    {
+        var open = ring.Select(p => p!.DeepClone()).ToList();
+        if (open.Count > 3 && Rewriting.Point(open[0], unit) == Rewriting.Point(open[^1], unit))
+        {
+            open.RemoveAt(open.Count - 1);
+        }
+
+        return open;
     }
 
     private static JsonNode Point(JsonNode point, Motion motion, decimal unit)

@@ -11,6 +11,11 @@ public static class Symmetry
     public static IReadOnlyList<Motion> Of(string request)
     {
         var room = Rewriting.Copy(request);
+        if (room["joistFields"]!.AsArray().Count > 1)
+        {
+            return [Motion.Still];
+        }
+
         var unit = Rewriting.Unit(room);
         var rings = Rewriting.Rings(room).Select(r => r.Ring.Select(p => Rewriting.Point(p!, unit)).ToHashSet())
             .Concat(FixtureMoves.Shapes(room).Select(s => s.Select(p => Rewriting.Point(p, unit)).ToHashSet())).ToList();

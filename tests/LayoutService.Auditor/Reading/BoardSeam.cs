@@ -50,12 +50,17 @@ public sealed record BoardSeam(GivenBoard Board, SeamRun Run, double At, Stretch
         return [new BoardSeam(board, SeamRun.Oblique, edge.A.U, edge.Us)];
     }
 
-    // on one wall, or on one wall and on in line along the next
-    private static bool OnWalls(Wall edge, IReadOnlyList<Wall> walls) => Enumerable.Range(0, 9).All(i =>
+    // on one wall, or on one wall and on in line along the next; tried every few millimetres, for openings may lie in line with a gap between
+    private static bool OnWalls(Wall edge, IReadOnlyList<Wall> walls)
     {
-        var at = new Uv(edge.A.U + ((edge.B.U - edge.A.U) * i / 8), edge.A.V + ((edge.B.V - edge.A.V) * i / 8));
-        return walls.Any(w => w.Distance(at) <= OnWall);
-    });
+        var near = walls.Where(w => w.Distance(edge.A) <= OnWall || w.Distance(edge.B) <= OnWall || edge.Distance(w.A) <= OnWall || edge.Distance(w.B) <= OnWall).ToList();
+        var parts = Math.Max(8, (int)((edge.Us.Length + edge.Vs.Length) / 5));
+        return Enumerable.Range(0, parts + 1).All(i =>
+        {
+            var at = new Uv(edge.A.U + ((edge.B.U - edge.A.U) * i / parts), edge.A.V + ((edge.B.V - edge.A.V) * i / parts));
+            return near.Exists(w => w.Distance(at) <= OnWall);
+        });
+    }
 
     private static List<Stretch> Left(Stretch whole, IEnumerable<Stretch> taken)
     {

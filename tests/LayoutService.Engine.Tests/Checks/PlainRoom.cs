@@ -79,7 +79,7 @@ internal static class PlainRoom
                     Clear = In(0.5m), ToStrap = In(3), ToSeam = In(3), ToJoist = In(1), InConflict = true,
                 },
             ],
-            Headroom = facts.Headroom with { Obstructions = [new("B1", In(80))] },
+            Headroom = facts.Headroom with { Obstructions = [new("B1", In(80))], Stairs = [new("S1", 0, In(79))] },
             Floor = facts.Floor with { Joists = JoistKind.OpenWebTruss, ConcealedLength = Mm(9000), WallHeight = In(98) },
         };
     }

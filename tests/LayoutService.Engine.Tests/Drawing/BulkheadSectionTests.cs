@@ -30,7 +30,8 @@ public sealed class BulkheadSectionTests
         // from the wall or from the face, whichever way the face is listed: rails 22 to 23.5 from the wall are 0.5 to 2 from the face
         Assert.Equal([(0.5m, 2m, 0m, 1.5m), (0.5m, 2m, 8.25m, 9.75m), (22.5m, 24m, 8.25m, 9.75m)], FromFace(section, section.Cut));
         Assert.Equal([(0.5m, 2m, 1.5m, 8.25m), (2m, 22.5m, 8.25m, 9.75m)], FromFace(section, section.Behind));
-        Assert.Equal([(0m, 0.5m, 1.25m, 10.25m)], FromFace(section, section.Faces));
+        // a face of 9 in stands on the underside's board and goes up past the edge of the ceiling's board, 1/2 in
+        Assert.Equal([(0m, 0.5m, 0.75m, 9.75m)], FromFace(section, section.Faces));
         Assert.Equal((0m, 24m, 9.75m, 10.25m), FromFace(section, [section.Underside]).Single());
     }
 

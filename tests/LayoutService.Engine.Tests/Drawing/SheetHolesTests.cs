@@ -24,7 +24,7 @@ public sealed class SheetHolesTests
     public void A_piece_whose_factory_edge_is_the_bottom_one_is_turned_end_for_end_at_the_top_of_a_sheet()
     {
         // 3 + (96 − 12) along; 46 − 26 = 20 across
-        Assert.Equal((87m, 20m, ", turned end for end"), Place(Cut(x: 3, y: 0, factoryEdges: 1), seam: 70));
+        Assert.Equal((87m, 20m, ", turned half round"), Place(Cut(x: 3, y: 0, factoryEdges: 1), seam: 70));
     }
 
     [Fact]

@@ -13,7 +13,17 @@ public sealed record WallAnswer(string Id, int Edge, PointAnswer From, PointAnsw
 /// <summary>The joists and the bays between them.</summary>
 /// <param name="Members">The joists.</param>
 /// <param name="Bays">The bays.</param>
-public sealed record JoistsAnswer(IReadOnlyList<JoistAnswer> Members, IReadOnlyList<BayAnswer> Bays);
+/// <param name="Breaks">Lines where the joists change direction; absent where all run one way.</param>
+public sealed record JoistsAnswer(IReadOnlyList<JoistAnswer> Members, IReadOnlyList<BayAnswer> Bays, IReadOnlyList<RunBreakAnswer>? Breaks = null);
+
+/// <summary>A line where the joists change direction: straps and board end at it on both sides.</summary>
+/// <param name="Id">Its id.</param>
+/// <param name="From">Its start.</param>
+/// <param name="To">Its end.</param>
+/// <param name="Length">Its length.</param>
+/// <param name="LengthText">The same as text.</param>
+/// <param name="Fields">The joist fields at its two sides.</param>
+public sealed record RunBreakAnswer(string Id, PointAnswer From, PointAnswer To, decimal Length, string LengthText, IReadOnlyList<string> Fields);
 
 /// <summary>One joist over the room.</summary>
 public sealed record JoistAnswer
@@ -51,7 +61,8 @@ public sealed record JoistAnswer
 /// <param name="WidthText">The same as text.</param>
 /// <param name="AlongFrom">Where along the joists it begins to be so, when the joists of the room differ along their run.</param>
 /// <param name="AlongTo">Where along the joists that ends.</param>
-public sealed record BayAnswer(string Id, decimal From, decimal To, decimal Width, string WidthText, decimal? AlongFrom = null, decimal? AlongTo = null);
+/// <param name="RunDegrees">Direction of the joists at its sides, when those of the room run more than one way.</param>
+public sealed record BayAnswer(string Id, decimal From, decimal To, decimal Width, string WidthText, decimal? AlongFrom = null, decimal? AlongTo = null, decimal? RunDegrees = null);
 
 /// <summary>One step of the work.</summary>
 public sealed record StepAnswer

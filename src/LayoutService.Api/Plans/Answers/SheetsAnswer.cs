@@ -21,12 +21,26 @@ public sealed record SheetsAnswer
     /// <summary>Length of seams along the joists without a taper on both sides.</summary>
     public required decimal CutEdgeJointLength { get; init; }
 
+    /// <summary>Length of control joints, on the lines where the joists change direction; absent where all run one way.</summary>
+    public decimal? ControlJointLength { get; init; }
+
     /// <summary>Length of edges at walls and openings.</summary>
     public required decimal PerimeterLength { get; init; }
 
     /// <summary>The walls that the first sheets start from.</summary>
     public required IReadOnlyList<string> StartWalls { get; init; }
+
+    /// <summary>Corner bead round stairs and wells; absent where there are none.</summary>
+    public IReadOnlyList<WellBeadAnswer>? WellBeads { get; init; }
 }
+
+/// <summary>Corner bead along one edge of a stair or well.</summary>
+/// <param name="OpeningId">The stair or well.</param>
+/// <param name="From">Its start.</param>
+/// <param name="To">Its end.</param>
+/// <param name="Length">Its length.</param>
+/// <param name="LengthText">The same as tape text, rounded down.</param>
+public sealed record WellBeadAnswer(string OpeningId, PointAnswer From, PointAnswer To, decimal Length, string LengthText);
 
 /// <summary>A strip of the ceiling.</summary>
 /// <param name="Id">Its id.</param>
@@ -107,7 +121,7 @@ public sealed record CutoutAnswer(string FixtureId, PointAnswer Corner, PointAns
 public sealed record HoleSizeAnswer(decimal? Diameter, decimal? Width, decimal? Height);
 
 /// <summary>A seam between two pieces.</summary>
-/// <param name="Kind">`butt`, `tapered` or `cut-edge`.</param>
+/// <param name="Kind">`butt`, `tapered`, `cut-edge` or `control`.</param>
 /// <param name="PieceA">One piece.</param>
 /// <param name="PieceB">The other.</param>
 /// <param name="From">Its start.</param>

@@ -103,12 +103,16 @@ internal static class RoomMapping
             OpeningWord.Post => OpeningKind.Post,
             OpeningWord.Chimney => OpeningKind.Chimney,
             OpeningWord.Stair => OpeningKind.Stair,
+            OpeningWord.Well => OpeningKind.Well,
             _ => OpeningKind.Other,
         };
         return new(
             IdOf(opening, index),
             kind,
             OpenRing(opening.Outline!, assumed.Imperial),
-            assumed.Length($"{at}/clearance", "The clearance of the opening", opening.Clearance, 0, 0));
+            assumed.Length($"{at}/clearance", "The clearance of the opening", opening.Clearance, 0, 0))
+        {
+            Headroom = opening.Headroom?.In(assumed.Imperial),
+        };
     }
 }

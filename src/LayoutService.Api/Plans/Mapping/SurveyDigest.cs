@@ -69,6 +69,11 @@ internal static class SurveyDigest
             add("opening", opening.Id);
             add("kind", opening.Kind);
             add("clearance", opening.Clearance);
+            if (opening.Headroom is { } headroom)
+            {
+                add("headroom", headroom);
+            }
+
             AddRing(opening.Outline, add);
         }
 

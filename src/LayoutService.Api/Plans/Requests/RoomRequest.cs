@@ -48,7 +48,10 @@ public sealed record OpeningRequest
     /// <summary>The caller's id for it.</summary>
     public string? Id { get; init; }
 
-    /// <summary>What it is for. Default `other`.</summary>
+    /// <summary>
+    /// What it is for. Default `other`. Round a `stair`, or a `well` that is open to the floor above, the board's edge shows: nailers and bead go round
+    /// it, and no seam lies on the line of its corner when there is a choice.
+    /// </summary>
     public OpeningWord? Kind { get; init; }
 
     /// <summary>Corners in order.</summary>
@@ -56,6 +59,12 @@ public sealed record OpeningRequest
 
     /// <summary>Distance that straps keep from it; the board runs up to it. Default 0.</summary>
     public WireLength? Clearance { get; init; }
+
+    /// <summary>
+    /// Of a stair: plumb from the line of its finished nosings up to the underside of the joists where the well begins. Straps and board come off
+    /// it, and what is left is held to the code's height over stairs. Without it that is `not-checked`.
+    /// </summary>
+    public WireLength? Headroom { get; init; }
 }
 
 /// <summary>One height reading.</summary>

@@ -11,7 +11,10 @@ public sealed record SheetsRequest
     /// <summary>Thickness of one layer. Default 1/2 in, 12.7 mm.</summary>
     public WireLength? Thickness { get; init; }
 
-    /// <summary>Layers. Default 1; more are not planned yet.</summary>
+    /// <summary>
+    /// Layers, 4 at most. Default 1. Each further layer is laid on the same rows or joists with its seams 250 mm (10 in) or more off those of the layer
+    /// below where that can be, and has longer screws. Joint lengths are of the layer that shows, the last.
+    /// </summary>
     public int? Layers { get; init; }
 
     /// <summary>Finish of the ceiling. Default `painted`.</summary>

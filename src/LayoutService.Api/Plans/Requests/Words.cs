@@ -46,6 +46,7 @@ public enum OpeningWord
     Chimney,
     Stair,
     Other,
+    Well,
 }
 
 /// <summary>What stands at an edge of the room.</summary>

@@ -7,7 +7,7 @@ using LayoutService.Engine.Measures;
 
 namespace LayoutService.Api.Plans.Validation;
 
-/// <summary>Rules of the joist fields: one direction, one way of saying where the joists are, all of them over the room.</summary>
+/// <summary>Rules of the joist fields: one way of saying where the joists are, all of them over the room.</summary>
 internal static class JoistRules
 {
     public static void Check(PlanRequest request, bool imperial, FaultList faults)
@@ -20,11 +20,6 @@ internal static class JoistRules
             CheckChoices(fields[i], at, faults);
             JoistStampRules.Check(fields[i], at, imperial, faults);
             CheckRegion(request, fields[i], at, imperial, faults);
-            if (i > 0 && faults.Sound(At(0)) && faults.Sound(at) && JoistMapping.DegreesOf(fields[i]) != JoistMapping.DegreesOf(fields[0]))
-            {
-                faults.Add(fields[i].Run is null ? $"{at}/runDegrees" : $"{at}/run", "not_planned_yet",
-                    "Fields of one room run the same way so far; plan the part whose joists run another way as a room of its own.");
-            }
         }
 
         for (var i = 0; i < fields.Count; i++)

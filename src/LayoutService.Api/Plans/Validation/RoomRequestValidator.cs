@@ -31,6 +31,9 @@ internal sealed class OpeningRequestValidator : AbstractValidator<OpeningRequest
         RuleFor(x => x.Outline).Needed().Count(3, ServiceLimits.MaxOpeningCorners + 1);
         RuleForEach(x => x.Outline).InRange();
         RuleFor(x => x.Clearance).Within(new Reach(0, 24, 0, 600));
+        RuleFor(x => x.Headroom).Within(new Reach(24, 240, 600, 6000));
+        RuleFor(x => x.Headroom).Must(headroom => headroom is null).WithErrorCode("headroom_of_stair_only").WithMessage("Only a stair has headroom to be measured.")
+            .When(x => x.Kind is not OpeningWord.Stair);
     }
 }
 

@@ -11,7 +11,6 @@ internal sealed class SheetsRequestValidator : AbstractValidator<SheetsRequest>
     {
         RuleFor(x => x.Thickness).Within(new Reach(0.25m, 2, 6, 50));
         RuleFor(x => x.Layers).Within(1, 4);
-        RuleFor(x => x.Layers).NotPlannedYet().When(x => x.Layers is > 1 and <= 4);
         RuleFor(x => x.Stock).Count(1, ServiceLimits.MaxStock);
         RuleForEach(x => x.Stock).SetValidator(new SheetStockRequestValidator());
         RuleFor(x => x.CutAllowance).Within(new Reach(0, 1, 0, 25));

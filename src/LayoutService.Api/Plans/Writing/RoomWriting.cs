@@ -30,7 +30,8 @@ internal static class RoomWriting
             Support = j.Support,
         })],
         [.. joists.Bays.Select(b => new BayAnswer(
-            b.Id, ink.Number(b.From), ink.Number(b.To), ink.Number(b.Width), ink.Mark(b.Width), ink.Number(b.Along?.From), ink.Number(b.Along?.To)))]);
+            b.Id, ink.Number(b.From), ink.Number(b.To), ink.Number(b.Width), ink.Mark(b.Width), ink.Number(b.Along?.From), ink.Number(b.Along?.To), b.RunDegrees is { } run ? Figures.Plain(run, 6) : null))],
+        joists.Breaks.Count == 0 ? null : [.. joists.Breaks.Select(b => new RunBreakAnswer(b.Id, ink.Place(b.From), ink.Place(b.To), ink.Number(b.Length), ink.Mark(b.Length), b.Fields))]);
 
     public static IReadOnlyList<StepAnswer> Steps(IReadOnlyList<WorkStep> steps) =>
         [.. steps.Select(s => new StepAnswer

@@ -17,8 +17,10 @@ internal static class SheetsWriting
         ButtJointLength = ink.Number(plan.ButtJointLength),
         TaperedJointLength = ink.Number(plan.TaperedJointLength),
         CutEdgeJointLength = ink.Number(plan.CutEdgeJointLength),
+        ControlJointLength = plan.ControlJointLength == Engine.Measures.Length.Zero ? null : ink.Number(plan.ControlJointLength),
         PerimeterLength = ink.Number(plan.PerimeterLength),
         StartWalls = plan.StartWalls,
+        WellBeads = plan.WellBeads.Count == 0 ? null : [.. plan.WellBeads.Select(b => new WellBeadAnswer(b.OpeningId, ink.Place(b.From), ink.Place(b.To), ink.Number(b.Length), ink.Cut(b.Length)))],
     };
 
     private static BoardPieceAnswer Piece(BoardPiece piece, AnswerInk ink) => new()

@@ -1,0 +1,82 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Geometry;
+
+namespace LayoutService.Engine.Strapping;
+
+/// <summary>
+/// Short straps run on past what they serve to reach two joists, and two that serve opposite walls of neighbouring arms can
+/// run into each other: then one of the two is cut back to a joist, the one that loses less of the wall it serves. Cost: pairs
+/// of short rows nearer than a face.
+/// </summary>
+internal static class ShortStrapsApart
+{
+    public static void Keep(FramedRoom room, RowRules rules, List<StrapLine> lines)
+    {
+        for (var a = 0; a < lines.Count; a++)
+        {
+            for (var b = a + 1; b < lines.Count; b++)
+            {
+                if (lines[a].Serves is { } low && lines[b].Serves is { } high && low.At != high.At && Math.Abs(low.At - high.At) < rules.Face)
+                {
+                    Part(room, lines, a, b);
+                }
+            }
+        }
+    }
+
+    private static void Part(FramedRoom room, List<StrapLine> lines, int a, int b)
+    {
+        for (var i = 0; i < lines[a].Stretches.Count; i++)
+        {
+            for (var j = 0; j < lines[b].Stretches.Count; j++)
+            {
+                var (one, other) = (lines[a].Stretches[i], lines[b].Stretches[j]);
+                if (!one.Across.Overlaps(other.Across))
+                {
+                    continue;
+                }
+
+                var cutOne = CutBack(room, lines[a], one, other.Across);
+                var cutOther = CutBack(room, lines[b], other, one.Across);
+                if (cutOne is { } first && (cutOther is not { } || first.Lost <= cutOther.Value.Lost))
+                {
+                    lines[a] = With(lines[a], i, first.Left);
+                }
+                else if (cutOther is { } second)
+                {
+                    lines[b] = With(lines[b], j, second.Left);
+                }
+            }
+        }
+    }
+
+    // the stretch ended on its last joist before the other: at its middle, or on its face as far as what it serves goes
+    private static (Stretch Left, long Lost)? CutBack(FramedRoom room, StrapLine line, Stretch stretch, Span other)
+    {
+        var fromHigh = other.Lo > stretch.Across.Lo;
+        if (!fromHigh && other.Hi >= stretch.Across.Hi)
+        {
+            return null;
+        }
+
+        var free = fromHigh ? new Span(stretch.Across.Lo, other.Lo) : new Span(other.Hi, stretch.Across.Hi);
+        var joists = room.Joists.At(line.At).ToArray().Where(s => free.Holds(s.Middle)).OrderBy(s => s.Middle).ToList();
+        if (joists.Count < 2)
+        {
+            return null;
+        }
+
+        var served = line.Serves!.Across;
+        var left = fromHigh
+            ? stretch with { Across = new Span(free.Lo, End(joists[^1].Middle, joists[^1].Hi, served.Max(s => s.Hi), free.Hi)), HighEnd = StretchEnd.Joist, HighBevel = 0 }
+            : stretch with { Across = new Span(-End(-joists[0].Middle, -joists[0].Lo, -served.Min(s => s.Lo), -free.Lo), free.Hi), LowEnd = StretchEnd.Joist, LowBevel = 0 };
+        return (left, Served(stretch.Across) - Served(left.Across));
+
+        long Served(Span across) => served.Sum(s => Math.Max(0, s.Meet(across).Size));
+
+        static long End(long middle, long face, long serves, long free) => Math.Max(middle, Math.Min(Math.Min(face, serves), free));
+    }
+
+    private static StrapLine With(StrapLine line, int index, Stretch stretch) =>
+        line with { Stretches = [.. line.Stretches.Select((s, i) => i == index ? stretch : s)] };
+}

@@ -12,11 +12,18 @@ namespace LayoutService.Engine.Composition;
 /// </summary>
 public sealed class CeilingSearch
 {
+    // a room of more runs than this loses little at its walls, and is never laid again and again
+    private const int MostRuns = 60;
+
+    // board nearer to its bound than this is not laid with butts anywhere
+    private const double Near = 1.085;
+
     private readonly FramedRoom _room;
     private readonly RowRules _rules;
     private readonly StockPrices _prices;
     private readonly SheetPricing _pricing;
     private readonly StrapLines _straps;
+    private readonly ExtraStraps _extra;
     private readonly JointWeights _weights;
     private readonly FreeButts _free;
     private readonly bool _buttsAnywhere;
@@ -34,11 +41,12 @@ public sealed class CeilingSearch
         _prices = new StockPrices(room.Survey.Sheets);
         _pricing = new SheetPricing(room.Survey.Sheets, _prices);
         _straps = new StrapLines(room, _rules);
+        _extra = new ExtraStraps(room, _rules, _straps);
         _weights = new JointWeights(room, _prices, StrapWeight.Of(room.Survey, _prices));
         _free = new FreeButts(room, _prices, _straps, _rules);
         _posts = Posts(room, _rules);
         _enough = room.Survey.Effort == Effort.Quick ? SheetBound.WithTenth(room, _prices) : SheetBound.Of(room, _prices);
-        _near = Math.Min(_enough, (long)(SheetBound.Of(room, _prices) * 1.085));
+        _near = Math.Min(_enough, (long)(SheetBound.Of(room, _prices) * Near));
     }
 
     /// <summary>The best pair found; where the quick budget leaves butts unstaggered or no layout at all, the thorough one is spent.</summary>
@@ -62,7 +70,7 @@ public sealed class CeilingSearch
         foreach (var budget in SearchBudget.Rounds(_room.Survey.Effort))
         {
             best = Better(best, Best(budget, wallRows, skeletons));
-            if (best.Chosen is null || best.Chosen.Layout.Penalty > 0 || best.Chosen.Layout.SheetCost <= _enough || !_buttsAnywhere)
+            if (!_buttsAnywhere || best.Chosen is not { Layout: { Penalty: 0 } layout } || layout.SheetCost <= _enough || layout.Runs.Count > MostRuns)
             {
                 break;
             }
@@ -91,12 +99,12 @@ public sealed class CeilingSearch
             {
                 foreach (var rows in new RowLattices(_rules, skeleton).Offer(wishes, budget.Lattices / skeletons.Count))
                 {
-                    var lines = WithOpeningStraps(_straps.Lay(rows, skeleton.Locals), runs);
+                    var lines = _extra.ThroughOpenings(_straps.Lay(rows, skeleton.Locals), runs, _crowded);
                     CourseOptions options;
                     var search = Over(lines);
                     if (search is null && found.Count == 0)
                     {
-                        lines = WithShortStraps(lines, runs);
+                        lines = _extra.BetweenRows(lines, runs);
                         search = Over(lines);
                     }
 
@@ -256,61 +264,5 @@ public sealed class CeilingSearch
         }
 
         return [.. wishes];
-    }
-
-    // an opening wholly inside a course needs a butt through it: where no row passes, a short strap may
-    private List<StrapLine> WithOpeningStraps(List<StrapLine> lines, IReadOnlyList<CourseRun> runs)
-    {
-        foreach (var run in runs)
-        {
-            foreach (var opening in run.Enclosed)
-            {
-                var beside = lines.Where(l => l.Stretches.Any(s => s.Across.Overlaps(run.Strip))).ToList();
-                if (beside.Any(l => opening.Lo < l.At && l.At < opening.Hi))
-                {
-                    continue;
-                }
-
-                var near = beside.Where(l => Math.Abs(l.At - opening.Middle) < opening.Size + _rules.MinGap).Select(l => l.At).ToList();
-                var place = new[] { opening.Middle, opening.Lo + 1, opening.Hi - 1 }
-                    .Select((at, i) => i == 1 ? _room.SnapUp(at) : _room.SnapDown(at))
-                    .Where(at => opening.Lo < at && at < opening.Hi && near.All(n => Math.Abs(n - at) >= _rules.MinGap))
-                    .Select(at => new StrapLine(at, false, _straps.Short(at, [run.Strip]), null))
-                    .FirstOrDefault(line => line.Stretches.Count > 0 && (_crowded || !lines.Exists(other => line.LiesOn(other, _rules.MinGap))));
-                if (place is not null)
-                {
-                    lines.Add(place);
-                }
-            }
-        }
-
-        lines.Sort(static (a, b) => a.At.CompareTo(b.At));
-        return lines;
-    }
-
-    // where no row can carry a butt, short straps midway between rows may
-    private List<StrapLine> WithShortStraps(List<StrapLine> lines, IReadOnlyList<CourseRun> runs)
-    {
-        var through = lines.Select(l => l.At).Distinct().Order().ToList();
-        var added = new List<StrapLine>(lines);
-        for (var i = 0; i + 1 < through.Count; i++)
-        {
-            var middle = _room.SnapNear((through[i] + through[i + 1]) / 2);
-            if (middle - through[i] < _rules.MinGap || through[i + 1] - middle < _rules.MinGap)
-            {
-                continue;
-            }
-
-            foreach (var run in runs.Where(r => r.Along.Lo < middle && middle < r.Along.Hi))
-            {
-                if (_straps.Short(middle, [run.Strip]) is { Count: > 0 } stretches)
-                {
-                    added.Add(new StrapLine(middle, false, stretches, null));
-                }
-            }
-        }
-
-        added.Sort(static (a, b) => a.At != b.At ? a.At.CompareTo(b.At) : a.Stretches[0].Across.Lo.CompareTo(b.Stretches[0].Across.Lo));
-        return added;
     }
 }

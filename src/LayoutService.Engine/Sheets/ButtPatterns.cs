@@ -31,7 +31,7 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
     private readonly List<int> _eligible = new(lines.Count);
     private readonly List<int> _atOpenings = new(lines.Count);
     private readonly List<int> _butts = new(8);
-    private readonly RunParts _parts = new();
+    private readonly RunExtents _parts = new();
     private readonly ButtLists _lists = new();
     private readonly List<(int List, long ByShare, long ByCount)> _found = new(64);
 

@@ -1,4 +1,5 @@
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Sheets;
 
@@ -106,7 +107,6 @@ public sealed class OffcutBeam
                         used++;
                     }
                 }
-
             }
 
             kept = next;
@@ -131,6 +131,7 @@ public sealed class OffcutBeam
             return;
         }
 
+        WorkMeter.Spend(20L * (pattern.Butts.Length + 1));
         _store.Load(before.Offcuts, before.Price + pattern.Extras);
         var at = run.Along.Lo;
         for (var i = 0; i <= pattern.Butts.Length; i++)

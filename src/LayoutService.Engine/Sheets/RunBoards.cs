@@ -6,7 +6,7 @@ namespace LayoutService.Engine.Sheets;
 internal sealed class RunBoards(FramedRoom room, CourseDivision division)
 {
     private readonly BoardSizes _sizes = new(room, division);
-    private readonly RunParts _parts = new();
+    private readonly RunExtents _parts = new();
 
     /// <summary>Adds the boards between two butts, or a butt and a wall.</summary>
     public void Add(CourseRun run, long from, long to, List<WantedBoard> wanted)

@@ -18,7 +18,7 @@ internal sealed class RunPatterns(StockPrices prices, long sheetWidth, JointWeig
     private readonly List<long> _high = new(8);
     private readonly List<long> _items = new(8);
     private readonly HashSet<long> _seen = [];
-    private readonly RunParts _parts = new();
+    private readonly RunExtents _parts = new();
     private readonly RunSplits _splits = new(prices.Lengths(sheetWidth), mostBreaks);
 
     /// <summary>Patterns that need no offcut, the cheapest guesses first.</summary>

@@ -14,7 +14,7 @@ internal sealed class RunSplits(long[] lengths, int mostBreaks)
     private const long LeastStep = 100 * Length.PerMillimetre;
     private const long Beside = 8;
 
-    private readonly RunParts _parts = new();
+    private readonly RunExtents _parts = new();
     private readonly List<(long At, long Step)> _breaks = new(8);
     private readonly List<long> _split = new(8);
     private readonly List<long> _butts = new(12);

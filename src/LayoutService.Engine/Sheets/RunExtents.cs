@@ -9,7 +9,7 @@ internal readonly record struct PartExtent(Span Along, Span Across);
 /// The boards that lie between two places of a run, before anything is cut: where a wall or an opening leaves only a part of the
 /// course, the board there is narrower, and beside an opening there are two. Walks the run's trapezoids; cost: cells².
 /// </summary>
-internal sealed class RunParts
+internal sealed class RunExtents
 {
     private readonly List<PartExtent> _parts = [];
     private readonly List<int> _group = [];

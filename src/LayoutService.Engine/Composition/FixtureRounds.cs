@@ -98,7 +98,7 @@ public static class FixtureRounds
         line.Stretches.Select(s => new PlanBox(Face(line.At, chosen.Rules), s.Across, i)));
 
     // butts over the strip of their run; course lines as far as the board goes
-    private static IEnumerable<PlanBox> Seams(FramedRoom room, ChosenCeiling chosen) =>
+    internal static IEnumerable<PlanBox> Seams(FramedRoom room, ChosenCeiling chosen) =>
         chosen.BoardRoom is { } turned ? SeamsIn(turned, chosen).Select(s => s.Turned()) : SeamsIn(room, chosen);
 
     private static IEnumerable<PlanBox> SeamsIn(FramedRoom room, ChosenCeiling chosen) => chosen.Layers.SelectMany(layout => SeamsOf(room, layout));

@@ -12,19 +12,28 @@ namespace LayoutService.Engine.Composition;
 /// </summary>
 public sealed class CeilingSearch
 {
+    // a room of more runs than this loses little at its walls, and is never laid again and again
+    private const int MostRuns = 60;
+
+    // board nearer to its bound than this is not laid with butts anywhere
+    private const double Near = 1.085;
+
     private readonly FramedRoom _room;
     private readonly RowRules _rules;
     private readonly StockPrices _prices;
     private readonly SheetPricing _pricing;
     private readonly StrapLines _straps;
+    private readonly ExtraStraps _extra;
     private readonly JointWeights _weights;
     private readonly FreeButts _free;
     private readonly bool _buttsAnywhere;
+    private readonly long _enough;
+    private readonly long _near;
     private readonly Dictionary<RowSet, CourseOptions> _options = [];
     private readonly List<Span> _posts;
     private bool _crowded;
 
-    public CeilingSearch(FramedRoom room, bool buttsAnywhere = false)
+    public CeilingSearch(FramedRoom room, bool buttsAnywhere = true)
     {
         _buttsAnywhere = buttsAnywhere;
         _room = room;
@@ -32,9 +41,12 @@ public sealed class CeilingSearch
         _prices = new StockPrices(room.Survey.Sheets);
         _pricing = new SheetPricing(room.Survey.Sheets, _prices);
         _straps = new StrapLines(room, _rules);
+        _extra = new ExtraStraps(room, _rules, _straps);
         _weights = new JointWeights(room, _prices, StrapWeight.Of(room.Survey, _prices));
         _free = new FreeButts(room, _prices, _straps, _rules);
         _posts = Posts(room, _rules);
+        _enough = room.Survey.Effort == Effort.Quick ? SheetBound.WithTenth(room, _prices) : SheetBound.Of(room, _prices);
+        _near = Math.Min(_enough, (long)(SheetBound.Of(room, _prices) * Near));
     }
 
     /// <summary>The best pair found; where the quick budget leaves butts unstaggered or no layout at all, the thorough one is spent.</summary>
@@ -54,15 +66,24 @@ public sealed class CeilingSearch
             return (null, Findings.RowsDoNotFit());
         }
 
-        var quick = Best(SearchBudget.For(_room.Survey.Effort), wallRows, skeletons);
-        if (_room.Survey.Effort == Effort.Quick && (quick.Chosen is null || quick.Chosen.Layout.Penalty > 0))
+        (ChosenCeiling? Chosen, Finding? Obstacle) best = (null, null);
+        foreach (var budget in SearchBudget.Rounds(_room.Survey.Effort))
         {
-            var thorough = Best(SearchBudget.For(Effort.Thorough), wallRows, skeletons);
-            return thorough.Chosen is null ? quick : thorough;
+            best = Better(best, Best(budget, wallRows, skeletons));
+            if (!_buttsAnywhere || best.Chosen is not { Layout: { Penalty: 0 } layout } || layout.SheetCost <= _enough || layout.Runs.Count > MostRuns)
+            {
+                break;
+            }
         }
 
-        return quick;
+        return _room.Survey.Effort == Effort.Quick && (best.Chosen is null || best.Chosen.Layout.Penalty > 0)
+            ? Better(best, Best(SearchBudget.For(Effort.Thorough), wallRows, skeletons))
+            : best;
     }
+
+    private (ChosenCeiling? Chosen, Finding? Obstacle) Better(
+        (ChosenCeiling? Chosen, Finding? Obstacle) a, (ChosenCeiling? Chosen, Finding? Obstacle) b) =>
+        a.Chosen is null || (b.Chosen is not null && Key(b.Chosen).CompareTo(Key(a.Chosen)) < 0) ? b : a;
 
     private (ChosenCeiling? Chosen, Finding? Obstacle) Best(
         SearchBudget budget, IReadOnlyList<WallRow> wallRows, IReadOnlyList<RowSkeleton> skeletons)
@@ -78,12 +99,12 @@ public sealed class CeilingSearch
             {
                 foreach (var rows in new RowLattices(_rules, skeleton).Offer(wishes, budget.Lattices / skeletons.Count))
                 {
-                    var lines = WithOpeningStraps(_straps.Lay(rows, skeleton.Locals), runs);
+                    var lines = _extra.ThroughOpenings(_straps.Lay(rows, skeleton.Locals), runs, _crowded);
                     CourseOptions options;
                     var search = Over(lines);
                     if (search is null && found.Count == 0)
                     {
-                        lines = WithShortStraps(lines, runs);
+                        lines = _extra.BetweenRows(lines, runs);
                         search = Over(lines);
                     }
 
@@ -120,20 +141,27 @@ public sealed class CeilingSearch
             .OrderBy(f => Key(f.Made))
             .ToList();
         var made = best.Take(budget.Improved).Select(f => f.Made with { Layout = f.Search.Improve(f.Made.Layout, f.Choice, budget.Costings) }).ToList();
-        if (_buttsAnywhere && made.Min(m => m.Layout.Penalty > 0 ? long.MaxValue : m.Layout.SheetCost) > SheetBound.Of(_room, _prices))
+        if (_buttsAnywhere && made.Min(m => m.Layout.Penalty > 0 ? long.MaxValue : m.Layout.SheetCost) > _near)
         {
-            made.AddRange(best.DistinctBy(f => f.Made.Layout.Division).Take(budget.Freed).Select(f => Freed(f.Made, f.Search)).OfType<ChosenCeiling>());
+            made.AddRange(best.DistinctBy(f => f.Made.Layout.Division).Take(budget.Freed).SelectMany(f => Freed(f.Made, f.Search)));
+            made = [.. made.OrderBy(Key).Take(budget.Cut).Select(Cut)];
         }
 
         var chosen = made.MinBy(Key)!;
         return (chosen.OnlyUsedShorts() with { Others = OtherCeilings.Of(chosen, [.. made, .. best.Select(f => f.Made)], PostsCut) }, null);
 
-        ChosenCeiling? Freed(ChosenCeiling start, SheetSearch search)
+        IEnumerable<ChosenCeiling> Freed(ChosenCeiling start, SheetSearch search)
         {
             var (options, costing) = settings[search];
-            return _free.Best([.. start.Lines], options, costing, start.Layout.Division, start.Layout.Runs, budget.Beam, budget.Beam / 2) is { } laid
-                ? start with { Lines = laid.Lines, Layout = laid.Layout }
-                : null;
+            return _free.Of([.. start.Lines], options, costing, start.Layout.Division, start.Layout.Runs, budget.Beam, budget.Beam / 2)
+                .Select(laid => start with { Lines = laid.Lines, Layout = laid.Layout });
+        }
+
+        ChosenCeiling Cut(ChosenCeiling ceiling)
+        {
+            var layout = ceiling.Layout;
+            var sheets = Math.Min(layout.SheetCost, _pricing.Cut(layout.Division.SheetWidth, LayoutCosting.Wanted(_room, layout)));
+            return ceiling with { Layout = layout with { SheetCost = sheets, Cost = layout.Cost - layout.SheetCost + sheets } };
         }
     }
 
@@ -236,61 +264,5 @@ public sealed class CeilingSearch
         }
 
         return [.. wishes];
-    }
-
-    // an opening wholly inside a course needs a butt through it: where no row passes, a short strap may
-    private List<StrapLine> WithOpeningStraps(List<StrapLine> lines, IReadOnlyList<CourseRun> runs)
-    {
-        foreach (var run in runs)
-        {
-            foreach (var opening in run.Enclosed)
-            {
-                var beside = lines.Where(l => l.Stretches.Any(s => s.Across.Overlaps(run.Strip))).ToList();
-                if (beside.Any(l => opening.Lo < l.At && l.At < opening.Hi))
-                {
-                    continue;
-                }
-
-                var near = beside.Where(l => Math.Abs(l.At - opening.Middle) < opening.Size + _rules.MinGap).Select(l => l.At).ToList();
-                var place = new[] { opening.Middle, opening.Lo + 1, opening.Hi - 1 }
-                    .Select((at, i) => i == 1 ? _room.SnapUp(at) : _room.SnapDown(at))
-                    .Where(at => opening.Lo < at && at < opening.Hi && near.All(n => Math.Abs(n - at) >= _rules.MinGap))
-                    .Select(at => new StrapLine(at, false, _straps.Short(at, [run.Strip]), null))
-                    .FirstOrDefault(line => line.Stretches.Count > 0 && (_crowded || !lines.Exists(other => line.LiesOn(other, _rules.MinGap))));
-                if (place is not null)
-                {
-                    lines.Add(place);
-                }
-            }
-        }
-
-        lines.Sort(static (a, b) => a.At.CompareTo(b.At));
-        return lines;
-    }
-
-    // where no row can carry a butt, short straps midway between rows may
-    private List<StrapLine> WithShortStraps(List<StrapLine> lines, IReadOnlyList<CourseRun> runs)
-    {
-        var through = lines.Select(l => l.At).Distinct().Order().ToList();
-        var added = new List<StrapLine>(lines);
-        for (var i = 0; i + 1 < through.Count; i++)
-        {
-            var middle = _room.SnapNear((through[i] + through[i + 1]) / 2);
-            if (middle - through[i] < _rules.MinGap || through[i + 1] - middle < _rules.MinGap)
-            {
-                continue;
-            }
-
-            foreach (var run in runs.Where(r => r.Along.Lo < middle && middle < r.Along.Hi))
-            {
-                if (_straps.Short(middle, [run.Strip]) is { Count: > 0 } stretches)
-                {
-                    added.Add(new StrapLine(middle, false, stretches, null));
-                }
-            }
-        }
-
-        added.Sort(static (a, b) => a.At != b.At ? a.At.CompareTo(b.At) : a.Stretches[0].Across.Lo.CompareTo(b.Stretches[0].Across.Lo));
-        return added;
     }
 }

@@ -21,7 +21,7 @@ public static class FixtureRounds
 {
     private const int MostRounds = 3;
 
-    public static (CeilingWithFixtures? Made, Finding? Obstacle) Best(FramedRoom room, bool buttsAnywhere = false)
+    public static (CeilingWithFixtures? Made, Finding? Obstacle) Best(FramedRoom room, bool buttsAnywhere = true)
     {
         var wishes = InCeiling(room);
         if (wishes.Count == 0)
@@ -98,7 +98,7 @@ public static class FixtureRounds
         line.Stretches.Select(s => new PlanBox(Face(line.At, chosen.Rules), s.Across, i)));
 
     // butts over the strip of their run; course lines as far as the board goes
-    private static IEnumerable<PlanBox> Seams(FramedRoom room, ChosenCeiling chosen) =>
+    internal static IEnumerable<PlanBox> Seams(FramedRoom room, ChosenCeiling chosen) =>
         chosen.BoardRoom is { } turned ? SeamsIn(turned, chosen).Select(s => s.Turned()) : SeamsIn(room, chosen);
 
     private static IEnumerable<PlanBox> SeamsIn(FramedRoom room, ChosenCeiling chosen) => chosen.Layers.SelectMany(layout => SeamsOf(room, layout));

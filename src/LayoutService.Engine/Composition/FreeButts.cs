@@ -12,30 +12,25 @@ namespace LayoutService.Engine.Composition;
 /// </summary>
 public sealed class FreeButts(FramedRoom room, StockPrices prices, StrapLines straps, RowRules rules)
 {
-    /// <summary>The best layout of a division over these rows and its straps; null when none holds.</summary>
-    public (List<StrapLine> Lines, SheetLayout Layout)? Best(
+    /// <summary>The best layouts of a division over these rows and its straps, those that hold.</summary>
+    public IEnumerable<(List<StrapLine> Lines, SheetLayout Layout)> Of(
         List<StrapLine> rows, CourseOptions over, LayoutCosting costing, CourseDivision division, IReadOnlyList<CourseRun> runs, int beam, int most)
     {
         var free = runs.Select(r => over.Free(r, rules.MinGap)).ToList();
         if (free.Exists(f => f.Known.Count == 0 && f.Stand is null))
         {
-            return null;
+            yield break;
         }
 
         var search = new OffcutBeam(
             room, prices, costing.Weights, division, runs, [.. free.Select(f => f.Stand)], [.. free.Select(f => f.Known)], beam);
-        (List<StrapLine> Lines, SheetLayout Layout)? best = null;
         foreach (var places in search.Best(most))
         {
-            if (Strapped(rows, runs, places, over) is { } made
-                && costing.Of(made.Bearing, made.Butts, costing.Stagger(made.Bearing, made.Butts)) is var layout
-                && (best is null || SheetSearch.Better(layout, best.Value.Layout)))
+            if (Strapped(rows, runs, places, over) is { } made)
             {
-                best = (made.Lines, layout);
+                yield return (made.Lines, costing.Of(made.Bearing, made.Butts, costing.Stagger(made.Bearing, made.Butts)));
             }
         }
-
-        return best;
     }
 
     private (List<StrapLine> Lines, BearingLine[] Bearing, List<int[]> Butts)? Strapped(

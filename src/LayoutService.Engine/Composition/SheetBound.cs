@@ -25,5 +25,12 @@ public static class SheetBound
         return divisor == 0 ? least : (least + divisor - 1) / divisor * divisor;
     }
 
+    /// <summary>The area and a tenth of it, in whole sheets of the kind that is cheapest by area: what many order, with no layout behind it.</summary>
+    public static long WithTenth(FramedRoom room, StockPrices prices)
+    {
+        var cheapest = room.Survey.Sheets.Stock.MinBy(s => prices.Cost(s) / ((double)s.Width.Units * s.Length.Units))!;
+        return prices.Cost(cheapest) * (long)Math.Ceiling((room.Board.Area * 1.10 / ((double)cheapest.Width.Units * cheapest.Length.Units)) - 1e-9);
+    }
+
     private static long Divisor(long a, long b) => b == 0 ? a : Divisor(b, a % b);
 }

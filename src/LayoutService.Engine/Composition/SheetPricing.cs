@@ -8,6 +8,7 @@ namespace LayoutService.Engine.Composition;
 public sealed class SheetPricing(SheetWish wish, StockPrices prices)
 {
     private readonly Dictionary<WantedSet, long> _known = [];
+    private readonly Dictionary<WantedSet, long> _cut = [];
     private SheetWanted[] _asked = [];
 
     /// <summary>All the stock, in the caller's order: full courses take sheets of their own width, rips come from any that holds them.</summary>
@@ -43,6 +44,20 @@ public sealed class SheetPricing(SheetWish wish, StockPrices prices)
 
             return cost;
         };
+    }
+
+    /// <summary>What the boards cost when they are cut with more care, as the plan will cut them; a layout that is chosen is worth it.</summary>
+    public long Cut(long width, IReadOnlyList<WantedBoard> boards)
+    {
+        var wanted = boards.Select(b => new SheetWanted(b.Width, b.Length, (FactoryEdges)b.FactoryEdges)).ToArray();
+        wanted.AsSpan().Sort(static (a, b) => (a.Length, a.Width).CompareTo((b.Length, b.Width)));
+        if (!_cut.TryGetValue(new WantedSet(width, wanted), out var cost))
+        {
+            var plan = SheetCutter.Solve(new SheetProblem { Wanted = wanted, Stock = Kinds() }, SheetCutter.QuickSteps / 4);
+            _cut[new WantedSet(width, wanted)] = cost = plan.Unplaced.Count == 0 ? plan.Cost : long.MaxValue / 4;
+        }
+
+        return cost;
     }
 
     // a sorted set of wanted boards, compared piece by piece

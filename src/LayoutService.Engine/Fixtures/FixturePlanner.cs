@@ -73,6 +73,17 @@ public sealed class FixturePlanner
         }
     }
 
+    /// <summary>The place nearest to where one of them is, within a reach, that is clear of all this and of the others where they are; null when there is none.</summary>
+    public Uv? Nearest(int index, long reach, IReadOnlyList<PlacedFixture> placed, IReadOnlyList<PlanBox> straps, IReadOnlyList<PlanBox> seams)
+    {
+        var (wish, hole) = (_wishes[index], placed[index].Hole);
+        var obstacles = new List<Obstacle>(_standing[index]);
+        obstacles.AddRange(FixtureObstacles.Of([.. placed.Select(p => p.Hole)], index, hole));
+        obstacles.AddRange(FixtureObstacles.Of(straps, hole, ClashKind.Strap));
+        obstacles.AddRange(FixtureObstacles.Of(seams, hole, ClashKind.Seam));
+        return NearestPlace.Of(_room, hole.At, reach, obstacles, at => Clashes(obstacles, wish, hole with { At = at }).Count == 0, WallPlaces(wish, hole));
+    }
+
     private List<Clash> Clashes(List<Obstacle> obstacles, FixtureWish wish, Hole hole)
     {
         var found = new List<Clash>();

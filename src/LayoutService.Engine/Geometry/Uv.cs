@@ -17,5 +17,8 @@ public readonly record struct Span(long Lo, long Hi)
     /// <summary>True when the two share more than one point.</summary>
     public bool Overlaps(Span other) => Math.Max(Lo, other.Lo) < Math.Min(Hi, other.Hi);
 
+    /// <summary>The least stretch that holds both.</summary>
+    public Span Hull(Span other) => new(Math.Min(Lo, other.Lo), Math.Max(Hi, other.Hi));
+
     public Span Meet(Span other) => new(Math.Max(Lo, other.Lo), Math.Min(Hi, other.Hi));
 }

@@ -31,6 +31,7 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
     private readonly List<int> _eligible = new(lines.Count);
     private readonly List<int> _atOpenings = new(lines.Count);
     private readonly List<int> _butts = new(8);
+    private readonly RunExtents _parts = new();
     private readonly ButtLists _lists = new();
     private readonly List<(int List, long ByShare, long ByCount)> _found = new(64);
 
@@ -149,7 +150,6 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
 
         long share = 0, count = 0;
         var joint = prices.ButtCost(run.Across.Size) + 1;
-        var part = prices.Share(run.Across.Size, width);
         var at = run.Along.Lo;
         foreach (var butt in _butts)
         {
@@ -173,9 +173,23 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
 
         void Price(long end)
         {
-            share += (long)(prices.Guess(end - at, width, 0) * part);
-            count += (long)(prices.Guess(end - at, width, 1) * part);
+            if (run.Plain)
+            {
+                PriceOf(new PartExtent(new Span(at, end), run.Across));
+            }
+            else
+            {
+                _parts.Of(run, at, end).ForEach(PriceOf);
+            }
+
             at = end;
+        }
+
+        void PriceOf(PartExtent part)
+        {
+            var used = prices.Share(part.Across.Size, width);
+            share += (long)(prices.Guess(part.Along.Size, width, 0) * used);
+            count += (long)(prices.Guess(part.Along.Size, width, 1) * used);
         }
     }
 

@@ -10,6 +10,9 @@ namespace LayoutService.Engine.Sheets;
 public sealed record CourseRun(
     int Course, Span Strip, Span Along, Span Across, IReadOnlyList<Span> Enclosed, IReadOnlyList<Cell> Cells)
 {
+    /// <summary>True when the run is one box, so that every board of it is as wide as the run.</summary>
+    public bool Plain { get; } = Cells.All(c => c.L0 == Along.Lo && c.L1 == Along.Lo && c.R0 == Along.Hi && c.R1 == Along.Hi);
+
     /// <summary>True when a place lies in this run.</summary>
     public bool Holds(Uv place)
     {

@@ -33,7 +33,7 @@ public sealed class LayoutCosting
     private readonly StockPrices _prices;
     private readonly CourseDivision _division;
     private readonly IReadOnlyList<CourseRun> _runs;
-    private readonly BoardSizes _sizes;
+    private readonly RunBoards _boards;
     private readonly long _seams;
     private readonly List<WantedBoard> _wanted = [];
 
@@ -41,7 +41,7 @@ public sealed class LayoutCosting
         FramedRoom room, BoardCosting costing, StockPrices prices, JointWeights weights, CourseDivision division, IReadOnlyList<CourseRun> runs)
     {
         (_room, _costing, _prices, Weights, _division, _runs) = (room, costing, prices, weights, division, runs);
-        _sizes = new BoardSizes(room, division);
+        _boards = new RunBoards(room, division);
         _seams = prices.SeamCost(room, division);
     }
 
@@ -66,7 +66,7 @@ public sealed class LayoutCosting
         }
 
         _wanted.Clear();
-        Fill(_room, _sizes, _division, _runs, lines, butts, _wanted);
+        Fill(_boards, _runs, lines, butts, _wanted);
         var sheets = _costing(_wanted);
         return new SheetLayout(_division, _runs, butts, lines, penalty, sheets + weight, sheets, count, length);
     }
@@ -75,26 +75,23 @@ public sealed class LayoutCosting
     public static IReadOnlyList<WantedBoard> Wanted(FramedRoom room, SheetLayout layout)
     {
         var wanted = new List<WantedBoard>();
-        Fill(room, new BoardSizes(room, layout.Division), layout.Division, layout.Runs, layout.Lines, layout.Butts, wanted);
+        Fill(new RunBoards(room, layout.Division), layout.Runs, layout.Lines, layout.Butts, wanted);
         return wanted;
     }
 
     private static void Fill(
-        FramedRoom room, BoardSizes sizes, CourseDivision division, IReadOnlyList<CourseRun> runs, IReadOnlyList<BearingLine> lines,
-        IReadOnlyList<int[]> butts, List<WantedBoard> wanted)
+        RunBoards boards, IReadOnlyList<CourseRun> runs, IReadOnlyList<BearingLine> lines, IReadOnlyList<int[]> butts, List<WantedBoard> wanted)
     {
         for (var r = 0; r < runs.Count; r++)
         {
-            var run = runs[r];
-            var edges = SheetSearch.FactoryEdges(room, division, run, run.Across);
-            var width = sizes.Width(run, run.Across);
-            var at = run.Along.Lo;
-            for (var i = 0; i <= butts[r].Length; i++)
+            var at = runs[r].Along.Lo;
+            foreach (var butt in butts[r])
             {
-                var end = i < butts[r].Length ? lines[butts[r][i]].At : run.Along.Hi;
-                wanted.Add(new WantedBoard(width, sizes.Length(end - at, (i == 0 ? 1 : 0) + (i == butts[r].Length ? 1 : 0)), edges));
-                at = end;
+                boards.Add(runs[r], at, lines[butt].At, wanted);
+                at = lines[butt].At;
             }
+
+            boards.Add(runs[r], at, runs[r].Along.Hi, wanted);
         }
     }
 

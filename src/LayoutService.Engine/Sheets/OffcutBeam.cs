@@ -1,4 +1,5 @@
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Sheets;
 
@@ -19,7 +20,8 @@ public sealed class OffcutBeam
     private readonly List<RunPattern>[] _patterns;
     private readonly OffcutStore _store;
     private readonly RunPatterns _maker;
-    private readonly BoardSizes _sizes;
+    private readonly RunBoards _boards;
+    private readonly List<WantedBoard> _wanted = new(8);
     private readonly (long Width, int Edges)[] _size;
     private readonly long? _stagger;
     private readonly int _staggerRows;
@@ -40,10 +42,11 @@ public sealed class OffcutBeam
         (_runs, _stands, _width) = (runs, stands, beam);
         _stagger = room.Survey.Sheets.MinStagger?.Units;
         _staggerRows = room.Survey.Sheets.StaggerRows;
-        _sizes = new BoardSizes(room, division);
-        _size = [.. runs.Select(r => (_sizes.Width(r, r.Across), SheetSearch.FactoryEdges(room, division, r, r.Across)))];
+        _boards = new RunBoards(room, division);
+        var sizes = new BoardSizes(room, division);
+        _size = [.. runs.Select(r => (sizes.Width(r, r.Across), SheetSearch.FactoryEdges(room, division, r, r.Across)))];
         _store = new OffcutStore(prices, division.SheetWidth, _size);
-        _maker = new RunPatterns(prices, division.SheetWidth, weights);
+        _maker = new RunPatterns(prices, division.SheetWidth, weights, beam <= 8 ? 2 : 4);
         _patterns = new List<RunPattern>[runs.Count];
         for (var r = 0; r < runs.Count; r++)
         {
@@ -57,10 +60,7 @@ public sealed class OffcutBeam
 
             // an opening wholly inside a run asks for a butt through it: rows and straps there are known already
             _patterns[r] = [.. known[r].Select(b => new RunPattern([.. b.Select(stand.At)], weights.Of(run, [.. b], stand)))];
-            if (run.Enclosed.Count == 0)
-            {
-                _patterns[r].AddRange(_maker.Of(run, stand, 5 * beam));
-            }
+            _patterns[r].AddRange(_maker.Of(run, stand, 5 * beam));
         }
     }
 
@@ -107,7 +107,6 @@ public sealed class OffcutBeam
                         used++;
                     }
                 }
-
             }
 
             kept = next;
@@ -132,13 +131,19 @@ public sealed class OffcutBeam
             return;
         }
 
+        WorkMeter.Spend(20L * (pattern.Butts.Length + 1));
         _store.Load(before.Offcuts, before.Price + pattern.Extras);
         var at = run.Along.Lo;
         for (var i = 0; i <= pattern.Butts.Length; i++)
         {
             var end = i < pattern.Butts.Length ? pattern.Butts[i].At : run.Along.Hi;
-            var ends = (i == 0 ? 1 : 0) + (i == pattern.Butts.Length ? 1 : 0);
-            _store.Take(_size[r].Width, _sizes.Length(end - at, ends), _size[r].Edges);
+            _wanted.Clear();
+            _boards.Add(run, at, end, _wanted);
+            foreach (var board in _wanted)
+            {
+                _store.Take(board.Width, board.Length, board.FactoryEdges);
+            }
+
             at = end;
         }
 

@@ -11,13 +11,15 @@ internal sealed record RunPattern(Butt[] Butts, long Extras);
 /// one remainder, in every order, on rows alone or with short straps wherever no row stands. Cost: orders × pieces for each
 /// length of stock and each given piece.
 /// </summary>
-internal sealed class RunPatterns(StockPrices prices, long sheetWidth, JointWeights weights)
+internal sealed class RunPatterns(StockPrices prices, long sheetWidth, JointWeights weights, int mostBreaks)
 {
     private readonly long[] _lengths = prices.Lengths(sheetWidth);
     private readonly List<long> _butts = new(8);
     private readonly List<long> _high = new(8);
     private readonly List<long> _items = new(8);
     private readonly HashSet<long> _seen = [];
+    private readonly RunExtents _parts = new();
+    private readonly RunSplits _splits = new(prices.Lengths(sheetWidth), mostBreaks);
 
     /// <summary>Patterns that need no offcut, the cheapest guesses first.</summary>
     public List<RunPattern> Of(CourseRun run, ButtStand stand, int most)
@@ -35,6 +37,15 @@ internal sealed class RunPatterns(StockPrices prices, long sheetWidth, JointWeig
             Add(run, stand, length, length / 2, found);
             Add(run, stand, length, length / 3, found);
             Add(run, stand, length, 2 * length / 3, found);
+        }
+
+        if (!run.Plain)
+        {
+            _splits.Offer(run, stand, butts => Keep(run, stand, butts, found));
+            if (run.Enclosed.Count > 0)
+            {
+                found.RemoveAll(p => !run.Enclosed.All(o => Array.Exists(p.Butts, b => o.Lo < b.At && b.At < o.Hi)));
+            }
         }
 
         if (found.Count <= most)
@@ -62,13 +73,25 @@ internal sealed class RunPatterns(StockPrices prices, long sheetWidth, JointWeig
     private long Guess(CourseRun run, RunPattern pattern, int model)
     {
         var (guess, at) = (pattern.Extras, run.Along.Lo);
-        foreach (var butt in pattern.Butts)
+        for (var i = 0; i <= pattern.Butts.Length; i++)
         {
-            guess += prices.Guess(butt.At - at, sheetWidth, model);
-            at = butt.At;
+            var end = i < pattern.Butts.Length ? pattern.Butts[i].At : run.Along.Hi;
+            if (run.Plain)
+            {
+                guess += prices.Guess(end - at, sheetWidth, model);
+            }
+            else
+            {
+                foreach (var part in _parts.Of(run, at, end))
+                {
+                    guess += (long)(prices.Guess(part.Along.Size, sheetWidth, model) * prices.Share(part.Across.Size, sheetWidth));
+                }
+            }
+
+            at = end;
         }
 
-        return guess + prices.Guess(run.Along.Hi - at, sheetWidth, model);
+        return guess;
     }
 
     private void Add(CourseRun run, ButtStand stand, long length, long given, List<RunPattern> found)
@@ -175,21 +198,26 @@ internal sealed class RunPatterns(StockPrices prices, long sheetWidth, JointWeig
 
         _high.Reverse();
         _butts.AddRange(_high);
+        Keep(run, stand, _butts, found);
+    }
+
+    private void Keep(CourseRun run, ButtStand stand, List<long> places, List<RunPattern> found)
+    {
         long key = 17;
-        foreach (var butt in _butts)
+        foreach (var butt in places)
         {
             key = unchecked((key * 1_000_003) + butt);
         }
 
         if (_seen.Add(key))
         {
-            var butts = new Butt[_butts.Count];
+            var butts = new Butt[places.Count];
             for (var i = 0; i < butts.Length; i++)
             {
-                butts[i] = stand.At(_butts[i]);
+                butts[i] = stand.At(places[i]);
             }
 
-            found.Add(new RunPattern(butts, weights.Of(run, _butts, stand)));
+            found.Add(new RunPattern(butts, weights.Of(run, places, stand)));
         }
     }
 }

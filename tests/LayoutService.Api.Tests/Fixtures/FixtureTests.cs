@@ -52,6 +52,31 @@ public sealed class FixtureTests(Service service) : IClassFixture<Service>
     }
 
     [Fact]
+    public async Task A_hole_that_trims_a_row_is_told_how_little_to_move_and_moved_so_it_trims_none()
+    {
+        static string Doors(int at, int shift) => FixtureRoom.With($$"""
+            "fixtures":[{"id":"door","kind":"access-door","at":[1000,{{at}}],"cutout":{"width":250,"height":250},"maxShift":{{shift}}}]
+            """);
+        var told = 0;
+        for (var at = 300; at < 2300 && told == 0; at += 65)
+        {
+            var plan = await FixtureRoom.PlanAsync(service, Doors(at, 0));
+            var moved = plan.GetProperty("alternatives").EnumerateArray().Where(a => a.GetProperty("code").GetString() == "fixture_moved").ToList();
+            var trimmed = FixtureRoom.Codes(FixtureRoom.Fixture(plan, "door").GetProperty("reasons")).Contains("row_trimmed");
+            if (moved.Count > 0)
+            {
+                told++;
+                Assert.True(trimmed);
+                Assert.Contains("door", moved[0].GetProperty("of").EnumerateArray().Select(o => o.GetString()));
+                var free = await FixtureRoom.PlanAsync(service, Doors(at, 600));
+                Assert.DoesNotContain("row_trimmed", FixtureRoom.Codes(FixtureRoom.Fixture(free, "door").GetProperty("reasons")));
+            }
+        }
+
+        Assert.Equal(1, told);
+    }
+
+    [Fact]
     public async Task Rows_and_seams_keep_off_a_small_hole_without_a_row_more()
     {
         var bare = await FixtureRoom.PlanAsync(service, FixtureRoom.With("\"fixtures\":[]"));

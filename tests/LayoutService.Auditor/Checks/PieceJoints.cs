@@ -20,7 +20,7 @@ internal static class PieceJoints
             {
                 var (low, high) = (row.Pieces[i - 1], row.Pieces[i]);
                 // at a wall or a hole between them two pieces do not meet
-                if ((low.HighEnd.Wall is not null && high.LowEnd.Wall is not null) || (low.HighJoint == "fixture" && high.LowJoint == "fixture"))
+                if ((low.HighEnd.Wall is not null && high.LowEnd.Wall is not null) || (low.HighJoint == "fixture" && high.LowJoint == "fixture") || Parted(plan, low, high))
                 {
                     continue;
                 }
@@ -32,6 +32,10 @@ internal static class PieceJoints
         Scabs(plan, joints.Count, report);
         Preferences(plan, joints, report);
     }
+
+    /// <summary>True when the line between two pieces leaves the room: one of them may end on a joist before it gets there.</summary>
+    private static bool Parted(GivenPlan plan, GivenPiece low, GivenPiece high) =>
+        high.Low.V - low.High.V > Close && !plan.Room.Border.AcrossAt(low.U).Any(p => p.From - Close <= low.High.V && high.Low.V <= p.To + Close);
 
     /// <summary>Checks one joint; the index of the support it breaks on, or -1.</summary>
     private static int One(GivenPlan plan, GivenPiece low, GivenPiece high, AuditReport report)

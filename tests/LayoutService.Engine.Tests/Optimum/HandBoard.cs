@@ -9,7 +9,7 @@ internal enum HandRule
     /// <summary>Full lengths end to end, offcuts reused; nothing asked about wood behind the ends, nor about stagger. Not buildable in general.</summary>
     Unbacked,
 
-    /// <summary>Rows on whole spacings from the starting wall; every butt on one of them, none on the butt line of the course before.</summary>
+    /// <summary>Rows on whole spacings from the starting wall; every butt on one of them, as many row spaces from those of the course before as the survey asks.</summary>
     Backed,
 }
 
@@ -125,7 +125,7 @@ internal static class HandBoard
                     piece -= rule == HandRule.Backed ? (LeastPiece + spacing - 1) / spacing * spacing : LeastPiece;
                 }
 
-                while (rule == HandRule.Backed && piece > LeastPiece && before.Contains(start + (sign * (at + piece))))
+                while (rule == HandRule.Backed && piece > LeastPiece && TooNear(start + (sign * (at + piece))))
                 {
                     piece -= spacing;
                 }
@@ -139,6 +139,8 @@ internal static class HandBoard
                 at += piece;
                 butts.Add(start + (sign * at));
             }
+
+            bool TooNear(long butt) => before.Any(b => Math.Abs(b - butt) < survey.Sheets.StaggerRows * spacing);
         }
 
         // a piece needs a tapered factory edge for the field; a sheet has two, and a rip takes one

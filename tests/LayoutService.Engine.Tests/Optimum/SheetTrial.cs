@@ -23,9 +23,11 @@ internal sealed record SheetTrial(SeededSurvey Room, double Planned, double Boun
 
     public double Gap => (Planned - Bound) / Bound;
 
-    public static SheetTrial? Of(SeededSurvey room)
+    public static SheetTrial? Of(SeededSurvey room) => Of(room, LayoutEngine.Plan(room.Survey));
+
+    public static SheetTrial? Of(SeededSurvey room, PlanOutcome outcome)
     {
-        if (LayoutEngine.Plan(room.Survey) is not PlanOutcome.Made { Plan: var plan })
+        if (outcome is not PlanOutcome.Made { Plan: var plan })
         {
             return null;
         }

@@ -1,0 +1,68 @@
+using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Sheets;
+using LayoutService.Engine.Strapping;
+
+namespace LayoutService.Engine.Composition;
+
+/// <summary>Short straps that are laid beside the rows before the board is searched, so that butts have wood behind them. Cost: runs × lines.</summary>
+public sealed class ExtraStraps(FramedRoom room, RowRules rules, StrapLines straps)
+{
+    /// <summary>
+    /// The rows and a short strap through each opening wholly inside a course that no row passes: it needs a butt through it.
+    /// At the last (<paramref name="crowded"/>) such a strap may stand nearer to another than the clear gap.
+    /// </summary>
+    public List<StrapLine> ThroughOpenings(List<StrapLine> lines, IReadOnlyList<CourseRun> runs, bool crowded)
+    {
+        foreach (var run in runs)
+        {
+            foreach (var opening in run.Enclosed)
+            {
+                var beside = lines.Where(l => l.Stretches.Any(s => s.Across.Overlaps(run.Strip))).ToList();
+                if (beside.Any(l => opening.Lo < l.At && l.At < opening.Hi))
+                {
+                    continue;
+                }
+
+                var near = beside.Where(l => Math.Abs(l.At - opening.Middle) < opening.Size + rules.MinGap).Select(l => l.At).ToList();
+                var place = new[] { opening.Middle, opening.Lo + 1, opening.Hi - 1 }
+                    .Select((at, i) => i == 1 ? room.SnapUp(at) : room.SnapDown(at))
+                    .Where(at => opening.Lo < at && at < opening.Hi && near.All(n => Math.Abs(n - at) >= rules.MinGap))
+                    .Select(at => new StrapLine(at, false, straps.Short(at, [run.Strip]), null))
+                    .FirstOrDefault(line => line.Stretches.Count > 0 && (crowded || !lines.Exists(other => line.LiesOn(other, rules.MinGap))));
+                if (place is not null)
+                {
+                    lines.Add(place);
+                }
+            }
+        }
+
+        lines.Sort(static (a, b) => a.At.CompareTo(b.At));
+        return lines;
+    }
+
+    /// <summary>The rows and short straps midway between them, for where no row can carry a butt.</summary>
+    public List<StrapLine> BetweenRows(List<StrapLine> lines, IReadOnlyList<CourseRun> runs)
+    {
+        var through = lines.Select(l => l.At).Distinct().Order().ToList();
+        var added = new List<StrapLine>(lines);
+        for (var i = 0; i + 1 < through.Count; i++)
+        {
+            var middle = room.SnapNear((through[i] + through[i + 1]) / 2);
+            if (middle - through[i] < rules.MinGap || through[i + 1] - middle < rules.MinGap)
+            {
+                continue;
+            }
+
+            foreach (var run in runs.Where(r => r.Along.Lo < middle && middle < r.Along.Hi))
+            {
+                if (straps.Short(middle, [run.Strip]) is { Count: > 0 } stretches)
+                {
+                    added.Add(new StrapLine(middle, false, stretches, null));
+                }
+            }
+        }
+
+        added.Sort(static (a, b) => a.At != b.At ? a.At.CompareTo(b.At) : a.Stretches[0].Across.Lo.CompareTo(b.Stretches[0].Across.Lo));
+        return added;
+    }
+}

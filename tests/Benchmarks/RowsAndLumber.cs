@@ -16,7 +16,7 @@ public static class RowsAndLumber
         var room = FramedRoom.Of(survey);
         var (rules, lines, runs) = Runs(room);
         var (cut, _) = new LumberCut(room).Of(lines, runs, rules, room.Say);
-        return new Answer(lines.Count, (long)(cut!.StrapResult.Cost * 10_000m), cut.StrapSticks.Count);
+        return new Answer(lines.Count, (long)(cut!.StrapResult!.Cost * 10_000m), cut.StrapSticks.Count);
     }
 
     /// <summary>The fewest rows as far as each reaches, and where each may break.</summary>

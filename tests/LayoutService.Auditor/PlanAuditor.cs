@@ -16,7 +16,7 @@ public static class PlanAuditor
         RowSpacing.Check, RowClearance.Check, RowPositions.Check,
         PieceRuns.Check, PieceBearing.Check, PieceJoints.Check, Crossings.Check, Packing.Check, PartitionPlates.Check,
         LumberCuts.Check, LumberCost.Check, SheetCuts.Check, SheetCost.Check,
-        TakeoffLines.Check, TakeoffMoney.Check, FixturePlaces.Check, FixtureCutouts.Check, HoleTrims.Check, SummaryFigures.Check, Height.Check, BattFills.Check, BattOrder.Check, WorkOrder.Check, BoxSolids.Check, BoxFrames.Check, BoxCovers.Check, BoxHoles.Check, NumberForm.Check, TapeTexts.Check, Identity.Check,
+        TakeoffLines.Check, TakeoffMoney.Check, FixturePlaces.Check, FixtureCutouts.Check, HoleTrims.Check, SummaryFigures.Check, Height.Check, BattFills.Check, BattOrder.Check, WorkOrder.Check, BoxSolids.Check, BoxFrames.Check, BoxCovers.Check, BoxHoles.Check, AccessReach.Check, NumberForm.Check, TapeTexts.Check, Identity.Check,
     ];
 
     /// <summary>Every broken rule; empty for a sound plan.</summary>

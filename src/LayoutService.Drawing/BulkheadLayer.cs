@@ -2,7 +2,7 @@ using LayoutService.Engine.Bulkheads;
 
 namespace LayoutService.Drawing;
 
-/// <summary>Bulkheads as hatched footprints with their id and drop; doors to what must be reached as crossed squares.</summary>
+/// <summary>Bulkheads as hatched footprints with their id and drop; a cross marks the doors to what must be reached, which are drawn with the fixtures.</summary>
 internal static class BulkheadLayer
 {
     public static void Draw(SvgInk ink, BulkheadPlan plan, PlanView view, LabelField labels, TapeInk say)
@@ -37,11 +37,8 @@ internal static class BulkheadLayer
         foreach (var panel in plan.AccessPanels)
         {
             var (at, half) = (view[panel.At], view.Size(panel.Size) / 2);
-            Spot[] corners = [new(at.X - half, at.Y - half), new(at.X + half, at.Y - half), new(at.X + half, at.Y + half), new(at.X - half, at.Y + half)];
-            ink.Ring(corners, ("stroke-width", "1.4"));
-            ink.Line(corners[0], corners[2]);
-            ink.Line(corners[1], corners[3]);
-            Label.Write(ink, labels, panel.Id, Lettering.Small, [new(at.X, at.Y + half + 8), new(at.X, at.Y - half - 8)], null);
+            ink.Line(new(at.X - half, at.Y - half), new(at.X + half, at.Y + half));
+            ink.Line(new(at.X + half, at.Y - half), new(at.X - half, at.Y + half));
         }
 
         ink.EndGroup();

@@ -129,5 +129,5 @@ public sealed record Trim(Point From, Point To, Length Length, bool Upright);
 /// <summary>What a rail or ledger is fastened to: <c>joist</c>, <c>blocking</c>, <c>row</c>, <c>wall</c> or <c>bulkhead</c>.</summary>
 public sealed record Backing(string MemberId, string Kind, IReadOnlyList<string> Of);
 
-/// <summary>A door to something that must be reached later.</summary>
-public sealed record AccessPanel(string Id, string ServiceId, string? BulkheadId, Point At, Length Size);
+/// <summary>A door to something that must be reached later: the fixture that it is, the service it is for, and whether something is in its way.</summary>
+public sealed record AccessPanel(string Id, string ServiceId, string? BulkheadId, Point At, Length Size, bool InConflict);

@@ -78,6 +78,9 @@ public sealed record FixtureWish
     /// <summary>True when the place came out of a light grid, not from the caller.</summary>
     public bool OfGrid { get; init; }
 
+    /// <summary>True when it is an access panel that was added for services, not asked for by the caller.</summary>
+    public bool AccessPanel { get; init; }
+
     public bool IsLight => Kind is FixtureKind.SlimLight or FixtureKind.CanLight;
 }
 

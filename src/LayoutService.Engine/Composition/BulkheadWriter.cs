@@ -44,7 +44,7 @@ public sealed class BulkheadWriter(FramedRoom room, CutBulkheads cut, IReadOnlyL
             board += planned.Boards.Count;
         }
 
-        return new BulkheadPlan(written, [.. Panels()]);
+        return new BulkheadPlan(written, [.. AccessPanels.Of(room, placed)]);
 
         Bulkhead Bulkhead(PlannedBulkhead planned, int index, int first)
         {
@@ -105,22 +105,4 @@ public sealed class BulkheadWriter(FramedRoom room, CutBulkheads cut, IReadOnlyL
     private IReadOnlyList<Point> Ring(IReadOnlyList<Uv> ring) => [.. ring.Select(room.Frame.Out)];
 
     private Trim Trim(PlannedTrim trim) => new(room.Frame.Out(trim.From), room.Frame.Out(trim.To), new Length(trim.Length), trim.Upright);
-
-    // 200 to 350 mm by need; no code minimum was found. Common practice.
-    private IEnumerable<AccessPanel> Panels()
-    {
-        var size = room.Survey.Units == UnitSystem.Imperial ? Length.FromInches(12) : Length.FromMillimetres(300);
-        var count = room.Survey.Part?.Taken.Panels ?? 0;
-        foreach (var service in room.Survey.Services ?? [])
-        {
-            if (!service.NeedsReach)
-            {
-                continue;
-            }
-
-            var at = ServiceShapes.Middle(service);
-            var inside = room.Solids.FirstOrDefault(s => s.Footprint.Holds(room.Frame.In(at)));
-            yield return new AccessPanel($"AP{++count}", service.Id, inside?.Id, at, size);
-        }
-    }
 }

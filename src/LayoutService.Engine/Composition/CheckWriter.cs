@@ -103,7 +103,7 @@ public static class CheckWriter
             Covers = covers,
             GasServices = services.Gas,
             HotServices = services.Hot,
-            Unreached = [.. services.NeedReach.Except(boxes.AccessPanels.Select(p => p.ServiceId))],
+            Unreached = [.. services.NeedReach.Except(boxes.AccessPanels.Where(p => !p.InConflict).Select(p => p.ServiceId))],
         };
     }
 

@@ -11,7 +11,7 @@ public static class GridRoom
     /// <summary>The framed room with the grid's lights among its fixtures, and the grid as it was laid; null without one.</summary>
     public static (FramedRoom Room, LaidGrid? Grid) Of(Survey survey)
     {
-        var room = FramedRoom.Of(survey);
+        var room = AccessPanels.In(FramedRoom.Of(survey));
         if (survey.LightGrid is not { } wish)
         {
             return (room, null);
@@ -21,7 +21,7 @@ public static class GridRoom
         var lights = grid.Places
             .OrderBy(p => room.Frame.AcrossIn(p.V)).ThenBy(p => room.Frame.AlongIn(p.U))
             .Select((p, i) => wish.Fixture with { Id = $"{wish.Fixture.Id}-{i + 1}", At = room.Frame.Out(p) });
-        return (FramedRoom.Of(survey with { Fixtures = [.. survey.Fixtures, .. lights] }), grid);
+        return (FramedRoom.Of(room.Survey with { Fixtures = [.. room.Survey.Fixtures, .. lights] }), grid);
     }
 
     /// <summary>Floor of the room less its openings, m².</summary>

@@ -77,7 +77,7 @@ internal sealed class PartSurveys(Survey survey, RunParts parts)
             Room = Room(area, outline),
             JoistFields = [.. area.Fields.Select(f => Field(survey.JoistFields[f], area, part.Across, whole.SizeV, own.SizeV))],
             Services = survey.Services is { } services
-                ? [.. services.Where(s => !Shape(s).Meet(area.Floor).Empty).Select(s => s with { NeedsReach = s.NeedsReach && area == Holder(ServiceShapes.Middle(s)) })]
+                ? [.. services.Where(s => !Shape(s).Meet(area.Floor).Empty).Select(s => s with { NeedsReach = s.NeedsReach && area == ReachedFrom(s) })]
                 : null,
             Bulkheads = [.. survey.Bulkheads.Where((b, i) => IsIn(i, area)).Select(b => b with { Edges = [.. b.Edges.SelectMany(e => EdgesOf(area, e))] })],
             Partitions = [.. survey.Partitions.Where(p => area == Holder(new Point((p.Line[0].X + p.Line[1].X) / 2, (p.Line[0].Y + p.Line[1].Y) / 2)))],
@@ -88,6 +88,13 @@ internal sealed class PartSurveys(Survey survey, RunParts parts)
             LightGrid = null,
             Mounts = [.. survey.Mounts.Where(m => area == Holder(m.At))],
         };
+    }
+
+    // the part with the caller's door over it, else the first that one of its places lies in
+    private RunArea? ReachedFrom(Service service)
+    {
+        var places = ServiceShapes.Places(service).ToList();
+        return places.Where(p => AccessPanels.HasDoor(survey.Fixtures, p)).Concat(places).Select(Holder).FirstOrDefault(held => held is not null);
     }
 
     private RoomSurvey Room(RunArea area, List<Point> outline)

@@ -10,17 +10,17 @@ public static class ServiceShapes
     public static Footprint Of(FramedRoom room, Service service) =>
         Footprint.Of(service.Rings().Select(r => (IReadOnlyList<Uv>)[.. r.Select(room.Frame.In)]));
 
-    /// <summary>A place on it: halfway along its path, or the middle of its outline's corners.</summary>
-    public static Point Middle(Service service)
+    /// <summary>Places on it: halfway along the middle leg of its path and then of the legs beside that, or the middle of its outline's corners.</summary>
+    public static IEnumerable<Point> Places(Service service)
     {
         if (service.Path is { } path)
         {
-            var k = (path.Count - 1) / 2;
-            return new Point(
-                new Length((path[k].X.Units + path[k + 1].X.Units) / 2), new Length((path[k].Y.Units + path[k + 1].Y.Units) / 2));
+            var middle = (path.Count - 1) / 2;
+            return Enumerable.Range(0, path.Count - 1).OrderBy(k => Math.Abs(k - middle)).Select(k => new Point(
+                new Length((path[k].X.Units + path[k + 1].X.Units) / 2), new Length((path[k].Y.Units + path[k + 1].Y.Units) / 2)));
         }
 
         var ring = service.Outline!;
-        return new Point(new Length(ring.Sum(p => p.X.Units) / ring.Count), new Length(ring.Sum(p => p.Y.Units) / ring.Count));
+        return [new Point(new Length(ring.Sum(p => p.X.Units) / ring.Count), new Length(ring.Sum(p => p.Y.Units) / ring.Count))];
     }
 }

@@ -23,6 +23,11 @@ internal sealed class FixtureObstacles(FramedRoom room, FixtureRules rules)
             var keep = hole.HalfV + rules.FromJoist(wish);
             Joists(found, keep, hole);
         }
+        else if (wish.AccessPanel && room.Survey.Strapping.Direct && rules.Inside is null)
+        {
+            // the board hangs on the joists themselves: a door opens between two of them
+            Joists(found, hole.HalfV + hole.Clear, hole);
+        }
         else if (rules.Inside is null && wish.RemoteBox is { } box && BoxFeeding.Passes(box, hole))
         {
             Joists(found, BoxFeeding.LeastFromFace(box, hole), hole);
@@ -32,6 +37,11 @@ internal sealed class FixtureObstacles(FramedRoom room, FixtureRules rules)
         foreach (var box in _services)
         {
             var service = room.Survey.Services![box.Index];
+            if (wish.AccessPanel && service.NeedsReach)
+            {
+                continue;
+            }
+
             if (ServiceBoxes.Reaches(service, rules.FinishToJoist, depth))
             {
                 var clear = service.Clearance.Units;

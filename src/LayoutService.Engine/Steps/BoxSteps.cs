@@ -38,8 +38,7 @@ internal static class BoxSteps
             list.Add(
                 Sentence.Of(
                     "board-bulkhead",
-                    $"Bulkhead {box.Id}: board the faces, then the underside over their bottom edges; bead the outside corners. "
-                    + "Leave the openings of access panels.",
+                    $"Bulkhead {box.Id}: board the faces, then the underside over their bottom edges; bead the outside corners.",
                     ("bulkhead", box.Id)),
                 box.Boards.Select(b => new Touch(TouchKinds.BoardPiece, b.Id)).Prepend(new Touch(TouchKinds.Bulkhead, box.Id)));
         }

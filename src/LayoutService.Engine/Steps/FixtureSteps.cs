@@ -10,18 +10,19 @@ internal static class FixtureSteps
 {
     public static void RoughIn(StepList list, FixturePlan plan, TradeText trade)
     {
-        if (plan.Fixtures.Count > 0)
+        var fixtures = plan.Fixtures.Where(f => !f.Wish.AccessPanel).ToList();
+        if (fixtures.Count > 0)
         {
-            var wrong = plan.Fixtures.Where(f => f.Status == FixtureStatus.Conflict).Select(f => f.Id).ToList();
+            var wrong = fixtures.Where(f => f.Status == FixtureStatus.Conflict).Select(f => f.Id).ToList();
             list.Hold(
                 Sentence.Of(
                     "rough-in-fixtures",
-                    $"Mark the centres of {StepList.Names(plan.Fixtures.Select(f => f.Id))} on the floor by the plan, plumb them up, and have their boxes, cables "
+                    $"Mark the centres of {StepList.Names(fixtures.Select(f => f.Id))} on the floor by the plan, plumb them up, and have their boxes, cables "
                     + "and ducts roughed in by the trades whose work they are; hold each body and driver up into its bay before the board closes it."
                     + (wrong.Count > 0 ? $" First settle what is in the way of {StepList.Names(wrong)}." : string.Empty),
-                    ("fixtures", StepList.Names(plan.Fixtures.Select(f => f.Id))),
+                    ("fixtures", StepList.Names(fixtures.Select(f => f.Id))),
                     ("inConflict", StepList.Names(wrong))),
-                plan.Fixtures.Select(f => new Touch(TouchKinds.Fixture, f.Id)));
+                fixtures.Select(f => new Touch(TouchKinds.Fixture, f.Id)));
         }
 
         foreach (var mount in plan.Mounts)
@@ -33,6 +34,26 @@ internal static class FixtureSteps
                     ("mount", mount.Wish.Id)),
                 [new Touch(TouchKinds.Mount, mount.Wish.Id)]);
         }
+    }
+
+    /// <summary>After the board is up: the doors over what must be reached, and what stands under each that is in conflict.</summary>
+    public static void Panels(StepList list, FixturePlan plan, BulkheadPlan boxes)
+    {
+        var panels = plan.Fixtures.Where(f => f.Wish.AccessPanel).ToList();
+        if (panels.Count == 0)
+        {
+            return;
+        }
+
+        var services = StepList.Names(boxes.AccessPanels.Select(p => p.ServiceId));
+        list.Add(
+            Sentence.Of(
+                "set-access-panels",
+                $"Set the access panels {StepList.Names(panels.Select(f => f.Id))} in their holes and see that a hand reaches {services}; screw a strip of wood behind an "
+                + "edge of a hole that gives under the panel's flange.",
+                ("panels", StepList.Names(panels.Select(f => f.Id))),
+                ("services", services)),
+            panels.Select(f => new Touch(TouchKinds.Fixture, f.Id)));
     }
 
     /// <summary>Before a course is hung: its holes, each on its piece.</summary>

@@ -50,6 +50,7 @@ public static class WorkSteps
         BoxSteps.Frame(list, bulkheads ?? BulkheadPlan.None, below: true);
         BoxSteps.Board(list, bulkheads ?? BulkheadPlan.None);
         PartitionSteps.After(list, partitions ?? []);
+        FixtureSteps.Panels(list, fixtures ?? FixturePlan.None, bulkheads ?? BulkheadPlan.None);
         BreakSteps.After(list, joists, sheets, trade);
         BoardSteps.Finish(list, sheets, bulkheads ?? BulkheadPlan.None, trade);
         return list.Steps;

@@ -63,8 +63,8 @@ internal static class BoxLines
             Bead(facts),
             Run(facts, TakeoffCodes.ControlJoint, "Control joint trim for gypsum board", facts.Sheets.ControlJointLength, "lines where the joists change direction"),
             Run(facts, TakeoffCodes.Fireblocking, "Fireblocking where bulkheads meet walls and joist bays, as the code wants it", boxes.SelectMany(b => b.Fireblocking).Aggregate(Length.Zero, (sum, t) => sum + t.Length), "walls that bulkheads run along"),
-            Count(facts, TakeoffCodes.AccessPanel, "Access panel", Measure.Panel, facts.Bulkheads.AccessPanels.Count, "services that must be reached later", 0),
-        };
+        }.Concat(facts.Fixtures.Fixtures.Where(f => f.Wish.AccessPanel).GroupBy(f => f.Wish.Cutout.Width).OrderByDescending(g => g.Key).Select(size =>
+            Count(facts, TakeoffCodes.AccessPanel, $"Access panel with a trim flange, {facts.TapeText(size.Key)} square", Measure.Panel, size.Count(), "services that must be reached later", 0)));
         return needs
             .Where(need => need.Counted > 0)
             .Select(need => Ordering.Order(need with { Packs = prices.Packs(need.Code, need.Id) }, prices.Currency))
@@ -83,7 +83,7 @@ internal static class BoxLines
     private static Need Count(TakeoffFacts facts, string code, string what, Measure measure, int count, string from, decimal waste) => new()
     {
         Code = code,
-        Description = code == TakeoffCodes.AccessPanel && count > 0 ? $"{what}, {facts.TapeText(facts.Bulkheads.AccessPanels[0].Size)} square" : what,
+        Description = what,
         Measure = measure,
         Counted = count,
         WasteFraction = waste,

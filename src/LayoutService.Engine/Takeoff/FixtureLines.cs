@@ -7,7 +7,7 @@ internal static class FixtureLines
 {
     public static IEnumerable<TakeoffLine> Count(TakeoffFacts facts, PriceBook prices)
     {
-        var kinds = facts.Fixtures.Fixtures.ToLookup(f => f.Wish.Kind);
+        var kinds = facts.Fixtures.Fixtures.Where(f => !f.Wish.AccessPanel).ToLookup(f => f.Wish.Kind);
         Need[] needs =
         [
             Of(TakeoffCodes.FixtureBox, "Ceiling box for an alarm or a surface fixture", kinds[FixtureKind.Alarm].Count() + kinds[FixtureKind.Box].Count(), "alarms and boxes"),

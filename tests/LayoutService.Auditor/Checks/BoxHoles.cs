@@ -64,7 +64,7 @@ internal static class BoxHoles
         Add(seam >= 0 && seam < fixture.Asked.Clear + loose, "a joint of the board");
         Add(!inside || wall < fixture.Asked.Edge + loose, "an edge of the bulkhead");
         Add(beside.Exists(o => o != fixture && fixture.To(o) < Math.Max(fixture.Asked.Clear, o.Asked.Clear) + loose), "another hole");
-        Add(plan.Room.Json.Member("services").Items().Any(s => ServiceReach.Near(s, fixture, plan.Room, box.Underside, fixture.Status == "conflict" ? 150 : -Close, box.Board)), "a service");
+        Add(plan.Room.Json.Member("services").Items().Where(s => !(fixture.Asked.Panel && AccessReach.NeedsReach(s))).Any(s => ServiceReach.Near(s, fixture, plan.Room, box.Underside, fixture.Status == "conflict" ? 150 : -Close, box.Board)), "a service");
         Add(!box.BoardedAbove && fixture.Asked.Body > box.Underside + 0.01
             && plan.Room.Joists.Members.Any(j => fixture.To(j.Along, j.Across) < (fixture.Status == "conflict" ? 13.1 : 6 - Close)), "a joist");
         Add(box.BoardedAbove && fixture.Asked.Body > box.Underside - box.Top + 0.01, "the board above");

@@ -44,7 +44,7 @@ internal static class FixtureLimits
             }
         }
 
-        foreach (var service in plan.Room.Json.Member("services").Items())
+        foreach (var service in plan.Room.Json.Member("services").Items().Where(s => !(asked.Panel && AccessReach.NeedsReach(s))))
         {
             if (ServiceReach.Near(service, fixture, plan.Room, Gap(plan), loosely ? 150 : -Close))
             {

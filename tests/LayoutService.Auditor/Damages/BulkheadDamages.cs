@@ -15,8 +15,21 @@ public static class BulkheadDamages
         new("fasten it to a wall that is not there", "boxes.backing", a => First(a).List("backing").FirstOrDefault() is { } b && StrapDamages.Set(b, "of", new JsonArray("nowhere"))),
         new("leave the board off", "boxes.underside", a => StrapDamages.Set(First(a)!, "boards", new JsonArray())),
         new("say there is more bead", "boxes.bead", a => StrapDamages.Add(First(a)!, "beadLength", a.Units(300))),
+        new("leave a door to a service out", "access.reached", a => a["accessPanels"] is JsonArray { Count: > 0 } doors && StrapDamages.Remove(doors)),
+        new("put a door where no arm reaches its service", "access.reached", a => Door(a) is { } d && d["at"] is { } at && Far(at, a.Units(900))),
         new("leave it unframed", "steps.once", a => a.List("steps").FirstOrDefault(s => s["code"]!.GetValue<string>() == "frame-bulkhead") is { } s && StrapDamages.Set(s, "code", "rest")),
     ];
+
+    private static JsonObject? Door(JsonNode answer) => answer.List("accessPanels").FirstOrDefault() is { } panel
+        ? answer.List("fixtures").Find(f => f["id"]!.GetValue<string>() == panel["id"]!.GetValue<string>())
+        : null;
+
+    private static bool Far(JsonNode at, decimal by)
+    {
+        at.Move(0, by);
+        at.Move(1, by);
+        return true;
+    }
 
     private static JsonObject? First(JsonNode answer) => answer.List("bulkheads").Find(b => b.List("members").Count > 0);
 }

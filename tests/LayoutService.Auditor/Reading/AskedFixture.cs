@@ -72,6 +72,9 @@ public sealed class AskedFixture
     /// <summary>The driver box's three sizes, least first; empty without one.</summary>
     public IReadOnlyList<double> Box { get; }
 
+    /// <summary>True for an access panel that the plan added for a service.</summary>
+    public bool Panel { get; private init; }
+
     public bool Light => Kind is "slim-light" or "can-light";
 
     /// <summary>Every fixture of the request by id, and the grid's lights as the answer names them.</summary>
@@ -82,6 +85,20 @@ public sealed class AskedFixture
         foreach (var id in plan.Json.Member("lightGrid").Member("fixtures").Items().Select(i => i.GetString()!))
         {
             asked.TryAdd(id, new AskedFixture(plan.Room.Json.Member("lightGrid").Member("fixture")!.Value, id, plan.Room, true));
+        }
+
+        foreach (var panel in plan.Json.Member("accessPanels").Items())
+        {
+            // placed by the plan for a service; how far from it is looked at with the service
+            var id = panel.GetProperty("id").GetString()!;
+            var side = panel.GetProperty("size").GetRawText();
+            if (!plan.Json.Member("fixtures").Items().Any(f => f.Member("id").Text() == id))
+            {
+                continue;
+            }
+
+            asked.TryAdd(id, new AskedFixture(
+                JsonDocument.Parse($$"""{"kind":"access-door","cutout":{"width":{{side}},"height":{{side}}},"maxShift":{{(plan.Room.Imperial ? 10 : 250)}},"insulationContact":true}""").RootElement, id, plan.Room, false) { Panel = true });
         }
 
         return asked;

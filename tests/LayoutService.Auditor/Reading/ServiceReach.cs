@@ -37,6 +37,10 @@ internal static class ServiceReach
         return loosely || share is >= 0 and <= 1 ? fixture.To(leg) - half : double.MaxValue;
     }
 
+    /// <summary>Distance from a place to the middle of the service's path, or to its outline; 0 inside.</summary>
+    public static double From(JsonElement service, Uv at, AskedRoom room) => Legs(service, room).Min(leg => leg.Distance(at)) is var off
+        && service.Member("outline") is not null && new Border([Ring(service, room)]).AcrossAt(at.U).Any(p => p.From < at.V && at.V < p.To) ? 0 : off;
+
     private static IEnumerable<Wall> Legs(JsonElement service, AskedRoom room)
     {
         if (service.Member("path") is { } path)

@@ -6,7 +6,7 @@ public sealed record BulkheadsAnswer
     /// <summary>The bulkheads, in the order of the request.</summary>
     public required IReadOnlyList<BulkheadAnswer> Bulkheads { get; init; }
 
-    /// <summary>Doors to services that must be reached later, in bulkheads and in the ceiling.</summary>
+    /// <summary>Doors to services that must be reached later, in bulkheads and in the ceiling, one for each service; `id` is the fixture that it is.</summary>
     public required IReadOnlyList<AccessPanelAnswer> AccessPanels { get; init; }
 }
 

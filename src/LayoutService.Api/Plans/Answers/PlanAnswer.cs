@@ -60,7 +60,7 @@ public sealed record PlanAnswer
     /// <summary>The sheets.</summary>
     public SheetsAnswer? Sheets { get; init; }
 
-    /// <summary>The fixtures, in the order of the request; the lights of a grid follow.</summary>
+    /// <summary>The fixtures, in the order of the request; access panels that services need and the lights of a grid follow.</summary>
     public IReadOnlyList<FixtureAnswer>? Fixtures { get; init; }
 
     /// <summary>How the light grid came out; absent when none was asked for. Comes with the block `fixtures`.</summary>
@@ -72,7 +72,7 @@ public sealed record PlanAnswer
     /// <summary>The bulkheads.</summary>
     public IReadOnlyList<BulkheadAnswer>? Bulkheads { get; init; }
 
-    /// <summary>Doors to services that must be reached later, in bulkheads and in the ceiling.</summary>
+    /// <summary>Doors to services that must be reached later, in bulkheads and in the ceiling, one for each service; `id` is the fixture that it is.</summary>
     public IReadOnlyList<AccessPanelAnswer>? AccessPanels { get; init; }
 
     /// <summary>The batts; absent when none were asked for.</summary>

@@ -62,6 +62,8 @@ export interface components {
             alongFrom?: number;
             /** Format: double */
             alongTo?: number;
+            /** Format: double */
+            runDegrees?: number;
         };
         /** @enum {string} */
         BaysWord: "all" | "region";
@@ -343,8 +345,8 @@ export interface components {
             text: string;
         };
         Fault: {
-            pointer: string;
             code: string;
+            pointer: string;
             detail: string;
             params?: {
                 [key: string]: string;
@@ -532,6 +534,7 @@ export interface components {
         JoistsAnswer: {
             members: components["schemas"]["JoistAnswer"][];
             bays: components["schemas"]["BayAnswer"][];
+            breaks?: components["schemas"]["RunBreakAnswer"][];
         };
         LabourRequest: {
             /** Format: double */
@@ -665,9 +668,10 @@ export interface components {
             kind?: components["schemas"]["OpeningWord"];
             outline: components["schemas"]["Point"][];
             clearance?: components["schemas"]["Length"];
+            headroom?: components["schemas"]["Length"];
         };
         /** @enum {string} */
-        OpeningWord: "post" | "chimney" | "stair" | "other";
+        OpeningWord: "post" | "chimney" | "stair" | "other" | "well";
         /** @enum {string} */
         OutlineFaceWord: "framing" | "finished";
         PackAnswer: {
@@ -845,6 +849,15 @@ export interface components {
         };
         /** @enum {string} */
         RulesetWord: "us-irc-2021" | "us-irc-2024" | "ca-nbc-2020" | "ca-on-2024";
+        RunBreakAnswer: {
+            id: string;
+            from: components["schemas"]["Place"];
+            to: components["schemas"]["Place"];
+            /** Format: double */
+            length: number;
+            lengthText: string;
+            fields: string[];
+        };
         /** @enum {string} */
         RunWord: "x" | "y";
         ScabAnswer: {
@@ -914,8 +927,11 @@ export interface components {
             /** Format: double */
             cutEdgeJointLength: number;
             /** Format: double */
+            controlJointLength?: number;
+            /** Format: double */
             perimeterLength: number;
             startWalls: string[];
+            wellBeads?: components["schemas"]["WellBeadAnswer"][];
         };
         SheetsRequest: {
             type?: components["schemas"]["BoardWord"];
@@ -1024,6 +1040,7 @@ export interface components {
         /** @enum {string} */
         StrapSizeWord: "1x2" | "1x3" | "1x4" | "2x2" | "2x3" | "2x4";
         StrappingAnswer: {
+            method?: string;
             rows: components["schemas"]["RowAnswer"][];
             nailers: components["schemas"]["NailerAnswer"][];
             plane?: components["schemas"]["StrapPlaneAnswer"];
@@ -1188,6 +1205,14 @@ export interface components {
             compound?: number;
             /** Format: double */
             adhesive?: number;
+        };
+        WellBeadAnswer: {
+            openingId: string;
+            from: components["schemas"]["Place"];
+            to: components["schemas"]["Place"];
+            /** Format: double */
+            length: number;
+            lengthText: string;
         };
     };
     responses: never;

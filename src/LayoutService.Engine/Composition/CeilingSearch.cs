@@ -12,9 +12,6 @@ namespace LayoutService.Engine.Composition;
 /// </summary>
 public sealed class CeilingSearch
 {
-    // a room of more runs than this loses little at its walls, and is never laid again and again
-    private const int MostRuns = 60;
-
     // board nearer to its bound than this is not laid with butts anywhere
     private const double Near = 1.085;
 
@@ -69,8 +66,13 @@ public sealed class CeilingSearch
         (ChosenCeiling? Chosen, Finding? Obstacle) best = (null, null);
         foreach (var budget in SearchBudget.Rounds(_room.Survey.Effort))
         {
+            if (best.Chosen is { Layout.Runs.Count: var runs } && runs > budget.MostRuns)
+            {
+                break;
+            }
+
             best = Better(best, Best(budget, wallRows, skeletons));
-            if (!_buttsAnywhere || best.Chosen is not { Layout: { Penalty: 0 } layout } || layout.SheetCost <= _enough || layout.Runs.Count > MostRuns)
+            if (!_buttsAnywhere || best.Chosen is not { Layout: { Penalty: 0 } layout } || layout.SheetCost <= _enough)
             {
                 break;
             }

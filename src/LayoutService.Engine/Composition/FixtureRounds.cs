@@ -15,11 +15,12 @@ public sealed record CeilingWithFixtures(FramedRoom Room, ChosenCeiling Chosen, 
 /// wall rows and each other. Then rows and sheets are searched; those that may not move are firm holes, the others soft.
 /// A soft one that then lies on a row or a seam moves clear of it within its allowance; one that cannot becomes firm, and
 /// rows and sheets are searched again. Each round makes at least one hole firm, and there are at most
-/// <see cref="MostRounds"/>. A room without fixtures is searched once, as if this were not here.
+/// <see cref="MostRounds"/>. A firm one that in the end finds no place where it was held is given up: it is a conflict, and rows and
+/// sheets are searched without it, in at most <see cref="LastRounds"/> rounds more. A room without fixtures is searched once, as if this were not here.
 /// </summary>
 public static class FixtureRounds
 {
-    private const int MostRounds = 3;
+    private const int MostRounds = 3, LastRounds = 3;
 
     public static (CeilingWithFixtures? Made, Finding? Obstacle) Best(FramedRoom room, bool buttsAnywhere = true)
     {
@@ -35,9 +36,10 @@ public static class FixtureRounds
         var wallStraps = WallStraps(room, rules);
         var standing = planner.Place(wallStraps, []);
         var firm = standing.Select(p => p.Wish.MaxShift.Units == 0 && p.Clashes.Count == 0).ToArray();
+        var given = standing.Select(p => p.Clashes.Count > 0).ToArray();
         for (var round = 1; ; round++)
         {
-            var held = room.With(new KeepOuts(Holes(standing, i => firm[i]), Holes(standing, i => !firm[i] && standing[i].Clashes.Count == 0)));
+            var held = room.With(new KeepOuts(Holes(standing, i => firm[i] && !given[i]), Holes(standing, i => !firm[i] && !given[i])));
             var (chosen, obstacle) = Search(held, buttsAnywhere);
             if (chosen is null)
             {
@@ -46,14 +48,20 @@ public static class FixtureRounds
 
             var placed = planner.Place([.. Straps(chosen)], [.. Seams(room, chosen)]);
             var stuck = Enumerable.Range(0, placed.Length)
-                .Where(i => !firm[i] && standing[i].Clashes.Count == 0 && placed[i].Clashes.Any(c => c.Kind is ClashKind.Strap or ClashKind.Seam))
+                .Where(i => !firm[i] && !given[i] && placed[i].Clashes.Any(c => c.Kind is ClashKind.Strap or ClashKind.Seam))
                 .ToList();
-            if (stuck.Count == 0 || round == MostRounds)
+            var lost = Enumerable.Range(0, placed.Length).Where(i => firm[i] && !given[i] && placed[i].Clashes.Count > 0 && placed[i].Hole.At != standing[i].Hole.At).ToList();
+            if ((stuck.Count == 0 || round >= MostRounds) && (lost.Count == 0 || round == MostRounds + LastRounds))
             {
                 return (new CeilingWithFixtures(held, chosen, placed), null);
             }
 
-            stuck.ForEach(i => firm[i] = true);
+            // no row is trimmed round a hole that then is elsewhere
+            lost.ForEach(i => given[i] = true);
+            if (round < MostRounds)
+            {
+                stuck.ForEach(i => firm[i] = true);
+            }
         }
     }
 

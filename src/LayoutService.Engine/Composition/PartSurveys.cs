@@ -86,8 +86,16 @@ internal sealed class PartSurveys(Survey survey, RunParts parts)
                 : null,
             Fixtures = [.. survey.Fixtures.Where(f => area == Holder(f.At))],
             LightGrid = null,
+            Sheets = survey.Sheets with { Stock = Stock(area) },
             Mounts = [.. survey.Mounts.Where(m => area == Holder(m.At))],
         };
+    }
+
+    // sheets of which there are so many go to the first part: two parts that each count on all of them could not be cut together
+    private IReadOnlyList<SheetStock> Stock(RunArea area)
+    {
+        var stock = survey.Sheets.Stock;
+        return area == parts.Areas[0] || stock.All(s => s.Quantity is not null) ? stock : [.. stock.Where(s => s.Quantity is null)];
     }
 
     // the part with the caller's door over it, else the first that one of its places lies in

@@ -118,7 +118,7 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
             var at = edge.Along.Lo;
             var crossing = lines
                 .Select((line, index) => (line.At, Index: index))
-                .Where(l => edge.Along.Lo - rules.Half < l.At && l.At < edge.Along.Hi + rules.Half && Reaches(lines[l.Index], edge, slope))
+                .Where(l => edge.Along.Lo - rules.Half < l.At && l.At < edge.Along.Hi + rules.Half && Reaches(lines[l.Index], edge, slope, (well ? 10 : 100) * Length.PerMillimetre))
                 .OrderBy(l => l.At)
                 .ToList();
             foreach (var (row, _) in crossing.Append((edge.Along.Hi + rules.Half, -1)))
@@ -136,11 +136,11 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
         }
     }
 
-    private static bool Reaches(StrapLine line, WallEdge edge, double slope)
+    private static bool Reaches(StrapLine line, WallEdge edge, double slope, long slack)
     {
         var u = Math.Clamp(line.At, edge.Along.Lo, edge.Along.Hi);
         var v = edge.From.V + (slope * (u - edge.From.U));
-        return line.Stretches.Any(s => s.Across.Lo - (100 * Length.PerMillimetre) <= v && v <= s.Across.Hi + (100 * Length.PerMillimetre));
+        return line.Stretches.Any(s => s.Across.Lo - slack <= v && v <= s.Across.Hi + slack);
     }
 
     // a nailer longer than the stock is made in equal parts

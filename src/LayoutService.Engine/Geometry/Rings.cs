@@ -27,7 +27,8 @@ public static class Rings
         {
             var before = kept.Count > 0 ? kept[^1] : ring[^1];
             var here = ring[i];
-            var after = ring[(i + 1) % ring.Count];
+            // where the list closes, what was kept of its beginning: two corners a unit apart are not both straight
+            var after = i + 1 < ring.Count ? ring[i + 1] : kept.Count > 0 ? kept[0] : ring[0];
             if (here != before && !Straight(before, here, after))
             {
                 kept.Add(here);

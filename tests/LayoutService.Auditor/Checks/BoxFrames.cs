@@ -94,7 +94,7 @@ internal static class BoxFrames
         {
             var middle = side.Middle();
             // a strip thinner than the wood has none
-            if (!Deep(box, side) || Neighbour(plan, box, middle) is not null || plan.Room.Floor.Walls.Any(w => w.Ring > 0 && w.Distance(middle) < Close))
+            if (!Deep(box, side, middle) || Neighbour(plan, box, middle) is not null || plan.Room.Floor.Walls.Any(w => w.Ring > 0 && w.Distance(middle) < Close))
             {
                 continue;
             }
@@ -112,11 +112,12 @@ internal static class BoxFrames
         }
     }
 
-    private static bool Deep(GivenBulkhead box, Wall side)
+    // true where the bulkhead behind a place on its side is thicker than the wood
+    private static bool Deep(GivenBulkhead box, Wall side, Uv place)
     {
-        var (middle, length) = (side.Middle(), Planes.Length(side));
+        var length = Planes.Length(side);
         var (u, v) = (-(side.B.V - side.A.V) / length * 60, (side.B.U - side.A.U) / length * 60);
-        return box.Footprint.Contains(Planes.Point(new(middle.U + u, middle.V + v))) || box.Footprint.Contains(Planes.Point(new(middle.U - u, middle.V - v)));
+        return box.Footprint.Contains(Planes.Point(new(place.U + u, place.V + v))) || box.Footprint.Contains(Planes.Point(new(place.U - u, place.V - v)));
     }
 
     /// <summary>The bulkhead on the other side of a place on the border of one.</summary>
@@ -131,10 +132,10 @@ internal static class BoxFrames
         var rungs = box.Members.Where(m => m.Role == "rung" && side.Distance(m.From) < 90).Select(m => Planes.Apart(side.A, m.From)).Order().ToList();
         for (var i = 1; i < rungs.Count; i++)
         {
-            // against another bulkhead nearly as deep there is no room for rungs
+            // against another bulkhead nearly as deep there is no room for rungs, and a strip thinner than the wood beside a post has none
             var share = (rungs[i] + rungs[i - 1]) / 2 / Planes.Length(side);
             var between = new Uv(side.A.U + ((side.B.U - side.A.U) * share), side.A.V + ((side.B.V - side.A.V) * share));
-            if (rungs[i] - rungs[i - 1] > Spacing(plan.Room) + 12 && Neighbour(plan, box, between) is null)
+            if (rungs[i] - rungs[i - 1] > Spacing(plan.Room) + 12 && Neighbour(plan, box, between) is null && Deep(box, side, between))
             {
                 report.Fault("boxes.rungs", box.Id, $"rungs {rungs[i] - rungs[i - 1]:F1} mm apart");
             }

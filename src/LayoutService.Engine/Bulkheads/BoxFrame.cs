@@ -60,32 +60,23 @@ internal sealed class BoxFrame(FramedRoom room, BulkheadSolid solid, BulkheadRul
         }
     }
 
-    /// <summary>Ties of a part, square to its longest side, between the wood along its edges; returns where they cross that side's line.</summary>
-    public List<double> Ties(BoxPart part)
+    /// <summary>Ties of a part (see <see cref="BoxTies"/>); returns where they cross its longest side's line.</summary>
+    public IReadOnlyList<double> Ties(BoxPart part)
     {
-        var ring = Inner(part);
-        var places = new List<double>();
-        if (ring.Count < 3)
+        var ties = new BoxTies(room, part, _wood, rules.RungSpacing, Longest);
+        foreach (var rail in ties.Rails)
         {
-            return places;
+            foreach (var (start, end) in _inside.Of(rail.From, rail.To).Where(s => s.To - s.From >= 2 * Thick))
+            {
+                Level(MemberRole.Rail, rail, start, end, end - start, solid.FrameBottom, null);
+            }
         }
 
-        var (a, b) = (part.Axis, (U: -part.Axis.V, V: part.Axis.U));
-        var (low, high) = (ring.Min(p => Dot(p, a)), ring.Max(p => Dot(p, a)));
-        var spaces = (int)Math.Ceiling((high - low) / (rules.RungSpacing - room.GridStep));
-        for (var k = 1; k < spaces; k++)
+        foreach (var tie in ties.Lines)
         {
-            var at = Snapped(low + ((high - low) * k / spaces), a);
-            var (from, to) = Across(ring, a, b, at);
-            if (to - from < 2 * Thick)
+            foreach (var (start, end) in _inside.Of(tie.From, tie.To))
             {
-                continue;
-            }
-
-            places.Add(at);
-            foreach (var (start, end) in _inside.Of(Place(a, b, at, from), Place(a, b, at, to)))
-            {
-                var (one, other) = (Place(a, b, at, from + start), Place(a, b, at, from + end));
+                var (one, other) = (tie.At(start, 0), tie.At(end, 0));
                 var length = (long)Math.Round(Rings.DistanceBetween(one, other));
                 if (length >= 2 * Thick)
                 {
@@ -94,7 +85,7 @@ internal sealed class BoxFrame(FramedRoom room, BulkheadSolid solid, BulkheadRul
             }
         }
 
-        return places;
+        return ties.Places;
     }
 
     private void Ladder(Side side, double from, double to, double cut)
@@ -112,7 +103,7 @@ internal sealed class BoxFrame(FramedRoom room, BulkheadSolid solid, BulkheadRul
         {
             var start = Dot((side.From.U, side.From.V), side.Along);
             var even = first + ((last - first) * k / spaces);
-            var at = k == 0 || k == spaces ? even : Snapped(start + even, side.Along) - start;
+            var at = k == 0 || k == spaces ? even : BoxTies.Snapped(room, start + even, side.Along) - start;
             places.Add(at);
             if (height >= Thick / 2)
             {
@@ -158,64 +149,5 @@ internal sealed class BoxFrame(FramedRoom room, BulkheadSolid solid, BulkheadRul
         }
     }
 
-    private double Snapped(double at, (double U, double V) axis) =>
-        Math.Abs(axis.V) < 1e-9 ? Math.Sign(axis.U) * room.SnapNear((long)Math.Round(at * Math.Sign(axis.U)))
-        : Math.Abs(axis.U) < 1e-9 ? Math.Sign(axis.V) * room.SnapDownAcross((long)Math.Round(at * Math.Sign(axis.V)) + (room.GridStep / 2))
-        : at;
-
     private static double Dot((double U, double V) place, (double U, double V) axis) => (place.U * axis.U) + (place.V * axis.V);
-
-    private static Uv Place((double U, double V) a, (double U, double V) b, double along, double across) => new(
-        (long)Math.Round((a.U * along) + (b.U * across)), (long)Math.Round((a.V * along) + (b.V * across)));
-
-    // the ring moved in to the wood along each edge (Sutherland and Hodgman's clipping by half planes; the ring is convex)
-    private static List<(double U, double V)> Inner(BoxPart part)
-    {
-        double size = 4.0 * part.Ring.Max(c => Math.Max(Math.Abs(c.U), Math.Abs(c.V))) + 1e6;
-        List<(double U, double V)> ring = [(-size, -size), (size, -size), (size, size), (-size, size)];
-        for (var i = 0; i < part.Ring.Length; i++)
-        {
-            var edge = new Side(part.Ring[i], part.Ring[(i + 1) % part.Ring.Length], SideKind.Rest, -1, 0, 0);
-            var kept = new List<(double U, double V)>(ring.Count + 1);
-            for (var k = 0; k < ring.Count; k++)
-            {
-                var (p, q) = (ring[k], ring[(k + 1) % ring.Count]);
-                var (dp, dq) = (In(p), In(q));
-                if (dp >= 0)
-                {
-                    kept.Add(p);
-                }
-
-                if (dp < 0 != dq < 0)
-                {
-                    var share = dp / (dp - dq);
-                    kept.Add((p.U + ((q.U - p.U) * share), p.V + ((q.V - p.V) * share)));
-                }
-            }
-
-            ring = kept;
-            double In((double U, double V) p) =>
-                ((p.U - edge.From.U) * edge.Inward.U) + ((p.V - edge.From.V) * edge.Inward.V) - part.Wood[i];
-        }
-
-        return ring;
-    }
-
-    private static (double From, double To) Across(List<(double U, double V)> ring, (double U, double V) a, (double U, double V) b, double at)
-    {
-        double from = double.MaxValue, to = double.MinValue;
-        for (var i = 0; i < ring.Count; i++)
-        {
-            var (p, q) = (ring[i], ring[(i + 1) % ring.Count]);
-            var (dp, dq) = (Dot(p, a) - at, Dot(q, a) - at);
-            if (dp < 0 != dq < 0)
-            {
-                var share = dp / (dp - dq);
-                var across = Dot((p.U + ((q.U - p.U) * share), p.V + ((q.V - p.V) * share)), b);
-                (from, to) = (Math.Min(from, across), Math.Max(to, across));
-            }
-        }
-
-        return (from, to);
-    }
 }

@@ -2,8 +2,11 @@ using LayoutService.Engine.Geometry;
 
 namespace LayoutService.Engine.Bulkheads;
 
-/// <summary>One convex part of a bulkhead: its ring, and for each edge how far in the wood along it reaches (less than 0 where the next part's wood stops short).</summary>
-internal sealed record BoxPart(Uv[] Ring, long[] Wood, (double U, double V) Axis);
+/// <summary>
+/// One convex part of a bulkhead: its ring, for each edge how far in the wood along it reaches (less than 0 where the next part's
+/// wood stops short), and whether it lies along an opening and has none.
+/// </summary>
+internal sealed record BoxPart(Uv[] Ring, long[] Wood, bool[] Bare, (double U, double V) Axis);
 
 /// <summary>A rail carried on past an inside corner, from the corner's ladder to the far side; wood on its left.</summary>
 internal sealed record Carrier(Side Line, double From, double To);
@@ -58,13 +61,12 @@ internal sealed class BoxParts
         var cuts = _cuts.Select(c => c.Forward ? (c.Line.From, c.Line.At(c.Line.Length + 3, 0)) : (c.Line.At(-3, 0), c.Line.To)).ToList();
         foreach (var ring in footprint.Divided(cuts))
         {
-            var wood = new long[ring.Length];
+            var (wood, bare) = (new long[ring.Length], new bool[ring.Length]);
             (double Length, (double, double) Axis) best = (-1, (1, 0));
             for (var i = 0; i < ring.Length; i++)
             {
                 var (from, to) = (ring[i], ring[(i + 1) % ring.Length]);
-                var (reach, own) = WoodAlong(from, to);
-                wood[i] = reach;
+                (wood[i], var own, bare[i]) = WoodAlong(from, to);
                 var length = Rings.DistanceBetween(from, to) * (own ? 1000 : 1);
                 if (length > best.Length + 2)
                 {
@@ -73,18 +75,18 @@ internal sealed class BoxParts
                 }
             }
 
-            yield return new BoxPart(ring, wood, best.Axis);
+            yield return new BoxPart(ring, wood, bare, best.Axis);
         }
     }
 
-    private (long Reach, bool Own) WoodAlong(Uv from, Uv to)
+    private (long Reach, bool Own, bool Bare) WoodAlong(Uv from, Uv to)
     {
         var middle = new Uv((from.U + to.U) / 2, (from.V + to.V) / 2);
         foreach (var side in _loops.SelectMany(l => l))
         {
             if (Rings.Distance(middle, side.From, side.To) < 6)
             {
-                return (side.Inner, side.Carries);
+                return (side.Inner, side.Carries, !side.Carries);
             }
         }
 
@@ -94,11 +96,11 @@ internal sealed class BoxParts
             {
                 var edge = new Side(from, to, SideKind.Rest, -1, 0, 0);
                 var left = (edge.Along.U * line.Along.U) + (edge.Along.V * line.Along.V) > 0;
-                return (left ? line.Inner : -line.Outer, false);
+                return (left ? line.Inner : -line.Outer, false, false);
             }
         }
 
-        return (0, false);
+        return (0, false, false);
     }
 
     private void Cut(int loop, int index, int next)

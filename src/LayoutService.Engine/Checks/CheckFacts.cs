@@ -47,6 +47,9 @@ public sealed record CheckFacts
 
     public IReadOnlyList<string> Bulkheads { get; init; } = [];
 
+    /// <summary>True when the walls were lined before the room was measured.</summary>
+    public bool WallsLined { get; init; }
+
     /// <summary>A ceiling that is there already.</summary>
     public ExistingCeiling? Existing { get; init; }
 

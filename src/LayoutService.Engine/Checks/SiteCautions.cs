@@ -40,6 +40,15 @@ internal static class SiteCautions
                 Practice, []);
         }
 
+        if (facts.WallsLined)
+        {
+            yield return new(
+                Sentence.Of(
+                    "walls_lined",
+                    "The room was measured between finished wall faces: the lining stays, and straps and board stop at it. What is fastened to a wall goes through the lining into the framing or masonry behind, with screws and anchors longer than those ordered by what the lining is thick: the plan does not know it. Look for cables and pipes behind the lining before you drill. No wall board will hold up the ceiling's edge, so every edge needs the fasteners of the plan."),
+                Practice, []);
+        }
+
         if (facts.WarmSide is { } warm)
         {
             yield return new(warm, WarmSide.Source, []);

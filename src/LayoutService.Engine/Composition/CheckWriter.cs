@@ -87,6 +87,7 @@ public static class CheckWriter
                 StepAt = plane?.Joists ?? strapping.Plane?.StepRows ?? [],
                 ConcealedArea = decimal.Round((decimal)sheets.OfLayer(1).Pieces.Sum(p => p.AreaSquareMetres), 3),
             },
+            WallsLined = survey.Room.OutlineOnFinish,
             Existing = survey.Room.Existing,
             ExistingMassPerArea = ExistingMass(survey.Room.Existing),
             WarmSide = WarmSide.Of(survey.Room),

@@ -8,7 +8,10 @@ public sealed record RoomRequest
     /// <summary>Corners in order, either way round; the first may be repeated at the end.</summary>
     public IReadOnlyList<WirePoint>? Outline { get; init; }
 
-    /// <summary>Where the tape was held. Default `framing`.</summary>
+    /// <summary>
+    /// Where the tape was held. Default `framing`. With `finished` the lining stands and stays: straps and board are planned between the faces
+    /// as measured, nothing is added or taken off, and the caution `walls_lined` says what it changes.
+    /// </summary>
     public OutlineFaceWord? OutlineFace { get; init; }
 
     /// <summary>Posts, chimneys and stairs that the ceiling goes round.</summary>

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using LayoutService.Auditor;
 
 namespace LayoutService.Api.Tests.Plans;
 
@@ -24,6 +25,18 @@ public class FinishedOutlineTests(Service service) : IClassFixture<Service>
         Assert.DoesNotContain("walls_lined", bare);
         Assert.Equal(["walls_lined"], lined.Except(bare));
         Assert.Empty(bare.Except(lined));
+    }
+
+    // two fields: the caution of both parts is said once
+    [Theory]
+    [InlineData("""[{"run":"y","spacing":400,"first":200}]""")]
+    [InlineData("""[{"id":"a","run":"y","spacing":400,"first":200,"region":[[0,0],[1800,0],[1800,3000],[0,3000]]},{"id":"b","run":"x","spacing":400,"first":200,"region":[[1800,0],[3600,0],[3600,3000],[1800,3000]]}]""")]
+    public async Task The_auditor_finds_it_said_once_and_misses_it_where_it_is_not_due(string fields)
+    {
+        var (bare, lined) = (SmallRoom.With("joistFields", fields), SmallRoom.With(SmallRoom.With("joistFields", fields), "room.outlineFace", "\"finished\""));
+        var plan = (await service.PostAsync("/v1/plans", lined)).Json;
+        Assert.Empty(PlanAuditor.Audit(JsonDocument.Parse(lined).RootElement, plan));
+        Assert.Contains(PlanAuditor.Audit(JsonDocument.Parse(bare).RootElement, plan), f => f.Rule == "walls.lined");
     }
 
     private async Task<JsonElement> Plan(string face) =>

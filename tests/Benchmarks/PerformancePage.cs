@@ -50,6 +50,17 @@ public static class PerformancePage
 
         Growth(page);
         Against(page);
+        Bulk(page);
+    }
+
+    // measured by a script of its own, over an hour at times; its table is taken over as it stands
+    private static void Bulk(TextWriter page)
+    {
+        Line(page, $"\n## Many rooms in one call\n\nFrom [bulk](measured/bulk.md), which says how and what to mind.\n");
+        foreach (var row in File.ReadLines(Path.Combine("docs", "measured", "bulk.md")).Where(row => row.StartsWith('|')))
+        {
+            Line(page, $"{row}");
+        }
     }
 
     private static void Growth(TextWriter page)

@@ -12,7 +12,7 @@ public static class PlanAuditor
 {
     private static readonly Action<GivenPlan, AuditReport>[] OfOrder =
     [
-        TakeoffLines.Check, TakeoffMoney.Check, SummaryFigures.Check, Height.Check, WorkOrder.Check, AccessReach.Check, NumberForm.Check, TapeTexts.Check, Identity.Check, LinedWalls.Check,
+        TakeoffLines.Check, TakeoffMoney.Check, SummaryFigures.Check, Height.Check, WorkOrder.Check, AccessReach.Check, NumberForm.Check, TapeTexts.Check, Identity.Check, LinedWalls.Check, OldCeiling.Check,
     ];
 
     private static readonly Action<GivenPlan, AuditReport>[] OfCeiling =

@@ -53,6 +53,9 @@ public sealed record CheckFacts
     /// <summary>A ceiling that is there already.</summary>
     public ExistingCeiling? Existing { get; init; }
 
+    /// <summary>Ids of fixtures, nailers and bulkhead members that it is opened for.</summary>
+    public IReadOnlyList<string> OldCeilingOpened { get; init; } = [];
+
     /// <summary>What it weighs, kg/m²; null when that is not known.</summary>
     public decimal? ExistingMassPerArea { get; init; }
 
@@ -144,6 +147,9 @@ public sealed record BoardFacts
     public required IReadOnlyList<string> Supports { get; init; }
 
     public required Length ScrewLength { get; init; }
+
+    /// <summary>Thickness of an old ceiling that the board screws go through into the joists.</summary>
+    public Length BehindBoard { get; init; }
 
     public required Length ScrewSpacing { get; init; }
 

@@ -30,6 +30,14 @@ internal static class SiteCautions
                     ("thickness", bench.Text(stays.Thickness))),
                 Practice, []);
             yield return new(Weight(bench), Practice, []);
+            if (facts.OldCeilingOpened.Count > 0)
+            {
+                yield return new(
+                    Sentence.Of(
+                        "old_ceiling_opened",
+                        "The old ceiling is opened at these: have it tested for asbestos and its paint for lead before you cut, switch the power off and look above for cables, pipes and ducts first, and cut no deeper than it is thick. Where it is part of a fire or smoke separation, ask the building department how each opening is closed again."),
+                    Practice, facts.OldCeilingOpened);
+            }
         }
         else if (facts.Existing is not null)
         {

@@ -50,11 +50,15 @@ public sealed class AskedRoom
         Levels = turned ? null : AskedLevels.Of(this, request.GetProperty("joistFields"));
         Strapping = new AskedStrapping(request.Member("strapping"), Imperial);
         Sheets = new AskedSheets(request.Member("sheets"), Unit);
+        OldCeiling = room.Member("existing").Member("stays") is { ValueKind: JsonValueKind.False } ? 0 : room.Member("existing").Member("thickness").Length(Unit) ?? 0;
         Currency = request.Member("prices").Member("currency").Text();
     }
 
     public JsonElement Json { get; }
     public bool Imperial { get; }
+
+    /// <summary>Thickness of an old ceiling that stays under the joists, mm.</summary>
+    public double OldCeiling { get; }
 
     /// <summary>Millimetres in one unit of the request's numbers.</summary>
     public double Unit { get; }

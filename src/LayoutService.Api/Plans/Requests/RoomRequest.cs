@@ -107,9 +107,12 @@ public sealed record ExistingRequest
 
     /// <summary>
     /// True when it stays and is strapped over, screws reaching through it into the joists; false when it comes down first. Default true.
-    /// One that stays is not planned yet together with insulation, fixtures, mounts, services or bulkheads.
+    /// What one that stays is opened for (deep fixtures, driver boxes, blocks between joists) is told; batts and scabs find no room above it.
     /// </summary>
     public bool? Stays { get; init; }
+
+    /// <summary>True of a ceiling that is there and stays.</summary>
+    internal static bool IsThere(ExistingRequest? existing) => existing is { Stays: true } or { Stays: null, Thickness: not null } or { Stays: null, Material: not null };
 }
 
 /// <summary>What lies on the other side of the floor or of the ceiling.</summary>

@@ -27,7 +27,7 @@ public static class BulkheadSolids
             floor = floor.Minus(Footprint.Of([[.. opening.Outline.Select(frame.In)]]));
         }
 
-        foreach (var partition in FramedPartition.Of(survey, frame).Where(p => p.Stands))
+        foreach (var partition in FramedPartition.Of(survey, frame).Where(p => p.StopsBoard))
         {
             floor = floor.Minus(partition.Footprint);
         }

@@ -23,10 +23,11 @@ public sealed class FramedRoom
         Partitions = FramedPartition.Of(survey, frame);
         IReadOnlyList<Footprint> taken =
             [.. Solids.Select(s => s.Wish.BoardedAbove ? Footprint.Of([]) : s.Footprint), .. Partitions.Where(p => p.Stands).Select(p => p.Footprint)];
-        Board = Region.Of(Outline, [.. openings.Select(o => (o.Item1, 0L))], taken);
-        Straps = openings.All(o => o.Units == 0) ? Board : Region.Of(Outline, openings, taken);
+        IReadOnlyList<Footprint> under = [.. Partitions.Where(p => p is { StopsBoard: true, Stands: false }).Select(p => p.Footprint)];
+        Board = Region.Of(Outline, [.. openings.Select(o => (o.Item1, 0L))], [.. taken, .. under]);
+        Straps = openings.All(o => o.Units == 0) && under.Count == 0 ? Board : Region.Of(Outline, openings, taken);
         InsideCorners = [.. RingCorners.Inside(Outline), .. WellCorners(survey)];
-        Tips = [.. taken.All(t => t.Empty) ? RingCorners.Tips(Outline, Rings.TwiceArea(Outline) > 0 ? 1 : -1) : RegionLoops.Of(Board).SelectMany(l => RingCorners.Tips(l, 1)).Distinct()];
+        Tips = [.. taken.All(t => t.Empty) && under.All(t => t.Empty) ? RingCorners.Tips(Outline, Rings.TwiceArea(Outline) > 0 ? 1 : -1) : RegionLoops.Of(Board).SelectMany(l => RingCorners.Tips(l, 1)).Distinct()];
         Joists = plain?.Joists ?? FloorJoists.Of(survey, frame);
         Levels = plain is null ? JoistLevels.Of(survey, frame, Joists) : plain.Levels;
         CourseBreaks = plain is null ? [] : [.. Joists.Zones.Skip(1).Select(z => z.Along.Lo).Where(v => Board.LowV < v && v < Board.HighV)];

@@ -17,7 +17,7 @@ public static class RoomEdges
 
     /// <summary>The partition whose edge this is, or null when it is another's.</summary>
     public static FramedPartition? PartitionAt(this FramedRoom room, int source) => source < -room.OpeningRings.Count - room.Solids.Count
-        ? room.Partitions.Where(p => p.Stands).ElementAt(-source - 1 - room.OpeningRings.Count - room.Solids.Count)
+        ? room.Partitions.Where(p => p.StopsBoard).OrderByDescending(p => p.Stands).ElementAt(-source - 1 - room.OpeningRings.Count - room.Solids.Count)
         : null;
 
     /// <summary>True for the edge of a stair or well.</summary>

@@ -43,6 +43,7 @@ public static class WorkSteps
         OldCeilingSteps.OpenForWood(list, existing, strapping, bulkheads ?? BulkheadPlan.None, joists);
         BreakSteps.Before(list, joists);
         StrapSteps.Write(list, strapping, cut, trade, partitions ?? [], joists.Breaks.Count == 0);
+        PartitionSteps.Under(list, partitions ?? []);
         BoxSteps.Frame(list, bulkheads ?? BulkheadPlan.None, below: false);
         OldCeilingSteps.OpenForFixtures(list, fixtures ?? FixturePlan.None);
         FixtureSteps.RoughIn(list, fixtures ?? FixturePlan.None, trade);

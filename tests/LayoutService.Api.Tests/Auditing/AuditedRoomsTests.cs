@@ -45,6 +45,13 @@ public sealed class AuditedRoomsTests(Service service) : IClassFixture<Service>
     }
 
     [Fact]
+    public async Task Every_seeded_room_with_a_partition_under_its_straps_is_planned_and_the_auditor_finds_nothing()
+    {
+        var planned = await AuditedAnswers.AssertCleanAsync(service, Enumerable.Range(1, Count / 4), seed => PartitionedRooms.Of(Rooms.Next(seed), seed, "straps"));
+        Assert.True(planned > Count / 20, $"{planned} of {Count / 4} rooms have a partition");
+    }
+
+    [Fact]
     public async Task Rooms_whose_joists_run_two_ways_are_planned_part_by_part_and_the_auditor_finds_nothing()
     {
         var planned = await AuditedAnswers.AssertCleanAsync(service, Enumerable.Range(1, Count / 4), seed => TwoWayRooms.Of(Rooms.Next(seed), seed));
@@ -79,6 +86,7 @@ public sealed class AuditedRoomsTests(Service service) : IClassFixture<Service>
     {
         var rooms = new RoomGenerator(new RoomWishes { ObliqueJoists = false });
         await AssertMovedAsync(change, 30, seed => PartitionedRooms.Of(rooms.Next(seed), seed));
+        await AssertMovedAsync(change, 12, seed => PartitionedRooms.Of(rooms.Next(seed), seed, "straps"));
     }
 
     [Theory]

@@ -64,6 +64,48 @@ public class PartitionTests(Service service) : IClassFixture<Service>
         Assert.Equal("rated_to_joists", plan.GetProperty("partitions")[0].GetProperty("notes")[0].GetProperty("code").GetString());
     }
 
+    // hand: along the joists at x = 1600 all 9 rows run on over it in one piece each, and its plate is screwed up into them. Board: 3600 x 3000 less 90 x 3000
+    [Fact]
+    public async Task A_partition_under_the_straps_stops_the_board_alone()
+    {
+        var bare = (await service.PostAsync("/v1/plans", SmallRoom.Text)).Json;
+        var plan = (await service.PostAsync("/v1/plans", Along("straps"))).Json;
+        Assert.Equal(bare.GetProperty("strapping").GetProperty("rows").GetArrayLength(), plan.GetProperty("strapping").GetProperty("rows").GetArrayLength());
+        Assert.All(plan.GetProperty("strapping").GetProperty("rows").EnumerateArray(), row => Assert.Single(row.GetProperty("pieces").EnumerateArray()));
+        Assert.Equal(bare.GetProperty("strapping").GetProperty("nailers").ToString(), plan.GetProperty("strapping").GetProperty("nailers").ToString());
+        Assert.Equal((3600 - 90) * 3000m, plan.GetProperty("sheets").GetProperty("pieces").EnumerateArray().Sum(p => Area(p.GetProperty("outline"))));
+        var partition = Assert.Single(plan.GetProperty("partitions").EnumerateArray());
+        Assert.Equal("straps 9 0", $"{partition.GetProperty("top").GetString()} {partition.GetProperty("rows").GetArrayLength()} {partition.GetProperty("blocking").GetArrayLength()}");
+        var steps = plan.GetProperty("steps").EnumerateArray().Select(s => s.GetProperty("code").GetString()).ToList();
+        Assert.True(steps.IndexOf("frame-partition-under-straps") is var at && at > steps.LastIndexOf("hang-row") && at < steps.IndexOf("hang-course"), string.Join(' ', steps));
+    }
+
+    // hand: square to the joists at y = 1500, 90 thick: a 64 mm strap lies half over each face, at 1455 and 1545: 26 mm clear between the two. A plate of 64 mm
+    // (faces 1468 and 1532) leaves the 13 mm gap: 77 mm apart on centre, 1461.5 and 1538.5, each 25.5 mm over the plate and 38.5 beside it
+    [Theory]
+    [InlineData(90, 1455, 1545)]
+    [InlineData(64, 1461.5, 1538.5)]
+    public async Task A_partition_under_the_straps_and_square_to_the_joists_has_a_row_half_over_each_face(int thickness, double low, double high)
+    {
+        var room = SmallRoom.With("partitions", $$"""[{"id":"P1","line":[[0,1500],[3600,1500]],"thickness":{{thickness}},"top":"straps"}]""");
+        var plan = (await service.PostAsync("/v1/plans", room)).Json;
+        var over = plan.GetProperty("strapping").GetProperty("rows").EnumerateArray()
+            .Where(r => r.GetProperty("reasons").EnumerateArray().Any(w => w.GetProperty("code").GetString() == "over_partition")).Select(r => (double)r.GetProperty("at").GetDecimal());
+        Assert.Equal([low, high], over);
+        Assert.Equal(2, Assert.Single(plan.GetProperty("partitions").EnumerateArray()).GetProperty("rows").GetArrayLength());
+        Assert.Equal(0, plan.GetProperty("summary").GetProperty("checksFailed").GetInt32());
+    }
+
+    [Theory]
+    [InlineData(",\"rated\":true", "strapped", "#/partitions/0/top rated_wall_to_joists")]
+    [InlineData("", "direct", "#/partitions/0/top no_straps_over_plate")]
+    public async Task A_plate_that_straps_may_not_carry_is_refused(string more, string method, string fault)
+    {
+        var room = SmallRoom.With("partitions", $$"""[{"id":"P1","line":[[0,1500],[3600,1500]],"thickness":90,"top":"straps"{{more}}}]""");
+        var reply = await service.PostAsync("/v1/plans", SmallRoom.With(room, "strapping", $$"""{"method":"{{method}}"}"""));
+        Assert.StartsWith(fault, Assert.Single(reply.Faults), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Partitions_are_drawn()
     {

@@ -21,7 +21,8 @@ public sealed class AskedRoom
 
     /// <param name="request">The request.</param>
     /// <param name="turned">True to read it as board that is screwed to the joists lies: along and across changed over. Joists and levels are then not to be asked for.</param>
-    public AskedRoom(JsonElement request, bool turned = false)
+    /// <param name="board">True to read it as the board has it, which ends at partitions that stand under the straps as well.</param>
+    public AskedRoom(JsonElement request, bool turned = false, bool board = false)
     {
         Json = request;
         Imperial = request.GetProperty("units").GetString() == "imperial";
@@ -45,7 +46,7 @@ public sealed class AskedRoom
         Floor = Border = new Border(rings);
         Area = Math.Abs(Border.SignedArea(rings[0])) - rings.Skip(1).Sum(r => Math.Abs(Border.SignedArea(r)));
         Ceiling = Planes.Polygon(rings);
-        Standing = [.. request.Member("partitions").Items().Where(p => p.Member("top").Text() is null or "joists").Select((p, i) => new AskedPartition(p, i, this))];
+        Standing = [.. request.Member("partitions").Items().Where(p => p.Member("top").Text() is null or "joists" || (board && p.Member("top").Text() == "straps")).Select((p, i) => new AskedPartition(p, i, this))];
         Joists = new AskedJoists(request.GetProperty("joistFields"), Unit, Frame, rings[0]);
         Levels = turned ? null : AskedLevels.Of(this, request.GetProperty("joistFields"));
         Strapping = new AskedStrapping(request.Member("strapping"), Imperial);

@@ -14,7 +14,7 @@ public static class PartitionedRooms
 {
     private const double Clear = 700;
 
-    public static string? Of(string request, int seed)
+    public static string? Of(string request, int seed, string? top = null)
     {
         var dice = new Dice(((ulong)seed * 0xD1B5_4A32UL) ^ 0x9A27_17105);
         dice.Bits();
@@ -36,7 +36,7 @@ public static class PartitionedRooms
                     ["id"] = $"P{partitions.Count + 1}",
                     ["line"] = new JsonArray(Point(asked, room, line.From), Point(asked, room, line.To)),
                     ["thickness"] = Rewriting.Number(asked.Imperial ? dice.Pick(3.5m, 4.5m, 5.5m) * 25.4m : dice.Pick(89m, 115m, 140m), asked.Imperial ? 25.4m : 1m),
-                    ["top"] = board ? "board" : "joists",
+                    ["top"] = top ?? (board ? "board" : "joists"),
                 });
             }
         }

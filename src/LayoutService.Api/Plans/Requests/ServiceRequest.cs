@@ -70,7 +70,9 @@ public sealed record PartitionRequest
 
     /// <summary>
     /// What its top is fastened to. `joists` (the default): framed before the straps, which stop at it like the board; where it runs
-    /// between two joists blocks carry its plate. `board`: stood after the board; straps and board run on above it. `straps` is not planned yet.
+    /// between two joists blocks carry its plate. `straps`: framed after the straps, which run on above it,
+    /// and before the board, which stops at it; where it runs square to the joists a row lies half over each of its faces, for plate and board. `board`: stood
+    /// after the board; straps and board run on above it.
     /// </summary>
     public PartitionTopWord? Top { get; init; }
 

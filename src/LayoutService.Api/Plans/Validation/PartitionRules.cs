@@ -16,9 +16,13 @@ internal static class PartitionRules
         for (var i = 0; i < partitions.Count; i++)
         {
             var at = $"#/partitions/{Number(i)}";
-            if (partitions[i] is { Rated: true, Top: PartitionTopWord.Board })
+            if (partitions[i] is { Rated: true, Top: PartitionTopWord.Board or PartitionTopWord.Straps })
             {
-                faults.Add($"{at}/top", "rated_wall_to_joists", "A rated wall goes to the joists; its top is not fastened to the board.");
+                faults.Add($"{at}/top", "rated_wall_to_joists", $"A rated wall goes to the joists; its top is not fastened to the {(partitions[i].Top == PartitionTopWord.Board ? "board" : "straps")}.");
+            }
+            else if (partitions[i].Top == PartitionTopWord.Straps && request.Strapping?.Method == StrappingMethodWord.Direct)
+            {
+                faults.Add($"{at}/top", "no_straps_over_plate", "The board goes straight to the joists, so there are no straps to fasten a plate to; say joists or board.");
             }
 
             if (faults.Sound($"{at}/line"))

@@ -23,6 +23,17 @@ public static class RoomEdges
     /// <summary>True for the edge of a stair or well.</summary>
     public static bool IsWell(this FramedRoom room, int source) => room.IsOpening(source) && room.Survey.Room.Openings[-source - 1].IsWell;
 
+    /// <summary>True for an edge of the outline without a wall.</summary>
+    public static bool IsOpenEdge(this FramedRoom room, int source) =>
+        source >= 0 && room.Survey.Room.Walls.TryGetValue(source, out var kind) && kind == WallKind.Open;
+
+    /// <summary>True for an edge that shows and is beaded: of a stair or well, or one without a wall.</summary>
+    public static bool Shows(this FramedRoom room, int source) => room.IsWell(source) || room.IsOpenEdge(source);
+
+    /// <summary>True where no wall stands that a ledger or a nailer could be fastened to.</summary>
+    public static bool HoldsNothing(this FramedRoom room, int source) =>
+        source >= 0 && room.Survey.Room.Walls.TryGetValue(source, out var kind) && (kind is WallKind.Later or WallKind.Open);
+
     /// <summary>True for the edge of an opening.</summary>
     public static bool IsOpening(this FramedRoom room, int source) => source < 0 && source >= -room.OpeningRings.Count;
 }

@@ -50,6 +50,9 @@ public sealed record CheckFacts
     /// <summary>True when the walls were lined before the room was measured.</summary>
     public bool WallsLined { get; init; }
 
+    /// <summary>Ids of the edges without a wall.</summary>
+    public IReadOnlyList<string> OpenEdges { get; init; } = [];
+
     /// <summary>A ceiling that is there already.</summary>
     public ExistingCeiling? Existing { get; init; }
 

@@ -57,6 +57,15 @@ internal static class SiteCautions
                 Practice, []);
         }
 
+        if (facts.OpenEdges.Count > 0)
+        {
+            yield return new(
+                Sentence.Of(
+                    "open_edge",
+                    "Where the ceiling ends without a wall the joist bays stand open to the next space: ask the building department where fireblocking or draftstopping must close them before the edge is boarded and beaded. The edge carries nothing: no partition, rail or curtain is fastened to it."),
+                Practice, facts.OpenEdges);
+        }
+
         if (facts.WarmSide is { } warm)
         {
             yield return new(warm, WarmSide.Source, []);

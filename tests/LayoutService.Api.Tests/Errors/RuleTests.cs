@@ -3,7 +3,6 @@ namespace LayoutService.Api.Tests.Errors;
 /// <summary>Each rule of a request, with its whole sentence.</summary>
 public class RuleTests(Service service) : IClassFixture<Service>
 {
-    private const string NotPlanned = "not_planned_yet: The contract has this member, but the service does not plan it yet; leave it out.";
 
     [Theory]
     [InlineData("room.outline", "[[0,0],[3600,3000],[3600,0],[0,3000]]", "#/room/outline/2 outline_crosses_itself: The edge from this corner meets the edge from corner 0; an outline does not cross or touch itself.")]
@@ -108,15 +107,6 @@ public class RuleTests(Service service) : IClassFixture<Service>
             var (row, joist) = (rows[crossing.GetProperty("rowId").GetString()!], ats[crossing.GetProperty("supportId").GetString()!]);
             Assert.True(row < 1450 ? joist % 400 == 200 : row < 1550 || joist % 400 == 238, $"a row at {row} on a joist at {joist}");
         }
-    }
-
-    [Theory]
-    [InlineData("room.walls", "[{\"edge\":0,\"kind\":\"open\"}]", "#/room/walls/0/kind")]
-    public async Task A_member_that_is_not_planned_yet_is_refused_and_never_ignored(string path, string json, string pointer)
-    {
-        var reply = await service.PostAsync("/v1/plans", SmallRoom.With(path, json));
-        Assert.Equal(422, reply.Status);
-        Assert.Equal([$"{pointer} {NotPlanned}"], reply.Faults);
     }
 
     [Theory]

@@ -51,12 +51,20 @@ public sealed class AskedRoom
         Levels = turned ? null : AskedLevels.Of(this, request.GetProperty("joistFields"));
         Strapping = new AskedStrapping(request.Member("strapping"), Imperial);
         Sheets = new AskedSheets(request.Member("sheets"), Unit);
+        OpenEdges = [.. room.Member("walls").Items().Where(w => w.Member("kind").Text() == "open").Select(w => w.GetProperty("edge").GetInt32())
+            .Select(edge => new Wall(0, rings[0][edge], rings[0][(edge + 1) % rings[0].Count]))];
         OldCeiling = room.Member("existing").Member("stays") is { ValueKind: JsonValueKind.False } ? 0 : room.Member("existing").Member("thickness").Length(Unit) ?? 0;
         Currency = request.Member("prices").Member("currency").Text();
     }
 
     public JsonElement Json { get; }
     public bool Imperial { get; }
+
+    /// <summary>Edges of the outline without a wall.</summary>
+    public IReadOnlyList<Wall> OpenEdges { get; }
+
+    /// <summary>True on an edge without a wall.</summary>
+    public bool IsOpen(Uv place) => OpenEdges.Any(edge => edge.Distance(place) < 0.1);
 
     /// <summary>Thickness of an old ceiling that stays under the joists, mm.</summary>
     public double OldCeiling { get; }

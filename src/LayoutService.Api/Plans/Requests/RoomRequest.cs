@@ -91,7 +91,8 @@ public sealed record WallRequest
 
     /// <summary>
     /// What the wall is. Into `concrete` ledgers and nailers take concrete screws. `later` is framed after the ceiling: straps and board
-    /// run to its line, and no ledger can be fastened there. `open` is not planned yet.
+    /// run to its line, and no ledger can be fastened there. `open`: no wall; straps and board end at the line, whose edge shows and is beaded,
+    /// with nailers behind it where it runs with the joists; no ledger can be fastened there either.
     /// </summary>
     public WallWord? Kind { get; init; }
 }

@@ -51,7 +51,6 @@ internal sealed class WallRequestValidator : AbstractValidator<WallRequest>
     {
         RuleFor(x => x.Edge).Needed().Within(0, ServiceLimits.MaxCorners - 1);
         RuleFor(x => x.Kind).Needed();
-        RuleFor(x => x.Kind).NotPlannedYet().When(x => x.Kind is WallWord.Open);
     }
 }
 

@@ -105,10 +105,11 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
 
     private IEnumerable<NailerLine> WallNailers(IReadOnlyList<StrapLine> lines)
     {
-        foreach (var edge in room.Straps.Edges)
+        var under = room.Board == room.Straps ? [] : room.Board.Edges.Where(e => room.PartitionAt(e.Source) is { Stands: false });
+        foreach (var edge in room.Straps.Edges.Concat(under))
         {
             var shows = room.Shows(edge.Source);
-            if ((edge.Parallel && !shows) || edge.From.U == edge.To.U || WallRows.IsSquare(edge) || (edge.Source < 0 && !shows))
+            if ((edge.Parallel && !shows) || edge.From.U == edge.To.U || WallRows.IsSquare(edge) || (edge.Source < 0 && !shows && room.PartitionAt(edge.Source) is null))
             {
                 continue;
             }

@@ -96,6 +96,22 @@ public class PartitionTests(Service service) : IClassFixture<Service>
         Assert.Equal(0, plan.GetProperty("summary").GetProperty("checksFailed").GetInt32());
     }
 
+    // hand: from (1100, 0) to (2300, 3000), 90 thick: it crosses the joists at x = 1400, 1800 and 2200, at y = 750, 1750 and 2750, 1000 apart in y, 1077 along it
+    // (1000 x sqrt(1 + 0.4 x 0.4)). 600 / 1.077 = 557 of y at most between two: one block midway, at y = 1250 and 2250. The first is 150 / 1.077 = 139 from its end, and
+    // 750 - 139 = 611 asks for one more at 445; the last crossing is 250 from the other end, nearer than 2 x 139.
+    // Board: less its area, a strip 90 wide measured square, 90 x 1.077 = 96.93 in x, over 3000
+    [Fact]
+    public async Task A_partition_askew_to_the_joists_has_blocks_between_those_that_it_crosses()
+    {
+        var room = SmallRoom.With("partitions", """[{"id":"P1","line":[[1100,0],[2300,3000]],"thickness":90}]""");
+        var plan = (await service.PostAsync("/v1/plans", room)).Json;
+        var blocks = plan.GetProperty("strapping").GetProperty("nailers").EnumerateArray().Where(n => n.GetProperty("reasons")[0].GetProperty("code").GetString() == "carries_partition");
+        Assert.Equal(["139", "445", "1250", "2250"], blocks.Select(b => b.GetProperty("from")[1].ToString()).OrderBy(y => y.Length).ThenBy(y => y, StringComparer.Ordinal));
+        var due = (3600 * 3000m) - (3000m * 90m * (decimal)Math.Sqrt(1.16));
+        Assert.InRange(plan.GetProperty("sheets").GetProperty("pieces").EnumerateArray().Sum(p => Area(p.GetProperty("outline"))), due - 500, due + 500);
+        Assert.All(plan.GetProperty("strapping").GetProperty("rows").EnumerateArray(), row => Assert.True(row.GetProperty("pieces").GetArrayLength() >= 2));
+    }
+
     [Theory]
     [InlineData(",\"rated\":true", "strapped", "#/partitions/0/top rated_wall_to_joists")]
     [InlineData("", "direct", "#/partitions/0/top no_straps_over_plate")]

@@ -60,8 +60,7 @@ public sealed record PartitionRequest
     public string? Id { get; init; }
 
     /// <summary>
-    /// Its centre line, two corners or more. An end within 1 in (25 mm) of a wall runs on to it. With `top` `joists` each part runs along
-    /// the joists or square to them.
+    /// Its centre line, two corners or more. An end within 1 in (25 mm) of a wall runs on to it.
     /// </summary>
     public IReadOnlyList<WirePoint>? Line { get; init; }
 

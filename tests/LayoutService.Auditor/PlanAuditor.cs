@@ -12,7 +12,7 @@ public static class PlanAuditor
 {
     private static readonly Action<GivenPlan, AuditReport>[] OfOrder =
     [
-        TakeoffLines.Check, TakeoffMoney.Check, SummaryFigures.Check, Height.Check, WorkOrder.Check, AccessReach.Check, NumberForm.Check, TapeTexts.Check, Identity.Check, LinedWalls.Check, OldCeiling.Check,
+        TakeoffLines.Check, TakeoffMoney.Check, SummaryFigures.Check, Height.Check, WorkOrder.Check, AccessReach.Check, NumberForm.Check, TapeTexts.Check, Identity.Check, LinedWalls.Check, OldCeiling.Check, OpenEdges.Check,
     ];
 
     private static readonly Action<GivenPlan, AuditReport>[] OfCeiling =
@@ -27,7 +27,7 @@ public static class PlanAuditor
     private static readonly Action<GivenPlan, AuditReport>[] OfBoard =
     [
         SheetTiling.Check, SheetSizes.Check, ButtBacking.Check, ButtStagger.Check, JointLengths.Check, LayerSeams.Check, SheetCuts.Check, SheetCost.Check,
-        TakeoffLines.Check, WellEdges.Check, FixturePlaces.Check, FixtureCutouts.Check, BoxSolids.Check, BoxFrames.Check, BoxCovers.Check, BoxHoles.Check,
+        TakeoffLines.Check, WellEdges.Check, OpenEdges.Check, FixturePlaces.Check, FixtureCutouts.Check, BoxSolids.Check, BoxFrames.Check, BoxCovers.Check, BoxHoles.Check,
     ];
 
     /// <summary>Every broken rule; empty for a sound plan.</summary>

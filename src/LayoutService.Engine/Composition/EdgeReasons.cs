@@ -9,11 +9,11 @@ internal static class EdgeReasons
     /// <param name="sources">Edges; those of openings, bulkheads and partitions are passed over.</param>
     public static IEnumerable<Reason> Of(FramedRoom room, IReadOnlyList<int> sources)
     {
-        var open = sources.Where(room.IsOpenEdge).SelectMany(room.WallIds).Distinct().ToList();
-        var ids = sources.Where(s => s >= 0 && !room.IsOpenEdge(s)).SelectMany(room.WallIds).Distinct().ToLookup(id => id.StartsWith('W'));
-        if (open.Count > 0)
+        var edges = sources.Where(s => s >= 0).SelectMany(room.InLine).Distinct().ToLookup(e => room.Survey.Room.Walls.TryGetValue(e, out var kind) && kind == WallKind.Open, room.EdgeId);
+        var ids = edges[false].ToLookup(id => id.StartsWith('W'));
+        if (edges[true].Any())
         {
-            yield return new Reason("wall", open, "along_open_edge", "Carries the board's edge and its bead where there is no wall.");
+            yield return new Reason("wall", [.. edges[true]], "along_open_edge", "Carries the board's edge and its bead where there is no wall.");
         }
 
         if (ids[true].Any())

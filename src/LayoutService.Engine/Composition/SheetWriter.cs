@@ -91,16 +91,9 @@ public sealed class SheetWriter
             PerimeterLength = new Length(_room.Board.Edges.Sum(e => (long)Math.Round(Rings.DistanceBetween(e.From, e.To)))),
             StartWalls = [],
             WellBeads = WellBeads(),
-            EdgeBeads = EdgeBeads(),
+            EdgeBeads = OpenEdges.Beads(_room),
         };
     }
-
-    // along the edges without a wall, as the board reaches them
-    private IReadOnlyList<EdgeBead> EdgeBeads() => !_room.Survey.Room.Walls.Values.Contains(WallKind.Open) ? [] : [.. _room.Board.Edges
-        .Where(e => _room.IsOpenEdge(e.Source))
-        .Select(e => (Wall: _room.WallIds(e.Source).First(), From: _room.Frame.Out(e.From), To: _room.Frame.Out(e.To), Length: (long)Math.Round(Rings.DistanceBetween(e.From, e.To))))
-        .OrderBy(e => e.Wall, StringComparer.Ordinal).ThenBy(e => e.From.X.Units).ThenBy(e => e.From.Y.Units).ThenBy(e => e.To.X.Units).ThenBy(e => e.To.Y.Units)
-        .Select(e => new EdgeBead(e.Wall, e.From, e.To, new Length(e.Length)))];
 
     // in the caller's order of openings, then along each as its region's edges lie
     private IReadOnlyList<WellBead> WellBeads() => [.. _room.Board.Edges

@@ -22,6 +22,10 @@ public sealed class OpenRoomsTests(Service service) : IClassFixture<Service>
     public async Task Board_on_the_joists_ends_at_an_edge_without_a_wall_and_the_auditor_finds_nothing() =>
         await AssertAsync(Count / 4, seed => DirectRooms.Of(OpenRooms.Of(Rooms.Next(seed), seed)));
 
+    [Fact]
+    public async Task Rooms_whose_joists_run_two_ways_end_at_an_edge_without_a_wall_and_the_auditor_finds_nothing() =>
+        await AssertAsync(Count / 4, seed => OpenRooms.Of(TwoWayRooms.Of(Rooms.Next(seed), seed), seed));
+
     [Theory]
     [InlineData("mirror in x")]
     [InlineData("mirror in y")]

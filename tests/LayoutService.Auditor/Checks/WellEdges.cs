@@ -19,13 +19,7 @@ internal static class WellEdges
             report.Fault("wells.bead", "wellBeads", $"{stated:F1} stated, {Shown(plan):F1} mm of edge");
         }
 
-        var open = plan.Json.Member("sheets").Member("edgeBeads").Items().Sum(b => b.Member("length").Length(unit) ?? 0);
-        if (plan.Json.Member("sheets") is not null && Math.Abs(open - Open(plan)) > 1)
-        {
-            report.Fault("wells.open", "edgeBeads", $"{open:F1} stated, {Open(plan):F1} mm of edge without a wall");
-        }
-
-        foreach (var wall in Walls(plan.Room).Concat(OpenWalls(plan.Room)).Where(w => w.IsAlong && !plan.Room.Strapping.Direct))
+        foreach (var wall in Walls(plan.Room).Concat(OpenEdges.Walls(plan.Room)).Where(w => w.IsAlong && !plan.Room.Strapping.Direct))
         {
             Backed(wall, plan, report);
         }
@@ -42,11 +36,6 @@ internal static class WellEdges
 
     /// <summary>Length of the edges of stairs and wells that the ceiling ends at, mm.</summary>
     public static double Shown(GivenPlan plan) => Walls(plan.Room).Sum(Planes.Length);
-
-    /// <summary>Length of the edges without a wall that the ceiling ends at, mm.</summary>
-    public static double Open(GivenPlan plan) => OpenWalls(plan.Room).Sum(Planes.Length);
-
-    private static IEnumerable<Wall> OpenWalls(AskedRoom room) => room.OpenEdges.Count == 0 ? [] : room.Border.Walls.Where(w => w.Ring == 0 && room.IsOpen(w.Middle()));
 
     private static bool IsWell(string kind) => kind is "stair" or "well";
 

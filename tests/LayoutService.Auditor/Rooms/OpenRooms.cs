@@ -8,8 +8,13 @@ namespace LayoutService.Auditor.Rooms;
 /// <summary>The same room without a wall at one edge or two of those that run with the joists or square to them. Its throws are its own; null where no edge does.</summary>
 public static class OpenRooms
 {
-    public static string? Of(string request, int seed)
+    public static string? Of(string? request, int seed)
     {
+        if (request is null)
+        {
+            return null;
+        }
+
         var dice = new Dice(((ulong)seed * 0x85EB_CA6BUL) ^ 0x09E4_ED6E);
         dice.Bits();
         var ring = new AskedRoom(JsonDocument.Parse(request).RootElement).Rings[0];

@@ -31,7 +31,7 @@ internal static class OutlineLayer
             foreach (var outline in partition.Outlines)
             {
                 ink.Ring(
-                    outline.Select(p => view[p]), ("stroke-width", "2"), ("fill", partition.Wish.Top == PartitionTop.Joists ? "#dddddd" : "none"),
+                    outline.Select(p => view[p]), ("stroke-width", "2"), ("fill", partition.Wish.Top != PartitionTop.Board ? "#dddddd" : "none"),
                     ("stroke-dasharray", partition.Wish.Top == PartitionTop.Joists ? "none" : "6 3"));
                 var box = view.BoxOf(outline);
                 labels.Keep(box);

@@ -12,7 +12,7 @@ public static class PlanAuditor
 {
     private static readonly Action<GivenPlan, AuditReport>[] OfOrder =
     [
-        TakeoffLines.Check, TakeoffMoney.Check, SummaryFigures.Check, Height.Check, WorkOrder.Check, AccessReach.Check, NumberForm.Check, TapeTexts.Check, Identity.Check,
+        TakeoffLines.Check, TakeoffMoney.Check, SummaryFigures.Check, Height.Check, WorkOrder.Check, AccessReach.Check, NumberForm.Check, TapeTexts.Check, Identity.Check, LinedWalls.Check, OldCeiling.Check, OpenEdges.Check,
     ];
 
     private static readonly Action<GivenPlan, AuditReport>[] OfCeiling =
@@ -22,6 +22,12 @@ public static class PlanAuditor
         PieceRuns.Check, PieceBearing.Check, PieceJoints.Check, Crossings.Check, Packing.Check, PartitionPlates.Check,
         LumberCuts.Check, LumberCost.Check, SheetCuts.Check, SheetCost.Check,
         FixturePlaces.Check, FixtureCutouts.Check, HoleTrims.Check, BattFills.Check, BattOrder.Check, BoxSolids.Check, BoxFrames.Check, BoxCovers.Check, BoxHoles.Check,
+    ];
+
+    private static readonly Action<GivenPlan, AuditReport>[] OfBoard =
+    [
+        SheetTiling.Check, SheetSizes.Check, ButtBacking.Check, ButtStagger.Check, JointLengths.Check, LayerSeams.Check, SheetCuts.Check, SheetCost.Check,
+        TakeoffLines.Check, WellEdges.Check, OpenEdges.Check, FixturePlaces.Check, FixtureCutouts.Check, BoxSolids.Check, BoxFrames.Check, BoxCovers.Check, BoxHoles.Check,
     ];
 
     /// <summary>Every broken rule; empty for a sound plan.</summary>
@@ -51,9 +57,21 @@ public static class PlanAuditor
     private static IEnumerable<string> Declared(JsonElement answer) =>
         answer.Member("checks").Items().Where(c => c.Member("status").Text() == "fail").Select(c => c.Member("rule").Text() ?? "");
 
+    // where partitions stand under the straps the board ends and the straps do not: each is held to its own reading of the room
     private static void Look(JsonElement request, JsonElement answer, Action<GivenPlan, AuditReport>[] checks, AuditReport report)
     {
-        var room = new AskedRoom(request);
+        if (!request.Member("partitions").Items().Any(p => p.Member("top").Text() == "straps"))
+        {
+            Look(new AskedRoom(request), request, answer, checks, report);
+            return;
+        }
+
+        Look(new AskedRoom(request, board: true), request, answer, [.. checks.Where(OfBoard.Contains), PartitionsUnderStraps.Check], report);
+        Look(new AskedRoom(request), request, answer, [.. checks.Except(OfBoard)], report);
+    }
+
+    private static void Look(AskedRoom room, JsonElement request, JsonElement answer, Action<GivenPlan, AuditReport>[] checks, AuditReport report)
+    {
         GivenPlan plan;
         try
         {

@@ -125,7 +125,7 @@ internal sealed class BoxSides(FramedRoom room)
             {
                 if (Rings.Distance(middle, walls[w].From, walls[w].To) < Near)
                 {
-                    return (SideKind.Wall, w);
+                    return room.IsOpenEdge(w) ? (SideKind.Face, -1) : (SideKind.Wall, w);
                 }
             }
 

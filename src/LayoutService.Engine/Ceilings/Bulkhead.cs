@@ -50,7 +50,7 @@ public sealed record BulkheadSolid
     /// <summary>From the finished ceiling to the finished underside.</summary>
     public required long Drop { get; init; }
 
-    /// <summary>Top of the frame: at the joists, or at the finished ceiling when it is boarded above.</summary>
+    /// <summary>Top of the frame: at the joists or an old ceiling that stays, or at the finished ceiling when it is boarded above.</summary>
     public required long Top { get; init; }
 
     /// <summary>Bottom of the frame.</summary>

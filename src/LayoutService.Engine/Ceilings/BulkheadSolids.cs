@@ -27,7 +27,7 @@ public static class BulkheadSolids
             floor = floor.Minus(Footprint.Of([[.. opening.Outline.Select(frame.In)]]));
         }
 
-        foreach (var partition in FramedPartition.Of(survey, frame).Where(p => p.Stands))
+        foreach (var partition in FramedPartition.Of(survey, frame).Where(p => p.StopsBoard))
         {
             floor = floor.Minus(partition.Footprint);
         }
@@ -44,10 +44,10 @@ public static class BulkheadSolids
 
     /// <summary>The least drop that leaves room for two rails and a rung as long as a rail is thick.</summary>
     public static long LeastDrop(Survey survey, BulkheadWish wish) =>
-        (3 * wish.Frame.Thickness.Units) + survey.Sheets.Thickness.Units - (wish.BoardedAbove ? 0 : Gap(survey));
+        (3 * wish.Frame.Thickness.Units) + survey.Sheets.Thickness.Units - (wish.BoardedAbove ? 0 : Gap(survey) - survey.Room.Through.Units);
 
     /// <summary>From the joists down to the finished ceiling.</summary>
-    public static long Gap(Survey survey) => survey.Strapping.Depth.Units + CeilingBoard(survey);
+    public static long Gap(Survey survey) => survey.JoistToBoard.Units + CeilingBoard(survey);
 
     private static long CeilingBoard(Survey survey) => survey.Sheets.Thickness.Units * survey.Sheets.Layers;
 
@@ -109,7 +109,7 @@ public static class BulkheadSolids
             Wish = wish,
             Footprint = footprint,
             Drop = drop,
-            Top = wish.BoardedAbove ? gap : 0,
+            Top = wish.BoardedAbove ? gap : survey.Room.Through.Units,
             FrameBottom = gap + drop - board,
             Underside = gap + drop,
             Board = board,

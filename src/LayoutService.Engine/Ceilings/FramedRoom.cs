@@ -23,10 +23,11 @@ public sealed class FramedRoom
         Partitions = FramedPartition.Of(survey, frame);
         IReadOnlyList<Footprint> taken =
             [.. Solids.Select(s => s.Wish.BoardedAbove ? Footprint.Of([]) : s.Footprint), .. Partitions.Where(p => p.Stands).Select(p => p.Footprint)];
-        Board = Region.Of(Outline, [.. openings.Select(o => (o.Item1, 0L))], taken);
-        Straps = openings.All(o => o.Units == 0) ? Board : Region.Of(Outline, openings, taken);
+        IReadOnlyList<Footprint> under = [.. Partitions.Where(p => p is { StopsBoard: true, Stands: false }).Select(p => p.Footprint)];
+        Board = Region.Of(Outline, [.. openings.Select(o => (o.Item1, 0L))], [.. taken, .. under]);
+        Straps = openings.All(o => o.Units == 0) && under.Count == 0 ? Board : Region.Of(Outline, openings, taken);
         InsideCorners = [.. RingCorners.Inside(Outline), .. WellCorners(survey)];
-        Tips = [.. taken.All(t => t.Empty) ? RingCorners.Tips(Outline, Rings.TwiceArea(Outline) > 0 ? 1 : -1) : RegionLoops.Of(Board).SelectMany(l => RingCorners.Tips(l, 1)).Distinct()];
+        Tips = [.. taken.All(t => t.Empty) && under.All(t => t.Empty) ? RingCorners.Tips(Outline, Rings.TwiceArea(Outline) > 0 ? 1 : -1) : RegionLoops.Of(Board).SelectMany(l => RingCorners.Tips(l, 1)).Distinct()];
         Joists = plain?.Joists ?? FloorJoists.Of(survey, frame);
         Levels = plain is null ? JoistLevels.Of(survey, frame, Joists) : plain.Levels;
         CourseBreaks = plain is null ? [] : [.. Joists.Zones.Skip(1).Select(z => z.Along.Lo).Where(v => Board.LowV < v && v < Board.HighV)];
@@ -179,6 +180,12 @@ public sealed class FramedRoom
             .ToList();
         openings.Sort(PoseKeys.Compare);
         openings.ForEach(key.AddRange);
+        foreach (var edge in survey.Room.Walls.Where(w => w.Value == WallKind.Open).Select(w => new[] { survey.Room.Outline[w.Key], survey.Room.Outline[(w.Key + 1) % survey.Room.Outline.Count] })
+            .Select(ends => ends.Select(frame.In).Select(p => (p.U, p.V)).Order().ToList()).OrderBy(ends => ends[0]).ThenBy(ends => ends[1]))
+        {
+            key.AddRange(edge.SelectMany(p => new[] { p.U, p.V }));
+        }
+
         var whole = new Span(0, frame.SizeU);
         foreach (var joist in FloorJoists.MembersOf(survey, frame).OrderBy(m => m.At).ThenBy(m => m.Along.Lo).ThenBy(m => m.Along.Hi).ThenBy(m => m.Face))
         {

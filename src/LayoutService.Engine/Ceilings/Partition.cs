@@ -9,6 +9,9 @@ public enum PartitionTop
     /// <summary>To the joists, before the straps: straps and board stop at it.</summary>
     Joists,
 
+    /// <summary>To the straps, after them and before the board: straps run on above, the board stops at it.</summary>
+    Straps,
+
     /// <summary>To the board, after it: straps and board run on above.</summary>
     Board,
 }
@@ -26,6 +29,9 @@ public sealed record FramedPartition(PartitionWish Wish, IReadOnlyList<Uv> Line,
 
     /// <summary>True when it stands before the straps.</summary>
     public bool Stands => Wish.Top == PartitionTop.Joists;
+
+    /// <summary>True when it stands before the board, which stops at it.</summary>
+    public bool StopsBoard => Wish.Top != PartitionTop.Board;
 
     public static IReadOnlyList<FramedPartition> Of(Survey survey, PlanFrame frame)
     {

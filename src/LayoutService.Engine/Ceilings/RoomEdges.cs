@@ -4,8 +4,13 @@ namespace LayoutService.Engine.Ceilings;
 public static class RoomEdges
 {
     /// <summary>The ids of the wall at an edge, and of what goes on in line with it where this is a part of a room.</summary>
-    public static IEnumerable<string> WallIds(this FramedRoom room, int source) =>
-        room.Survey.Part is { } part ? part.InLine(source, room.Outline).Select(e => part.EdgeIds[e]) : [$"W{source + 1}"];
+    public static IEnumerable<string> WallIds(this FramedRoom room, int source) => room.InLine(source).Select(room.EdgeId);
+
+    /// <summary>An edge of the outline, and where this is a part of a room those that go on in line with it.</summary>
+    public static IEnumerable<int> InLine(this FramedRoom room, int source) => room.Survey.Part is { } part ? part.InLine(source, room.Outline) : [source];
+
+    /// <summary>The id of an edge of the outline.</summary>
+    public static string EdgeId(this FramedRoom room, int edge) => room.Survey.Part is { } part ? part.EdgeIds[edge] : $"W{edge + 1}";
 
     /// <summary>True where the joists change direction at an edge, or at one in line with it.</summary>
     public static bool OnLine(this FramedRoom room, int source) =>
@@ -17,11 +22,22 @@ public static class RoomEdges
 
     /// <summary>The partition whose edge this is, or null when it is another's.</summary>
     public static FramedPartition? PartitionAt(this FramedRoom room, int source) => source < -room.OpeningRings.Count - room.Solids.Count
-        ? room.Partitions.Where(p => p.Stands).ElementAt(-source - 1 - room.OpeningRings.Count - room.Solids.Count)
+        ? room.Partitions.Where(p => p.StopsBoard).OrderByDescending(p => p.Stands).ElementAt(-source - 1 - room.OpeningRings.Count - room.Solids.Count)
         : null;
 
     /// <summary>True for the edge of a stair or well.</summary>
     public static bool IsWell(this FramedRoom room, int source) => room.IsOpening(source) && room.Survey.Room.Openings[-source - 1].IsWell;
+
+    /// <summary>True for an edge of the outline without a wall, or one that such an edge goes on from in line.</summary>
+    public static bool IsOpenEdge(this FramedRoom room, int source) =>
+        source >= 0 && room.Survey.Room.Walls.Count > 0 && room.InLine(source).Any(e => room.Survey.Room.Walls.TryGetValue(e, out var kind) && kind == WallKind.Open);
+
+    /// <summary>True for an edge that shows and is beaded: of a stair or well, or one without a wall.</summary>
+    public static bool Shows(this FramedRoom room, int source) => room.IsWell(source) || room.IsOpenEdge(source);
+
+    /// <summary>True where no wall stands that a ledger or a nailer could be fastened to.</summary>
+    public static bool HoldsNothing(this FramedRoom room, int source) =>
+        room.IsOpenEdge(source) || (source >= 0 && room.Survey.Room.Walls.TryGetValue(source, out var kind) && kind == WallKind.Later);
 
     /// <summary>True for the edge of an opening.</summary>
     public static bool IsOpening(this FramedRoom room, int source) => source < 0 && source >= -room.OpeningRings.Count;

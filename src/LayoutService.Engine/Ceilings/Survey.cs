@@ -58,6 +58,12 @@ public sealed record Survey
     /// <summary>Stock that way in and crew keep from the plan. Set by the engine, never by a caller.</summary>
     public IReadOnlyList<StockLeftOut> LeftOut { get; init; } = [];
 
+    /// <summary>From the underside of the joists down to the back of the ceiling's board: an old ceiling that stays, and the straps.</summary>
+    public Length JoistToBoard => Room.Through + Strapping.Depth;
+
+    /// <summary>What a board screw goes through between the board and the wood that it is screwed to: an old ceiling where there are no straps.</summary>
+    public Length BehindBoard => Strapping.Direct ? Room.Through : Length.Zero;
+
     public IReadOnlyList<FixtureWish> Fixtures { get; init; } = [];
 
     public LightGridWish? LightGrid { get; init; }

@@ -8,4 +8,7 @@ public enum WallKind
 
     /// <summary>Framed after the ceiling: there is nothing to fasten to yet.</summary>
     Later,
+
+    /// <summary>No wall: the ceiling ends there, and its edge shows.</summary>
+    Open,
 }

@@ -18,7 +18,7 @@ internal static class BoardChecks
             "board-screw-edge", CheckComparison.AtLeast, board.ScrewEdge, bench.Limit("board-screw-edge"), [],
             Sentence.Of("set_screws_further_in", "Set the screws further from the board's edge."));
 
-        var thickness = Nominal(bench, board.Thickness) * board.Layers;
+        var thickness = (Nominal(bench, board.Thickness) * board.Layers) + board.BehindBoard;
         var into = bench.Limit("board-screw-penetration");
         var wood = board.ScrewLength - thickness;
         yield return bench.Lengths(

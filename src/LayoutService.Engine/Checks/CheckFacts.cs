@@ -47,8 +47,17 @@ public sealed record CheckFacts
 
     public IReadOnlyList<string> Bulkheads { get; init; } = [];
 
+    /// <summary>True when the walls were lined before the room was measured.</summary>
+    public bool WallsLined { get; init; }
+
+    /// <summary>Ids of the edges without a wall.</summary>
+    public IReadOnlyList<string> OpenEdges { get; init; } = [];
+
     /// <summary>A ceiling that is there already.</summary>
     public ExistingCeiling? Existing { get; init; }
+
+    /// <summary>Ids of fixtures, nailers and bulkhead members that it is opened for.</summary>
+    public IReadOnlyList<string> OldCeilingOpened { get; init; } = [];
 
     /// <summary>What it weighs, kg/m²; null when that is not known.</summary>
     public decimal? ExistingMassPerArea { get; init; }
@@ -141,6 +150,9 @@ public sealed record BoardFacts
     public required IReadOnlyList<string> Supports { get; init; }
 
     public required Length ScrewLength { get; init; }
+
+    /// <summary>Thickness of an old ceiling that the board screws go through into the joists.</summary>
+    public Length BehindBoard { get; init; }
 
     public required Length ScrewSpacing { get; init; }
 

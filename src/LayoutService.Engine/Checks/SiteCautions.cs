@@ -30,6 +30,14 @@ internal static class SiteCautions
                     ("thickness", bench.Text(stays.Thickness))),
                 Practice, []);
             yield return new(Weight(bench), Practice, []);
+            if (facts.OldCeilingOpened.Count > 0)
+            {
+                yield return new(
+                    Sentence.Of(
+                        "old_ceiling_opened",
+                        "The old ceiling is opened at these: have it tested for asbestos and its paint for lead before you cut, switch the power off and look above for cables, pipes and ducts first, and cut no deeper than it is thick. Where it is part of a fire or smoke separation, ask the building department how each opening is closed again."),
+                    Practice, facts.OldCeilingOpened);
+            }
         }
         else if (facts.Existing is not null)
         {
@@ -38,6 +46,24 @@ internal static class SiteCautions
                     "existing_ceiling_comes_down",
                     "The old ceiling comes down first: have it tested for asbestos, and its paint for lead, before you break it. It may hide live cables and hold up insulation. What is found there may change this plan: measure again."),
                 Practice, []);
+        }
+
+        if (facts.WallsLined)
+        {
+            yield return new(
+                Sentence.Of(
+                    "walls_lined",
+                    "The room was measured between finished wall faces: the lining stays, and straps and board stop at it. What is fastened to a wall goes through the lining into the framing or masonry behind, with screws and anchors longer than those ordered by what the lining is thick: the plan does not know it. Look for cables and pipes behind the lining before you drill. No wall board will hold up the ceiling's edge, so every edge needs the fasteners of the plan."),
+                Practice, []);
+        }
+
+        if (facts.OpenEdges.Count > 0)
+        {
+            yield return new(
+                Sentence.Of(
+                    "open_edge",
+                    "Where the ceiling ends without a wall the joist bays stand open to the next space: ask the building department where fireblocking or draftstopping must close them before the edge is boarded and beaded. The edge carries nothing: no partition, rail or curtain is fastened to it."),
+                Practice, facts.OpenEdges);
         }
 
         if (facts.WarmSide is { } warm)

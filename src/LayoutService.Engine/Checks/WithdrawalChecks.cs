@@ -41,7 +41,7 @@ internal static class WithdrawalChecks
 
         // into the strap, which is thinner than the screw may be long, or into the joist
         var board = bench.Facts.Board;
-        var into = board.ScrewLength - (board.Thickness * board.Layers);
+        var into = board.ScrewLength - (board.Thickness * board.Layers) - board.BehindBoard;
         var each = onBoard * board.SupportSpacing.Millimetres * MiddleSupport * board.ScrewSpacing.Millimetres / 1000m;
         yield return Pull(
             bench, "board-screw-withdrawal", each,

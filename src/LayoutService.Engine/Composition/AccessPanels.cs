@@ -69,6 +69,11 @@ public static class AccessPanels
         }
     }
 
+    /// <summary>What must be reached through a door; nothing for any other fixture.</summary>
+    public static IEnumerable<Service> Behind(Survey survey, FixtureWish door) => door.Kind != FixtureKind.AccessDoor
+        ? []
+        : (survey.Services ?? []).Where(s => s.NeedsReach && Over([door], s) is not null);
+
     /// <summary>True when a door is asked for over a place.</summary>
     public static bool HasDoor(IReadOnlyList<FixtureWish> fixtures, Point place) => fixtures.Any(f => f.Kind == FixtureKind.AccessDoor && Holds(f, place));
 

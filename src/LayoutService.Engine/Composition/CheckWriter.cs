@@ -6,6 +6,7 @@ using LayoutService.Engine.Insulation;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Sheets;
 using LayoutService.Engine.Standards;
+using LayoutService.Engine.Steps;
 using LayoutService.Engine.Strapping;
 using LayoutService.Engine.Takeoff;
 
@@ -63,7 +64,8 @@ public static class CheckWriter
                 Textured = survey.Sheets.Textured,
                 SupportSpacing = survey.Strapping.Direct ? widest : strapping.WidestSpacing,
                 Supports = survey.Strapping.Direct ? where : strapping.WidestSpacingRows,
-                ScrewLength = ScrewLengths.ForBoard(survey.Sheets.Thickness * survey.Sheets.Layers, survey.Ruleset).Length,
+                ScrewLength = ScrewLengths.ForBoard((survey.Sheets.Thickness * survey.Sheets.Layers) + survey.BehindBoard, survey.Ruleset).Length,
+                BehindBoard = survey.BehindBoard,
                 ScrewSpacing = new Length(BoardScrews.Apart),
                 ScrewEdge = new Length(BoardScrews.EdgeDistance),
                 HeaviestSheet = summary.HeaviestLiftKilograms,
@@ -87,7 +89,10 @@ public static class CheckWriter
                 StepAt = plane?.Joists ?? strapping.Plane?.StepRows ?? [],
                 ConcealedArea = decimal.Round((decimal)sheets.OfLayer(1).Pieces.Sum(p => p.AreaSquareMetres), 3),
             },
+            WallsLined = survey.Room.OutlineOnFinish,
+            OpenEdges = [.. Composition.OpenEdges.Of(survey).Select(room.EdgeId)],
             Existing = survey.Room.Existing,
+            OldCeilingOpened = survey.Room.Through > Length.Zero ? [.. OldCeilingSteps.Wood(strapping, boxes)] : [],
             ExistingMassPerArea = ExistingMass(survey.Room.Existing),
             WarmSide = WarmSide.Of(survey.Room),
             GarageBelow = survey.Room.Below?.Use == NeighbourUse.Garage,
@@ -118,7 +123,7 @@ public static class CheckWriter
         SecondarySuite = survey.Room.SecondarySuite,
         Obstructions = obstructions,
         Stairs = [.. survey.Room.Openings.Select((o, i) => (o, i)).Where(o => o.o.Kind == OpeningKind.Stair).Select(o => new StairFact(
-            o.o.Id, o.i, o.o.Headroom - survey.Room.Through - survey.Strapping.Depth - (survey.Sheets.Thickness * survey.Sheets.Layers)))],
+            o.o.Id, o.i, o.o.Headroom - survey.JoistToBoard - (survey.Sheets.Thickness * survey.Sheets.Layers)))],
     };
 
     // plaster and tile differ too much to say

@@ -19,7 +19,7 @@ internal static class DirectLumber
         }
 
         var found = EdgeNailers.Of(room).ToList();
-        var unheld = found.Where(n => n.Role == NailerRole.Ledger && room.Survey.Room.Walls.TryGetValue(n.Source, out var kind) && kind == WallKind.Later)
+        var unheld = found.Where(n => n.Role == NailerRole.Ledger && room.HoldsNothing(n.Source))
             .Select(n => n.Source).Distinct().Order().SelectMany(room.WallIds).ToList();
         if (unheld.Count > 0)
         {

@@ -84,7 +84,7 @@ public static class Findings
     public static Finding NothingToFastenTo(IReadOnlyList<string> walls) => new(
         Sentence.Of(
             "nothing_to_fasten_to",
-            "A ledger or nailer is needed at a wall that is framed after the ceiling: there is nothing to fasten it to yet."),
+            "A ledger or nailer is needed at an edge where no wall stands, or none yet: there is nothing to fasten it to."),
         walls,
         [
             Sentence.Of("frame_wall_first", "Frame that wall before the straps, and say that it is a stud wall."),

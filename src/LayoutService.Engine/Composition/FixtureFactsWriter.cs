@@ -13,6 +13,7 @@ public static class FixtureFactsWriter
         : facts with
         {
             Fixtures = [.. plan.Fixtures.Select(f => Fact(f, survey))],
+            OldCeilingOpened = [.. plan.Fixtures.Where(f => f.OpensOldCeiling).Select(f => f.Id), .. facts.OldCeilingOpened],
             Mounts = [.. plan.Mounts.Select(m => m.Wish.Id)],
             Grid = plan.Grid is { } grid
                 ? new GridFacts(grid.Lux, survey.LightGrid?.Lux, grid.SpacingToHeight, grid.SpacingToHeightLimit, grid.MountingHeight is not null, grid.Fixtures)

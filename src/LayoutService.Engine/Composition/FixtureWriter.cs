@@ -55,6 +55,7 @@ public sealed class FixtureWriter(FramedRoom room, ChosenCeiling chosen, CutBulk
             Clearances = fixture.Host < 0 ? Clearances(fixture, seams) : InBulkhead(fixture, boxes.Planned[fixture.Host]),
             BulkheadId = fixture.Host < 0 ? null : room.Solids[fixture.Host].Id,
             Status = fixture.Clashes.Count > 0 ? FixtureStatus.Conflict : fixture.Moved ? FixtureStatus.Moved : FixtureStatus.AsAsked,
+            OpensOldCeiling = OldCeilingCuts.By(room, fixture),
             Reasons = reasons,
         };
     }
@@ -95,7 +96,7 @@ public sealed class FixtureWriter(FramedRoom room, ChosenCeiling chosen, CutBulk
     private HoleClearances Clearances(PlacedFixture fixture, List<PlanBox> seams)
     {
         var hole = fixture.Hole;
-        var finish = (room.Survey.Sheets.Thickness * room.Survey.Sheets.Layers).Units + room.Survey.Strapping.Depth.Units;
+        var finish = (room.Survey.Sheets.Thickness * room.Survey.Sheets.Layers).Units + room.Survey.JoistToBoard.Units;
         return new HoleClearances(
             Nearest(_straps, hole),
             Nearest(room.Joists.Zones.SelectMany(z => Enumerable.Range(z.FirstSupport, z.SupportCount)

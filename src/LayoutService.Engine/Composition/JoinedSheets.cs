@@ -32,6 +32,7 @@ internal static class JoinedSheets
             ControlJointLength = length,
             PerimeterLength = new Length(parts.Sum(p => p.PerimeterLength.Units)) - (length * 2),
             StartWalls = [],
+            EdgeBeads = [.. parts.SelectMany(p => p.EdgeBeads)],
             WellBeads = [.. parts.SelectMany(p => p.WellBeads)],
         };
     }

@@ -25,6 +25,7 @@ internal sealed class NailerWriter(FramedRoom room, CutLumber cut, IReadOnlyList
                 "sheet-edge", serves, "carries_board_edge", "Carries the board's edge where no joist is near enough."),
             NailerRole.Ledger => new Reason("row-ends", serves, "last_joist_too_far", "The last joist is too far from the wall to carry these rows' ends."),
             NailerRole.WallNailer when _room.IsWell(nailer.Source) => new Reason("sheet-edge", serves, "carries_well_edge", "Carries the board's edge and its bead along the well between rows; it is fastened to what trims the well."),
+            NailerRole.WallNailer when _room.IsOpenEdge(nailer.Source) => new Reason("sheet-edge", serves, "carries_open_edge", "Carries the board's edge and its bead along the edge without a wall, between rows."),
             NailerRole.WallNailer => new Reason("sheet-edge", serves, "oblique_wall_edge", "Carries the board's edge along the oblique wall between rows."),
             NailerRole.Header => new Reason("row-trimmed", serves, "carries_board_at_hole", "Carries the board beside a hole that the row is trimmed round."),
             NailerRole.Sister => new Reason("level", serves, "joist_too_high", "The joist is too high over these rows to be packed: its lower edge is in the plane of the straps."),

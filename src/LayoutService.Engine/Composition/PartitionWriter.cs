@@ -58,7 +58,9 @@ internal static class PartitionWriter
         var notes = new List<Sentence>();
         if (!partition.Stands && rows.Count == 0)
         {
-            notes.Add(direct
+            notes.Add(partition.StopsBoard
+                ? Sentence.Of("no_strap_to_hang_plate_on", "No strap lies over this plate: move the partition under a row, or put blocking between the joists for it before it is framed.")
+                : direct
                 ? Sentence.Of("no_joist_over_plate", "No joist lies over this plate: move the partition under one, or fix its plate through the board to blocking put in beforehand.")
                 : Sentence.Of("no_strap_over_plate", "No strap lies over this plate: move the partition under a row, or fix its plate through the board to blocking put in beforehand."));
         }

@@ -127,7 +127,7 @@ public static class PlanWriter
     // from the lowest height taken, brought to the plane of the straps where undersides were read
     private static Length? FinishedHeight(FramedRoom room, CutLumber lumber) =>
         room.Survey.Room.FloorBuildUp is { } buildUp && LevelJoin.LowestHeight(room, room.Survey.Strapping.Direct ? DirectPlane.Of(room)?.Lowest : lumber.Levels?.Plan.Plane) is { } lowest
-            ? lowest - buildUp - room.Survey.Room.Through - room.Survey.Strapping.Depth - (room.Survey.Sheets.Thickness * room.Survey.Sheets.Layers)
+            ? lowest - buildUp - room.Survey.JoistToBoard - (room.Survey.Sheets.Thickness * room.Survey.Sheets.Layers)
             : null;
 
     private static PlanSummary Summary(

@@ -28,8 +28,7 @@ internal sealed record ServiceFacts
             return None;
         }
 
-        var gap = survey.Strapping.Depth;
-        var cables = services.Where(s => s.Kind == ServiceKind.Cable && s.Bottom > Length.Zero && s.Top < gap).ToList();
+        var cables = services.Where(s => s.Kind == ServiceKind.Cable && s.Bottom > survey.Room.Through && s.Top < survey.JoistToBoard).ToList();
         return new ServiceFacts
         {
             CablesInGap = [.. cables.Select(s => s.Id)],

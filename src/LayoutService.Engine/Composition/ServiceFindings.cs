@@ -28,7 +28,7 @@ public static class ServiceFindings
     /// </summary>
     public static IReadOnlyList<ServiceCover> Covers(FramedRoom room) =>
         [.. (room.Survey.Services ?? [])
-            .Where(s => s.Bottom > room.Survey.Strapping.Depth)
+            .Where(s => s.Bottom > room.Survey.JoistToBoard)
             .Select(s => Cover(room, s))];
 
     private static ServiceCover Cover(FramedRoom room, Service service)
@@ -38,7 +38,7 @@ public static class ServiceFindings
         var over = room.Solids.Where(s => !s.Wish.BoardedAbove && !s.Footprint.Meet(shape).Empty).ToList();
         var left = over.Aggregate(shape, (rest, s) => rest.Minus(s.Footprint));
         var bare = left.Area > 1e-4 * Math.Max(1, shape.Area);
-        var out1 = bare ? service.Bottom - room.Survey.Strapping.Depth : Length.Zero;
+        var out1 = bare ? service.Bottom - room.Survey.JoistToBoard : Length.Zero;
         var out2 = over.Select(s => service.Bottom - new Length(s.ClearTo)).Append(Length.Zero).MaxBy(l => l.Units);
         return new ServiceCover(service.Id, Length.Max(out1, out2), [.. over.Select(s => s.Id)], bare);
     }

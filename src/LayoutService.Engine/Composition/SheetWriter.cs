@@ -91,6 +91,7 @@ public sealed class SheetWriter
             PerimeterLength = new Length(_room.Board.Edges.Sum(e => (long)Math.Round(Rings.DistanceBetween(e.From, e.To)))),
             StartWalls = [],
             WellBeads = WellBeads(),
+            EdgeBeads = OpenEdges.Beads(_room),
         };
     }
 

@@ -202,7 +202,13 @@ public sealed class StrappingWriter
             reasons.Add(new Reason("bulkhead", faces, "tight_to_bulkhead", "Carries the board's edge along the bulkhead's face."));
         }
 
-        faces = [.. walls.Select(_room.PartitionAt).OfType<FramedPartition>().Select(p => p.Wish.Id).Distinct()];
+        var beside = walls.Select(_room.PartitionAt).OfType<FramedPartition>().Distinct().ToLookup(p => p.Stands, p => p.Wish.Id);
+        if (beside[false].Any())
+        {
+            reasons.Add(new Reason("partition", [.. beside[false]], "over_partition", "Half over the partition's plate, which is screwed up into it, and half beside it for the board's edge."));
+        }
+
+        faces = [.. beside[true]];
         if (faces.Count > 0)
         {
             reasons.Add(new Reason("partition", faces, "tight_to_partition", "Tight to the partition, which stands before the straps."));

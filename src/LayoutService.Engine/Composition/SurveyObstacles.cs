@@ -25,7 +25,7 @@ public static class SurveyObstacles
 
     public static Finding? Find(FramedRoom room, IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs)
     {
-        if (room.Survey.Room.Walls.Values.Contains(WallKind.Later) && Unheld(room, lines, runs) is { Count: > 0 } unheld)
+        if (room.Survey.Room.Walls.Count > 0 && Unheld(room, lines, runs) is { Count: > 0 } unheld)
         {
             return Findings.NothingToFastenTo(unheld);
         }
@@ -59,7 +59,7 @@ public static class SurveyObstacles
         }
     }
 
-    // walls framed after the ceiling at which a ledger or a nailer would be fastened
+    // walls framed after the ceiling, and edges without one, at which a ledger or a nailer would be fastened
     private static List<string> Unheld(FramedRoom room, IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs)
     {
         var ends = runs.SelectMany(run =>
@@ -68,6 +68,6 @@ public static class SurveyObstacles
             return new[] { run.LedgerLow ? stretch.LowSource : -1, run.LedgerHigh ? stretch.HighSource : -1 };
         });
         var oblique = room.Straps.Edges.Where(e => !e.Parallel && !WallRows.IsSquare(e)).Select(e => e.Source);
-        return [.. ends.Concat(oblique).Where(s => room.Survey.Room.Walls.TryGetValue(s, out var kind) && kind == WallKind.Later).Distinct().Order().SelectMany(room.WallIds)];
+        return [.. ends.Concat(oblique).Where(room.HoldsNothing).Distinct().Order().SelectMany(room.WallIds)];
     }
 }

@@ -40,6 +40,9 @@ public sealed record PlannedFixture
 
     public required FixtureStatus Status { get; init; }
 
+    /// <summary>True when the old ceiling that stays is opened over it, for its body, its driver box, or a hand.</summary>
+    public bool OpensOldCeiling { get; init; }
+
     /// <summary>Why it was moved, what is in its way, and which row is trimmed round it.</summary>
     public required IReadOnlyList<Reason> Reasons { get; init; }
 }

@@ -4,7 +4,7 @@ using LayoutService.Engine.Measures;
 namespace LayoutService.Engine.Fixtures;
 
 /// <summary>The distances that fixtures keep, in units.</summary>
-/// <param name="FinishToJoist">From the finished face up to the underside of the joists: board and strap.</param>
+/// <param name="FinishToJoist">From the finished face up to the underside of the joists: board, strap and an old ceiling that stays.</param>
 /// <param name="LightFromWood">A light that batts may not touch, from wood: NEC 410.116(A)(1), 1/2 in; CEC 30-900 series from memory, 13 mm.</param>
 /// <param name="Inside">The hollow over the board when that is a bulkhead's; null in the ceiling.</param>
 public sealed record FixtureRules(long FinishToJoist, long LightFromWood, BoxHollow? Inside = null)
@@ -13,7 +13,7 @@ public sealed record FixtureRules(long FinishToJoist, long LightFromWood, BoxHol
     public const long BodyFromJoist = 6 * Length.PerMillimetre;
 
     public static FixtureRules Of(Survey survey, Length lightFromWood) => new(
-        (survey.Sheets.Thickness * survey.Sheets.Layers).Units + survey.Strapping.Depth.Units, lightFromWood.Units);
+        (survey.Sheets.Thickness * survey.Sheets.Layers).Units + survey.JoistToBoard.Units, lightFromWood.Units);
 
     /// <summary>True when the body reaches up between the joists.</summary>
     public bool Deep(FixtureWish wish) => wish.BodyDepth.Units > FinishToJoist;

@@ -29,6 +29,9 @@ public sealed record SheetPlan
     public required IReadOnlyList<string> StartWalls { get; init; }
 
     /// <summary>Corner bead along the edges of stairs and wells.</summary>
+    public IReadOnlyList<EdgeBead> EdgeBeads { get; init; } = [];
+
+    /// <summary>Bead round stairs and wells.</summary>
     public IReadOnlyList<WellBead> WellBeads { get; init; } = [];
 
     /// <summary>How many layers there are; 1 without any pieces.</summary>
@@ -106,3 +109,6 @@ public sealed record BoardJoint(BoardJointKind Kind, string PieceA, string Piece
 
 /// <summary>Corner bead along one edge of a stair or well.</summary>
 public sealed record WellBead(string OpeningId, Point From, Point To, Length Length);
+
+/// <summary>Corner bead along an edge without a wall.</summary>
+public sealed record EdgeBead(string WallId, Point From, Point To, Length Length);

@@ -144,6 +144,18 @@ internal static class BoardSteps
                 sheets.Pieces.Where(piece => piece.Layer == sheets.Pieces.Max(p => p.Layer)).Select(Touched));
         }
 
+        if (sheets.EdgeBeads.Count > 0)
+        {
+            var (edges, run) = (StepList.Names(sheets.EdgeBeads.Select(b => b.WallId).Distinct()), trade.Of(sheets.EdgeBeads.Aggregate(Length.Zero, (sum, bead) => sum + bead.Length)));
+            list.Add(
+                Sentence.Of(
+                    "bead-open-edges",
+                    $"Bead the edges without a wall, {edges}: {run} in all, to the snapped line and fastened every {trade.Of(12, 300)}.",
+                    ("edges", edges),
+                    ("length", run)),
+                sheets.Pieces.Where(piece => piece.Layer == sheets.Pieces.Max(p => p.Layer)).Select(Touched));
+        }
+
         var (butt, tapered) = (trade.Of(sheets.ButtJointLength), trade.Of(sheets.TaperedJointLength + sheets.CutEdgeJointLength));
         var face = sheets.Pieces.Max(piece => piece.Layer);
         list.Add(

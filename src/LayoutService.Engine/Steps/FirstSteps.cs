@@ -61,6 +61,16 @@ internal static class FirstSteps
     /// <summary>Walls that come after the ceiling: their lines stand in for them until then.</summary>
     public static void LaterWalls(StepList list, IReadOnlyList<WallLine> walls, JoistPlan joists)
     {
+        if (StepList.Names(walls.Where(wall => wall.Kind == WallKind.Open).Select(wall => wall.Id)) is { Length: > 0 } open)
+        {
+            list.Add(
+                Sentence.Of(
+                    "snap-open-edges",
+                    $"Snap the edges without a wall, {open}, on the joists: straps and board end there, and every mark that is taken from such an edge is taken from its line. Close the joist bays over them as the code wants it.",
+                    ("edges", open)),
+                joists.Members.Select(joist => new Touch(TouchKinds.Joist, joist.Id)));
+        }
+
         var later = walls.Where(wall => wall.Kind == WallKind.Later).Select(wall => wall.Id).ToList();
         if (later.Count > 0)
         {

@@ -40,9 +40,12 @@ public static class WorkSteps
         FirstSteps.Write(list, joists, trade);
         FirstSteps.OldCeiling(list, existing, joists);
         FirstSteps.LaterWalls(list, walls ?? [], joists);
+        OldCeilingSteps.OpenForWood(list, existing, strapping, bulkheads ?? BulkheadPlan.None, joists);
         BreakSteps.Before(list, joists);
         StrapSteps.Write(list, strapping, cut, trade, partitions ?? [], joists.Breaks.Count == 0);
+        PartitionSteps.Under(list, partitions ?? []);
         BoxSteps.Frame(list, bulkheads ?? BulkheadPlan.None, below: false);
+        OldCeilingSteps.OpenForFixtures(list, fixtures ?? FixturePlan.None);
         FixtureSteps.RoughIn(list, fixtures ?? FixturePlan.None, trade);
         BattSteps.Write(list, strapping, insulation, trade);
         ClosingHold.Write(list, strapping, sheets, joists, trade);

@@ -22,7 +22,7 @@ public sealed record NailerLine(NailerRole Role, Uv From, Uv To, int Source, IRe
 /// <summary>
 /// Wood beside the rows. A ledger runs along a wall where the last joist is too far to carry strap ends: one item for all
 /// the straps of that wall. A wall nailer fills in along an oblique wall between rows, where the sheet's edge would hang
-/// further than the row spacing; along a stair or well it fills in all the way, for the board's edge and the bead.
+/// further than the row spacing; along an edge that shows (a stair, a well, an edge without a wall) it fills in all the way, for the board's edge and the bead.
 /// </summary>
 public sealed class NailerLines(FramedRoom room, RowRules rules)
 {
@@ -105,10 +105,11 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
 
     private IEnumerable<NailerLine> WallNailers(IReadOnlyList<StrapLine> lines)
     {
-        foreach (var edge in room.Straps.Edges)
+        var under = room.Board == room.Straps ? [] : room.Board.Edges.Where(e => room.PartitionAt(e.Source) is { Stands: false });
+        foreach (var edge in room.Straps.Edges.Concat(under))
         {
-            var well = room.IsWell(edge.Source);
-            if ((edge.Parallel && !well) || edge.From.U == edge.To.U || WallRows.IsSquare(edge) || (edge.Source < 0 && !well))
+            var shows = room.Shows(edge.Source);
+            if ((edge.Parallel && !shows) || edge.From.U == edge.To.U || WallRows.IsSquare(edge) || (edge.Source < 0 && !shows && room.PartitionAt(edge.Source) is null))
             {
                 continue;
             }
@@ -118,13 +119,13 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
             var at = edge.Along.Lo;
             var crossing = lines
                 .Select((line, index) => (line.At, Index: index))
-                .Where(l => edge.Along.Lo - rules.Half < l.At && l.At < edge.Along.Hi + rules.Half && Reaches(lines[l.Index], edge, slope, (well ? 10 : 100) * Length.PerMillimetre))
+                .Where(l => edge.Along.Lo - rules.Half < l.At && l.At < edge.Along.Hi + rules.Half && Reaches(lines[l.Index], edge, slope, (shows ? 10 : 100) * Length.PerMillimetre))
                 .OrderBy(l => l.At)
                 .ToList();
             foreach (var (row, _) in crossing.Append((edge.Along.Hi + rules.Half, -1)))
             {
                 var end = Math.Min(row - rules.Half, edge.Along.Hi);
-                if (end - at >= Least && (well || (end - at + rules.Face) * stretch > rules.MaxSpacing))
+                if (end - at >= Least && (shows || (end - at + rules.Face) * stretch > rules.MaxSpacing))
                 {
                     yield return new NailerLine(NailerRole.WallNailer, On(at), On(end), edge.Source, [.. crossing.Select(c => c.Index)]);
                 }

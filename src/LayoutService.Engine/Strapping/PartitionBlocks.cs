@@ -7,7 +7,8 @@ namespace LayoutService.Engine.Strapping;
 /// <summary>
 /// Blocks for the plate of a partition that runs along the joists between two of them: 2x4 across the bay, joist to joist, the
 /// first and last 150 mm from the plate's ends and none further apart than 600 mm. A block that carries a row's end there does
-/// for the plate as well. Under a joist the plate is screwed to it. Common practice, no source.
+/// for the plate as well. Under a joist the plate is screwed to it; one that runs askew has
+/// blocks where the joists that it crosses are further apart along it. Common practice, no source.
 /// </summary>
 public static class PartitionBlocks
 {
@@ -24,14 +25,34 @@ public static class PartitionBlocks
             for (var i = 0; i + 1 < partition.Line.Count; i++)
             {
                 var (from, to) = (partition.Line[i], partition.Line[i + 1]);
-                if (from.V == to.V)
+                if (from.U == to.U)
                 {
-                    var along = new Span(Math.Max(0, Math.Min(from.U, to.U)), Math.Min(room.Frame.SizeU, Math.Max(from.U, to.U)));
-                    foreach (var block in Along(room, partition, along, from.V, others))
-                    {
-                        yield return block;
-                    }
+                    continue;
                 }
+
+                var along = new Span(Math.Max(0, Math.Min(from.U, to.U)), Math.Min(room.Frame.SizeU, Math.Max(from.U, to.U)));
+                foreach (var block in from.V == to.V ? Along(room, partition, along, from.V, others) : Askew(room, partition, along, from, to))
+                {
+                    yield return block;
+                }
+            }
+        }
+    }
+
+    // a plate askew to the joists is screwed to those that it crosses; blocks where they are too far apart along it
+    private static IEnumerable<NailerLine> Askew(FramedRoom room, FramedPartition partition, Span along, Uv from, Uv to)
+    {
+        var slope = (double)(to.V - from.V) / (to.U - from.U);
+        var stretch = Math.Sqrt(1 + (slope * slope));
+        var crossed = room.Joists.Zones
+            .SelectMany(z => Enumerable.Range(z.FirstSupport, z.SupportCount).Select(s => (z.Along, U: from.U + (long)Math.Round((room.Joists.Supports[s].Middle - from.V) / slope))))
+            .Where(c => c.Along.Holds(c.U) && along.Holds(c.U)).Select(c => c.U).Distinct().Order().ToList();
+        foreach (var u in Places(room, along, crossed, (long)(FromEnd / stretch), (long)(Apart / stretch)))
+        {
+            var v = from.V + (long)Math.Round(slope * (u - from.U));
+            if (partition.Footprint.Holds(new Uv(u, v)) && Bay(room, u, v, partition.Wish.Thickness.Units / 2) is { } bay)
+            {
+                yield return new NailerLine(NailerRole.Block, new Uv(u, bay.Lo), new Uv(u, bay.Hi), 0, [], [partition.Wish.Id]);
             }
         }
     }
@@ -39,7 +60,7 @@ public static class PartitionBlocks
     private static IEnumerable<NailerLine> Along(FramedRoom room, FramedPartition partition, Span along, long v, IReadOnlyList<NailerLine> others)
     {
         var half = partition.Wish.Thickness.Units / 2;
-        foreach (var u in Places(room, along, [.. others.Where(o => Serves(o, v) && along.Holds(o.From.U)).Select(o => o.From.U).Order()]))
+        foreach (var u in Places(room, along, [.. others.Where(o => Serves(o, v) && along.Holds(o.From.U)).Select(o => o.From.U).Order()], FromEnd, Apart))
         {
             if (partition.Footprint.Holds(new Uv(u, v)) && Bay(room, u, v, half) is { } bay)
             {
@@ -49,23 +70,23 @@ public static class PartitionBlocks
     }
 
     // what must be added to the blocks that are there: near both ends, and evenly where two are too far apart
-    private static IEnumerable<long> Places(FramedRoom room, Span along, List<long> there)
+    private static IEnumerable<long> Places(FramedRoom room, Span along, List<long> there, long fromEnd, long apart)
     {
-        var (first, last) = (Math.Min(along.Lo + FromEnd, along.Middle), Math.Max(along.Hi - FromEnd, along.Middle));
+        var (first, last) = (Math.Min(along.Lo + fromEnd, along.Middle), Math.Max(along.Hi - fromEnd, along.Middle));
         var marks = new List<(long At, bool There)>(there.Select(at => (at, true)));
-        if (there.Count == 0 || there[0] > along.Lo + (2 * FromEnd))
+        if (there.Count == 0 || there[0] > along.Lo + (2 * fromEnd))
         {
             marks.Insert(0, (first, false));
         }
 
-        if (there.Count == 0 ? last > first : there[^1] < along.Hi - (2 * FromEnd))
+        if (there.Count == 0 ? last > first : there[^1] < along.Hi - (2 * fromEnd))
         {
             marks.Add((last, false));
         }
 
         for (var i = 0; i < marks.Count; i++)
         {
-            for (long n = 1, spaces = i == 0 ? 0 : (marks[i].At - marks[i - 1].At + Apart - 1) / Apart; n < spaces; n++)
+            for (long n = 1, spaces = i == 0 ? 0 : (marks[i].At - marks[i - 1].At + apart - 1) / apart; n < spaces; n++)
             {
                 yield return room.SnapNear(marks[i - 1].At + ((marks[i].At - marks[i - 1].At) * n / spaces));
             }

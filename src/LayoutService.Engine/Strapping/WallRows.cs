@@ -26,11 +26,11 @@ public static class WallRows
         var rows = new List<WallRow>();
 
         // a wall is one wall on both sides of a partition
-        var parted = room.Partitions.Where(p => p.Stands).Select(p => p.Wish.Thickness.Units).DefaultIfEmpty().Max();
+        var parted = room.Partitions.Where(p => p.StopsBoard).Select(p => p.Wish.Thickness.Units).DefaultIfEmpty().Max();
         foreach (var up in new[] { true, false })
         {
             var sign = up ? 1 : -1;
-            var walls = room.Straps.Edges
+            var walls = room.Straps.Edges.Concat(UnderStraps(room, rules))
                 .Where(e => e.InsideUp == up && IsSquare(e) && Asks(room, rules, e))
                 .Select(e => (Edge: e, Depth: sign * (up ? e.Along.Hi : e.Along.Lo)))
                 .OrderByDescending(w => w.Depth).ThenBy(w => w.Edge.Across.Lo)
@@ -57,7 +57,7 @@ public static class WallRows
                 }
 
                 rows.Add(new WallRow(
-                    (sign * front.Depth) + (sign * rules.Half),
+                    (sign * front.Depth) + (sign * PastFace(room, rules, front.Edge)),
                     Region.Merge([.. group.Select(g => g.Across)]),
                     up,
                     [.. group.Select(g => g.Source).Distinct().Order()]));
@@ -66,6 +66,16 @@ public static class WallRows
 
         return MarryNarrowArms(rows, rules).OrderBy(r => r.At).ThenBy(r => r.Across[0].Lo).ToList();
     }
+
+    // the faces of partitions that stand under the straps, but for ends that the board spans
+    private static IEnumerable<WallEdge> UnderStraps(FramedRoom room, RowRules rules) => room.Partitions.All(p => p.Stands || !p.StopsBoard)
+        ? []
+        : room.Board.Edges.Where(e => e.Across.Size > rules.MaxSpacing && room.PartitionAt(e.Source) is { Stands: false });
+
+    // from the face into the room to the row's centre: tight to a wall; half over the plate that is screwed up into it, or as far over a thin one as leaves the gap between its two rows
+    private static long PastFace(FramedRoom room, RowRules rules, WallEdge edge) => room.PartitionAt(edge.Source) is { Stands: false } under
+        ? Math.Max(0, (rules.MinGap - under.Wish.Thickness.Units + 1) / 2)
+        : rules.Half;
 
     /// <summary>Square to the joists as a tape sees it: out of square by no more than the clear gap over its length.</summary>
     public static bool IsSquare(WallEdge edge) =>

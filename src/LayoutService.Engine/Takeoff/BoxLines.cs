@@ -74,10 +74,11 @@ internal static class BoxLines
     private static Need Bead(TakeoffFacts facts)
     {
         var wells = facts.Sheets.WellBeads;
+        var open = facts.Sheets.EdgeBeads.Aggregate(Length.Zero, (sum, bead) => sum + bead.Length);
         var boxed = facts.Bulkheads.Bulkheads.SelectMany(b => b.Beads).Aggregate(Length.Zero, (sum, t) => sum + t.Length);
         return Run(
-            facts, TakeoffCodes.CornerBead, "Corner bead", wells.Aggregate(boxed, (sum, bead) => sum + bead.Length),
-            wells.Count == 0 ? "outside corners of bulkheads" : boxed == Length.Zero ? "edges of stairs and wells" : "outside corners of bulkheads, edges of stairs and wells");
+            facts, TakeoffCodes.CornerBead, "Corner bead", wells.Aggregate(boxed + open, (sum, bead) => sum + bead.Length),
+            open > Length.Zero ? "edges that show: without a wall, of stairs and wells, of bulkheads" : wells.Count == 0 ? "outside corners of bulkheads" : boxed == Length.Zero ? "edges of stairs and wells" : "outside corners of bulkheads, edges of stairs and wells");
     }
 
     private static Need Count(TakeoffFacts facts, string code, string what, Measure measure, int count, string from, decimal waste) => new()

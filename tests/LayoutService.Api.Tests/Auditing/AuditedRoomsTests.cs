@@ -45,6 +45,26 @@ public sealed class AuditedRoomsTests(Service service) : IClassFixture<Service>
     }
 
     [Fact]
+    public async Task Every_seeded_room_with_a_partition_under_its_straps_is_planned_and_the_auditor_finds_nothing()
+    {
+        var planned = await AuditedAnswers.AssertCleanAsync(service, Enumerable.Range(1, Count / 4), seed => PartitionedRooms.Of(Rooms.Next(seed), seed, "straps"));
+        Assert.True(planned > Count / 20, $"{planned} of {Count / 4} rooms have a partition");
+    }
+
+    [Theory]
+    [InlineData("joists")]
+    [InlineData("straps")]
+    public async Task Rooms_with_a_partition_askew_to_the_joists_are_planned_and_the_auditor_finds_nothing(string top)
+    {
+        var planned = await AuditedAnswers.AssertCleanAsync(service, Enumerable.Range(1, Count / 4), seed => PartitionedRooms.Of(Rooms.Next(seed), seed, top, askew: true),
+            refused => refused.Contains("rows_do_not_fit", StringComparison.Ordinal));
+        planned += await AuditedAnswers.AssertCleanAsync(
+            service, Enumerable.Range(1, top == "joists" ? Count / 8 : 0), seed => DirectRooms.Of(PartitionedRooms.Of(Rooms.Next(seed), seed, top, askew: true)),
+            refused => refused.Contains("sheets_do_not_reach", StringComparison.Ordinal));
+        Assert.True(planned > Count / 40, $"{planned} of {Count / 4} rooms had a place for one");
+    }
+
+    [Fact]
     public async Task Rooms_whose_joists_run_two_ways_are_planned_part_by_part_and_the_auditor_finds_nothing()
     {
         var planned = await AuditedAnswers.AssertCleanAsync(service, Enumerable.Range(1, Count / 4), seed => TwoWayRooms.Of(Rooms.Next(seed), seed));
@@ -79,6 +99,8 @@ public sealed class AuditedRoomsTests(Service service) : IClassFixture<Service>
     {
         var rooms = new RoomGenerator(new RoomWishes { ObliqueJoists = false });
         await AssertMovedAsync(change, 30, seed => PartitionedRooms.Of(rooms.Next(seed), seed));
+        await AssertMovedAsync(change, 12, seed => PartitionedRooms.Of(rooms.Next(seed), seed, "straps"));
+        await AssertMovedAsync(change, 12, seed => PartitionedRooms.Of(rooms.Next(seed), seed, "joists", askew: true));
     }
 
     [Theory]

@@ -3,7 +3,6 @@ namespace LayoutService.Api.Tests.Errors;
 /// <summary>Each rule of a request, with its whole sentence.</summary>
 public class RuleTests(Service service) : IClassFixture<Service>
 {
-    private const string NotPlanned = "not_planned_yet: The contract has this member, but the service does not plan it yet; leave it out.";
 
     [Theory]
     [InlineData("room.outline", "[[0,0],[3600,3000],[3600,0],[0,3000]]", "#/room/outline/2 outline_crosses_itself: The edge from this corner meets the edge from corner 0; an outline does not cross or touch itself.")]
@@ -32,7 +31,6 @@ public class RuleTests(Service service) : IClassFixture<Service>
     [InlineData("room.existing", "{\"material\":\"plaster\"}", "#/room/existing/thickness required: This member is needed.")]
     [InlineData("room.existing", "{\"thickness\":51}", "#/room/existing/thickness out_of_range: This must be from 3 to 50 mm; it is 51 mm.")]
     [InlineData("partitions", "[{\"line\":[[1000,100],[1000,4000]],\"thickness\":90}]", "#/partitions/0/line/1 partition_outside_room: This corner of the partition lies outside of the room.")]
-    [InlineData("partitions", "[{\"line\":[[1000,100],[1200,900]],\"thickness\":90}]", "#/partitions/0/line not_planned_yet: A partition that stands before the straps runs along the joists or square to them so far.")]
     [InlineData("partitions", "[{\"line\":[[1000,100],[1000,900]],\"thickness\":90,\"rated\":true,\"top\":\"board\"}]", "#/partitions/0/top rated_wall_to_joists: A rated wall goes to the joists; its top is not fastened to the board.")]
     [InlineData("partitions", "[{\"line\":[[1000,100],[1000,100]],\"thickness\":90}]", "#/partitions/0/line/1 path_corner_repeated: This corner is the same place as the one before it.")]
     [InlineData("partitions", "[{\"line\":[[1000,100],[1000,900]]}]", "#/partitions/0/thickness required: This member is needed.")]
@@ -108,17 +106,6 @@ public class RuleTests(Service service) : IClassFixture<Service>
             var (row, joist) = (rows[crossing.GetProperty("rowId").GetString()!], ats[crossing.GetProperty("supportId").GetString()!]);
             Assert.True(row < 1450 ? joist % 400 == 200 : row < 1550 || joist % 400 == 238, $"a row at {row} on a joist at {joist}");
         }
-    }
-
-    [Theory]
-    [InlineData("room.outlineFace", "\"finished\"", "#/room/outlineFace")]
-    [InlineData("room.walls", "[{\"edge\":0,\"kind\":\"open\"}]", "#/room/walls/0/kind")]
-    [InlineData("partitions", "[{\"id\":\"p\",\"line\":[[100,100],[100,900]],\"thickness\":90,\"top\":\"straps\"}]", "#/partitions/0/top")]
-    public async Task A_member_that_is_not_planned_yet_is_refused_and_never_ignored(string path, string json, string pointer)
-    {
-        var reply = await service.PostAsync("/v1/plans", SmallRoom.With(path, json));
-        Assert.Equal(422, reply.Status);
-        Assert.Equal([$"{pointer} {NotPlanned}"], reply.Faults);
     }
 
     [Theory]

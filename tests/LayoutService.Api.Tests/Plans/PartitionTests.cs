@@ -64,6 +64,64 @@ public class PartitionTests(Service service) : IClassFixture<Service>
         Assert.Equal("rated_to_joists", plan.GetProperty("partitions")[0].GetProperty("notes")[0].GetProperty("code").GetString());
     }
 
+    // hand: along the joists at x = 1600 all 9 rows run on over it in one piece each, and its plate is screwed up into them. Board: 3600 x 3000 less 90 x 3000
+    [Fact]
+    public async Task A_partition_under_the_straps_stops_the_board_alone()
+    {
+        var bare = (await service.PostAsync("/v1/plans", SmallRoom.Text)).Json;
+        var plan = (await service.PostAsync("/v1/plans", Along("straps"))).Json;
+        Assert.Equal(bare.GetProperty("strapping").GetProperty("rows").GetArrayLength(), plan.GetProperty("strapping").GetProperty("rows").GetArrayLength());
+        Assert.All(plan.GetProperty("strapping").GetProperty("rows").EnumerateArray(), row => Assert.Single(row.GetProperty("pieces").EnumerateArray()));
+        Assert.Equal(bare.GetProperty("strapping").GetProperty("nailers").ToString(), plan.GetProperty("strapping").GetProperty("nailers").ToString());
+        Assert.Equal((3600 - 90) * 3000m, plan.GetProperty("sheets").GetProperty("pieces").EnumerateArray().Sum(p => Area(p.GetProperty("outline"))));
+        var partition = Assert.Single(plan.GetProperty("partitions").EnumerateArray());
+        Assert.Equal("straps 9 0", $"{partition.GetProperty("top").GetString()} {partition.GetProperty("rows").GetArrayLength()} {partition.GetProperty("blocking").GetArrayLength()}");
+        var steps = plan.GetProperty("steps").EnumerateArray().Select(s => s.GetProperty("code").GetString()).ToList();
+        Assert.True(steps.IndexOf("frame-partition-under-straps") is var at && at > steps.LastIndexOf("hang-row") && at < steps.IndexOf("hang-course"), string.Join(' ', steps));
+    }
+
+    // hand: square to the joists at y = 1500, 90 thick: a 64 mm strap lies half over each face, at 1455 and 1545: 26 mm clear between the two. A plate of 64 mm
+    // (faces 1468 and 1532) leaves the 13 mm gap: 77 mm apart on centre, 1461.5 and 1538.5, each 25.5 mm over the plate and 38.5 beside it
+    [Theory]
+    [InlineData(90, 1455, 1545)]
+    [InlineData(64, 1461.5, 1538.5)]
+    public async Task A_partition_under_the_straps_and_square_to_the_joists_has_a_row_half_over_each_face(int thickness, double low, double high)
+    {
+        var room = SmallRoom.With("partitions", $$"""[{"id":"P1","line":[[0,1500],[3600,1500]],"thickness":{{thickness}},"top":"straps"}]""");
+        var plan = (await service.PostAsync("/v1/plans", room)).Json;
+        var over = plan.GetProperty("strapping").GetProperty("rows").EnumerateArray()
+            .Where(r => r.GetProperty("reasons").EnumerateArray().Any(w => w.GetProperty("code").GetString() == "over_partition")).Select(r => (double)r.GetProperty("at").GetDecimal());
+        Assert.Equal([low, high], over);
+        Assert.Equal(2, Assert.Single(plan.GetProperty("partitions").EnumerateArray()).GetProperty("rows").GetArrayLength());
+        Assert.Equal(0, plan.GetProperty("summary").GetProperty("checksFailed").GetInt32());
+    }
+
+    // hand: from (1100, 0) to (2300, 3000), 90 thick: it crosses the joists at x = 1400, 1800 and 2200, at y = 750, 1750 and 2750, 1000 apart in y, 1077 along it
+    // (1000 x sqrt(1 + 0.4 x 0.4)). 600 / 1.077 = 557 of y at most between two: one block midway, at y = 1250 and 2250. The first is 150 / 1.077 = 139 from its end, and
+    // 750 - 139 = 611 asks for one more at 445; the last crossing is 250 from the other end, nearer than 2 x 139.
+    // Board: less its area, a strip 90 wide measured square, 90 x 1.077 = 96.93 in x, over 3000
+    [Fact]
+    public async Task A_partition_askew_to_the_joists_has_blocks_between_those_that_it_crosses()
+    {
+        var room = SmallRoom.With("partitions", """[{"id":"P1","line":[[1100,0],[2300,3000]],"thickness":90}]""");
+        var plan = (await service.PostAsync("/v1/plans", room)).Json;
+        var blocks = plan.GetProperty("strapping").GetProperty("nailers").EnumerateArray().Where(n => n.GetProperty("reasons")[0].GetProperty("code").GetString() == "carries_partition");
+        Assert.Equal(["139", "445", "1250", "2250"], blocks.Select(b => b.GetProperty("from")[1].ToString()).OrderBy(y => y.Length).ThenBy(y => y, StringComparer.Ordinal));
+        var due = (3600 * 3000m) - (3000m * 90m * (decimal)Math.Sqrt(1.16));
+        Assert.InRange(plan.GetProperty("sheets").GetProperty("pieces").EnumerateArray().Sum(p => Area(p.GetProperty("outline"))), due - 500, due + 500);
+        Assert.All(plan.GetProperty("strapping").GetProperty("rows").EnumerateArray(), row => Assert.True(row.GetProperty("pieces").GetArrayLength() >= 2));
+    }
+
+    [Theory]
+    [InlineData(",\"rated\":true", "strapped", "#/partitions/0/top rated_wall_to_joists")]
+    [InlineData("", "direct", "#/partitions/0/top no_straps_over_plate")]
+    public async Task A_plate_that_straps_may_not_carry_is_refused(string more, string method, string fault)
+    {
+        var room = SmallRoom.With("partitions", $$"""[{"id":"P1","line":[[0,1500],[3600,1500]],"thickness":90,"top":"straps"{{more}}}]""");
+        var reply = await service.PostAsync("/v1/plans", SmallRoom.With(room, "strapping", $$"""{"method":"{{method}}"}"""));
+        Assert.StartsWith(fault, Assert.Single(reply.Faults), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Partitions_are_drawn()
     {

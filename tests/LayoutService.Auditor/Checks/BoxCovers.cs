@@ -68,7 +68,7 @@ internal static class BoxCovers
         {
             // a side may lie partly against a wall or another bulkhead
             Geometry line = Planes.Factory.CreateLineString([new Coordinate(side.A.U, side.A.V), new Coordinate(side.B.U, side.B.V)]);
-            foreach (var wall in p.Room.Floor.Walls)
+            foreach (var wall in p.Room.Floor.Walls.Where(w => !p.Room.IsOpen(w.Middle())))
             {
                 line = line.Difference(Planes.Factory.CreateLineString([new Coordinate(wall.A.U, wall.A.V), new Coordinate(wall.B.U, wall.B.V)]).Buffer(0.1));
             }
@@ -110,7 +110,7 @@ internal static class BoxCovers
         double Counted(string code) => lines.Where(l => l.Member("code").Text() == code).Sum(l => l.Member("counted").Double() ?? 0);
         var run = plan.Room.Imperial ? 304.8 : 1000;
         if (lines.Count > 0 && (Counted("bulkhead-screw") != 4 * plan.Bulkheads.Sum(b => b.Members.Count)
-            || Math.Abs((Counted("corner-bead") * run) - plan.Bulkheads.Sum(b => b.BeadLength) - WellEdges.Shown(plan)) > 0.01 * run))
+            || Math.Abs((Counted("corner-bead") * run) - plan.Bulkheads.Sum(b => b.BeadLength) - WellEdges.Shown(plan) - OpenEdges.Length(plan)) > 0.01 * run))
         {
             report.Fault("boxes.takeoff", "takeoff", $"{Counted("bulkhead-screw")} frame screws and {Counted("corner-bead") * run:F0} mm of bead counted for {plan.Bulkheads.Sum(b => b.Members.Count)} members and {plan.Bulkheads.Sum(b => b.BeadLength):F0} mm");
         }

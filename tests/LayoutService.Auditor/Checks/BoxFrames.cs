@@ -99,7 +99,7 @@ internal static class BoxFrames
                 continue;
             }
 
-            var role = plan.Room.Floor.Walls.Any(w => w.Distance(middle) < Close) ? "ledger" : "rail";
+            var role = plan.Room.Floor.Walls.Any(w => w.Distance(middle) < Close && !plan.Room.IsOpen(middle)) ? "ledger" : "rail";
             if (!box.Members.Any(m => m.Role == role && new Wall(0, m.From, m.To).Distance(middle) < 80))
             {
                 report.Fault("boxes.sides", box.Id, $"no {role} along the side through {middle.U:F0}, {middle.V:F0}");

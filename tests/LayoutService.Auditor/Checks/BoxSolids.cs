@@ -48,7 +48,7 @@ internal static class BoxSolids
 
         var finished = plan.Json.Member("summary").Member("finishedHeight").Length(plan.Room.Unit);
         var gap = box.Underside - box.Drop;
-        if (Math.Abs(box.Top - (box.BoardedAbove ? gap : 0)) > 0.01 || box.Board < 6
+        if (Math.Abs(box.Top - (box.BoardedAbove ? gap : plan.Room.OldCeiling)) > 0.01 || box.Board < 6
             || (finished is { } height && box.UndersideHeight is { } low && Math.Abs(low - (height - box.Drop)) > 0.01))
         {
             report.Fault("boxes.height", box.Id, $"top {box.Top:F2}, frame to {box.FrameBottom:F2}, underside {box.Underside:F2} and drop {box.Drop:F2} mm do not agree");
@@ -151,7 +151,7 @@ internal static class BoxSolids
         {
             var id = service.Member("id").Text()!;
             var bottom = service.Member("bottom").Length(plan.Room.Unit) ?? 0;
-            if (bottom <= (strap ?? 19.05) + 0.06)
+            if (bottom <= (strap ?? 19.05) + plan.Room.OldCeiling + 0.06)
             {
                 continue;
             }

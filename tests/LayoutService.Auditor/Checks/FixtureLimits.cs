@@ -56,15 +56,18 @@ internal static class FixtureLimits
             loosely ? fixture.Squarely(us, vs) < clear + Close : fixture.To(us, vs) < clear - Close;
     }
 
-    /// <summary>From the finished face up to the joists: board and strap.</summary>
+    /// <summary>All layers of the ceiling's board.</summary>
+    public static double Board(GivenPlan plan) =>
+        (plan.Room.Json.Member("sheets").Member("thickness").Length(plan.Room.Unit) ?? 12.7) * plan.Room.Sheets.Layers;
+
+    /// <summary>From the finished face up to the joists: board, strap and an old ceiling that stays.</summary>
     public static double Gap(GivenPlan plan)
     {
-        var (json, unit) = (plan.Room.Json, plan.Room.Unit);
-        var board = (json.Member("sheets").Member("thickness").Length(unit) ?? 12.7) * plan.Room.Sheets.Layers;
+        var (json, unit, board) = (plan.Room.Json, plan.Room.Unit, Board(plan));
         var strap = json.Member("strapping").Member("size");
         var thickness = strap.Member("thickness").Length(unit)
             ?? (strap.Member("name").Text() is { } name && name.StartsWith('2') ? plan.Room.Imperial ? 38.1 : 38 : plan.Room.Imperial ? 19.05 : 19);
-        return plan.Room.Strapping.Direct ? board : board + thickness;
+        return plan.Room.OldCeiling + (plan.Room.Strapping.Direct ? board : board + thickness);
     }
 
     private static string? JoistLimit(GivenFixture fixture, GivenPlan plan, bool loosely)

@@ -19,9 +19,7 @@ internal static class Height
         // A named strap is 19 mm or 3/4 in thick; half-inch board is 12.7 mm, or by its metric name 12.5 or 13 mm.
         var strap = request.Member("strapping").Member("size").Member("thickness").Length(unit);
         var board = request.Member("sheets").Member("thickness").Length(unit);
-        var old = request.GetProperty("room").Member("existing");
-        var through = old.Member("stays") is { ValueKind: System.Text.Json.JsonValueKind.False } ? 0 : old.Member("thickness").Length(unit) ?? 0;
-        var finished = heights.Min() - floor - through - (plan.Room.Strapping.Direct ? 0 : strap ?? 19.025) - ((board ?? 12.7) * plan.Room.Sheets.Layers);
+        var finished = heights.Min() - floor - plan.Room.OldCeiling - (plan.Room.Strapping.Direct ? 0 : strap ?? 19.025) - ((board ?? 12.7) * plan.Room.Sheets.Layers);
         var slack = 0.01 + (strap is null ? 0.03 : 0) + (board is null ? 0.3 : 0);
         if (Math.Abs(stated - finished) > slack)
         {

@@ -49,21 +49,35 @@ internal static class PartitionPlates
     // walk along the plate: a joist over it, or wood across its bay within reach, all the way
     private static void Plate(GivenPlan plan, AskedPartition partition, Uv from, Uv to, AuditReport report)
     {
-        if (Math.Abs(from.V - to.V) > 0.01)
+        if (Math.Abs(from.U - to.U) < 0.01)
         {
             return;
         }
 
-        var half = partition.Thickness / 2;
-        var wood = plan.Nailers.Where(n => Math.Min(n.From.V, n.To.V) - half - 40 <= from.V && from.V <= Math.Max(n.From.V, n.To.V) + half + 40).ToList();
-        for (var u = Math.Min(from.U, to.U) + 20; u < Math.Max(from.U, to.U) - 20; u += 25)
+        var (half, slope) = (partition.Thickness / 2, (to.V - from.V) / (to.U - from.U));
+        var stretch = Math.Sqrt(1 + (slope * slope));
+        double At(double u) => from.V + (slope * (u - from.U));
+        var wood = plan.Nailers.Where(n => Math.Min(n.From.V, n.To.V) - half - 40 <= At(n.From.U) && At(n.From.U) <= Math.Max(n.From.V, n.To.V) + half + 40).ToList();
+        var low = Math.Min(from.U, to.U);
+        var over = new List<double>();
+        for (var u = low; u < Math.Max(from.U, to.U) && slope != 0; u += 5)
         {
-            var supports = plan.Room.Joists.Supports(u);
-            var over = supports.Any(s => Math.Min(s.To, from.V + half) - Math.Max(s.From, from.V - half) >= 15.9);
+            if (plan.Room.Joists.Supports(u).Any(s => Math.Min(s.To, At(u) + half) - Math.Max(s.From, At(u) - half) >= 15.9))
+            {
+                over.Add(u);
+            }
+        }
+
+        for (var u = low + 20; u < Math.Max(from.U, to.U) - 20; u += 25)
+        {
+            var (v, supports) = (At(u), plan.Room.Joists.Supports(u));
+            var held = supports.Any(s => Math.Min(s.To, v + half) - Math.Max(s.From, v - half) >= 15.9);
             // between the last joist and a wall there is nothing to block to
-            var between = supports.Any(s => s.To <= from.V) && supports.Any(s => s.From >= from.V);
-            var floor = partition.Footprint.Distance(Planes.Point(new(u, from.V))) < 0.1;
-            if (!over && between && floor && !wood.Any(n => Math.Max(Math.Min(n.From.U, n.To.U) - u, u - Math.Max(n.From.U, n.To.U)) <= (Apart / 2) + plan.Room.Step + 5))
+            var between = supports.Any(s => s.To <= v) && supports.Any(s => s.From >= v);
+            var floor = partition.Footprint.Distance(Planes.Point(new(u, v))) < 0.1;
+            var reach = (Apart / 2 / stretch) + plan.Room.Step + 5;
+            if (!held && between && floor && !over.Exists(o => Math.Abs(o - u) <= reach)
+                && !wood.Any(n => Math.Max(Math.Min(n.From.U, n.To.U) - u, u - Math.Max(n.From.U, n.To.U)) <= reach))
             {
                 report.Fault("partitions", partition.Id, $"its plate has no joist or blocking near along {u:F0}");
                 return;

@@ -69,6 +69,7 @@ internal static class TakeoffLines
     private static void Tape(List<JsonElement> lines, GivenPlan plan, AuditReport report)
     {
         var perimeter = plan.Room.Border.Walls.Sum(w => Math.Sqrt(Math.Pow(w.Us.Length, 2) + Math.Pow(w.Vs.Length, 2)));
+        perimeter -= OpenEdges.Length(plan);
         perimeter += plan.Bulkheads.Sum(b => b.Json.Member("insideCornerLength").Length(plan.Room.Unit) ?? 0);
         // the layer that shows is taped; control joints are covered with trim, not with tape
         var joints = (plan.Seams.Where(s => s.Board.Layer == plan.Room.Sheets.Layers).Sum(s => s.Stretch.Length) / 2)

@@ -3,7 +3,7 @@ using LayoutService.Auditor.Reading;
 namespace LayoutService.Auditor.Checks;
 
 /// <summary>
-/// The edge of a stair or well shows: it is beaded all the way, as stated and as ordered, and along the joists there is strap or nailer
+/// The edge of a stair or well, and one without a wall, shows: it is beaded all the way, as stated and as ordered, and along the joists there is strap or nailer
 /// behind all of it. Seams within 300 mm of the line of its corner are noted: they are avoided where there is a choice.
 /// </summary>
 internal static class WellEdges
@@ -19,7 +19,7 @@ internal static class WellEdges
             report.Fault("wells.bead", "wellBeads", $"{stated:F1} stated, {Shown(plan):F1} mm of edge");
         }
 
-        foreach (var wall in Walls(plan.Room).Where(w => w.IsAlong && !plan.Room.Strapping.Direct))
+        foreach (var wall in Walls(plan.Room).Concat(OpenEdges.Walls(plan.Room)).Where(w => w.IsAlong && !plan.Room.Strapping.Direct))
         {
             Backed(wall, plan, report);
         }
@@ -44,7 +44,7 @@ internal static class WellEdges
     private static void Backed(Wall wall, GivenPlan plan, AuditReport report)
     {
         var half = plan.Room.Strapping.Face / 2;
-        var keep = (plan.Room.Json.GetProperty("room").GetProperty("openings")[wall.Ring - 1].Member("clearance").Length(plan.Room.Unit) ?? 0) + 1;
+        var keep = (wall.Ring == 0 ? 0 : plan.Room.Json.GetProperty("room").GetProperty("openings")[wall.Ring - 1].Member("clearance").Length(plan.Room.Unit) ?? 0) + 1;
         var straps = plan.Pieces.Where(p => p.Reach.From - keep <= wall.A.V && wall.A.V <= p.Reach.To + keep).Select(p => new Stretch(p.U - half, p.U + half));
         var nailers = plan.Nailers.Where(n => Math.Abs(n.From.V - wall.A.V) <= keep && Math.Abs(n.To.V - wall.A.V) <= keep)
             .Select(n => new Stretch(Math.Min(n.From.U, n.To.U), Math.Max(n.From.U, n.To.U)));
@@ -61,7 +61,7 @@ internal static class WellEdges
 
         if (at < wall.Us.To - 51)
         {
-            report.Fault("wells.edge", $"well at across {wall.A.V:F1}", $"no strap or nailer behind its edge from along {at:F1}");
+            report.Fault("wells.edge", $"edge at across {wall.A.V:F1}", $"no strap or nailer behind its edge from along {at:F1}");
         }
     }
 }

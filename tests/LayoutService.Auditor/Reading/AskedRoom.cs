@@ -21,7 +21,8 @@ public sealed class AskedRoom
 
     /// <param name="request">The request.</param>
     /// <param name="turned">True to read it as board that is screwed to the joists lies: along and across changed over. Joists and levels are then not to be asked for.</param>
-    public AskedRoom(JsonElement request, bool turned = false)
+    /// <param name="board">True to read it as the board has it, which ends at partitions that stand under the straps as well.</param>
+    public AskedRoom(JsonElement request, bool turned = false, bool board = false)
     {
         Json = request;
         Imperial = request.GetProperty("units").GetString() == "imperial";
@@ -45,16 +46,28 @@ public sealed class AskedRoom
         Floor = Border = new Border(rings);
         Area = Math.Abs(Border.SignedArea(rings[0])) - rings.Skip(1).Sum(r => Math.Abs(Border.SignedArea(r)));
         Ceiling = Planes.Polygon(rings);
-        Standing = [.. request.Member("partitions").Items().Where(p => p.Member("top").Text() is null or "joists").Select((p, i) => new AskedPartition(p, i, this))];
+        Standing = [.. request.Member("partitions").Items().Where(p => p.Member("top").Text() is null or "joists" || (board && p.Member("top").Text() == "straps")).Select((p, i) => new AskedPartition(p, i, this))];
         Joists = new AskedJoists(request.GetProperty("joistFields"), Unit, Frame, rings[0]);
         Levels = turned ? null : AskedLevels.Of(this, request.GetProperty("joistFields"));
         Strapping = new AskedStrapping(request.Member("strapping"), Imperial);
         Sheets = new AskedSheets(request.Member("sheets"), Unit);
+        OpenEdges = [.. room.Member("walls").Items().Where(w => w.Member("kind").Text() == "open").Select(w => w.GetProperty("edge").GetInt32())
+            .Select(edge => new Wall(0, rings[0][edge], rings[0][(edge + 1) % rings[0].Count]))];
+        OldCeiling = room.Member("existing").Member("stays") is { ValueKind: JsonValueKind.False } ? 0 : room.Member("existing").Member("thickness").Length(Unit) ?? 0;
         Currency = request.Member("prices").Member("currency").Text();
     }
 
     public JsonElement Json { get; }
     public bool Imperial { get; }
+
+    /// <summary>Edges of the outline without a wall.</summary>
+    public IReadOnlyList<Wall> OpenEdges { get; }
+
+    /// <summary>True on an edge without a wall.</summary>
+    public bool IsOpen(Uv place) => OpenEdges.Any(edge => edge.Distance(place) < 0.1);
+
+    /// <summary>Thickness of an old ceiling that stays under the joists, mm.</summary>
+    public double OldCeiling { get; }
 
     /// <summary>Millimetres in one unit of the request's numbers.</summary>
     public double Unit { get; }

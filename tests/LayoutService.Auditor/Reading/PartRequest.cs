@@ -13,6 +13,7 @@ internal sealed class PartRequest(
         var node = JsonNode.Parse(request.GetRawText())!.AsObject();
         var room = node["room"]!.AsObject();
         room["outline"] = new JsonArray([.. corners.Select(c => (JsonNode)new JsonArray(c.X / unit, c.Y / unit))]);
+        room.Remove("walls");
         Keep(room, "openings", o => Shared(o.GetProperty("outline").Ring(unit)));
         node["joistFields"] = new JsonArray([.. request.GetProperty("joistFields").EnumerateArray()
             .Where(f => RunDivision.DegreesOf(f) == degrees && Shared(f.GetProperty("region").Ring(unit))).Select(Field)]);

@@ -14,7 +14,7 @@ public static class PartitionedRooms
 {
     private const double Clear = 700;
 
-    public static string? Of(string request, int seed)
+    public static string? Of(string request, int seed, string? top = null, bool askew = false)
     {
         var dice = new Dice(((ulong)seed * 0xD1B5_4A32UL) ^ 0x9A27_17105);
         dice.Bits();
@@ -28,7 +28,7 @@ public static class PartitionedRooms
         var partitions = new JsonArray();
         for (var attempt = 0; attempt < 12 && partitions.Count < 1; attempt++)
         {
-            if (Line(dice, asked) is { } line)
+            if (Line(dice, asked) is { } straight && (askew ? Askew(dice, asked, straight) : straight) is { } line)
             {
                 var board = dice.Chance(25);
                 partitions.Add(new JsonObject
@@ -36,7 +36,7 @@ public static class PartitionedRooms
                     ["id"] = $"P{partitions.Count + 1}",
                     ["line"] = new JsonArray(Point(asked, room, line.From), Point(asked, room, line.To)),
                     ["thickness"] = Rewriting.Number(asked.Imperial ? dice.Pick(3.5m, 4.5m, 5.5m) * 25.4m : dice.Pick(89m, 115m, 140m), asked.Imperial ? 25.4m : 1m),
-                    ["top"] = board ? "board" : "joists",
+                    ["top"] = top ?? (board ? "board" : "joists"),
                 });
             }
         }
@@ -80,6 +80,17 @@ public static class PartitionedRooms
         }
 
         return across ? (new(at, from), new(at, to)) : (new(from, at), new(to, at));
+    }
+
+    // the far end moved along the wall that it stands at; null where it leaves that wall or comes near a corner
+    private static (Uv From, Uv To)? Askew(Dice dice, AskedRoom room, (Uv From, Uv To) line)
+    {
+        var across = line.From.U == line.To.U;
+        var shift = Math.Floor(dice.Whole(250, 1800) * (dice.Chance(50) ? 1 : -1) / room.Step) * room.Step;
+        var to = across ? new Uv(line.To.U + shift, line.To.V) : new Uv(line.To.U, line.To.V + shift);
+        var plate = new Wall(0, line.From, to);
+        var ends = room.Floor.Walls.SelectMany(w => new[] { w.A, w.B });
+        return room.Floor.Walls.Any(w => w.Distance(to) < 0.05) && ends.All(corner => plate.Distance(corner) > Clear) ? (line.From, to) : null;
     }
 
     private static JsonArray Point(AskedRoom asked, JsonNode room, Uv at)

@@ -27,6 +27,9 @@ public sealed record FixtureAnswer
     /// <summary>`as-asked`, `moved` (within its allowance, and clear) or `conflict` (something is in its way; the reasons say what).</summary>
     public required string Status { get; init; }
 
+    /// <summary>True when the old ceiling that stays is opened over it, for its body, its driver box, or a hand; absent otherwise.</summary>
+    public bool? OpensOldCeiling { get; init; }
+
     /// <summary>Why it was moved, what is in its way, which row is trimmed round it.</summary>
     public required IReadOnlyList<ReasonAnswer> Reasons { get; init; }
 }

@@ -32,6 +32,9 @@ public sealed record SheetsAnswer
 
     /// <summary>Corner bead round stairs and wells; absent where there are none.</summary>
     public IReadOnlyList<WellBeadAnswer>? WellBeads { get; init; }
+
+    /// <summary>Corner bead along edges without a wall; absent where there are none.</summary>
+    public IReadOnlyList<EdgeBeadAnswer>? EdgeBeads { get; init; }
 }
 
 /// <summary>Corner bead along one edge of a stair or well.</summary>
@@ -41,6 +44,14 @@ public sealed record SheetsAnswer
 /// <param name="Length">Its length.</param>
 /// <param name="LengthText">The same as tape text, rounded down.</param>
 public sealed record WellBeadAnswer(string OpeningId, PointAnswer From, PointAnswer To, decimal Length, string LengthText);
+
+/// <summary>Corner bead along an edge without a wall.</summary>
+/// <param name="WallId">The edge.</param>
+/// <param name="From">Its start.</param>
+/// <param name="To">Its end.</param>
+/// <param name="Length">Its length.</param>
+/// <param name="LengthText">The same as tape text, rounded down.</param>
+public sealed record EdgeBeadAnswer(string WallId, PointAnswer From, PointAnswer To, decimal Length, string LengthText);
 
 /// <summary>A strip of the ceiling.</summary>
 /// <param name="Id">Its id.</param>

@@ -15,7 +15,7 @@ internal static class PartitionMapping
                 IdOf(partition, i),
                 [.. partition.Line!.Select(p => RoomMapping.PointOf(p, assumed.Imperial))],
                 partition.Thickness!.Value.In(assumed.Imperial),
-                top == PartitionTopWord.Joists ? PartitionTop.Joists : PartitionTop.Board,
+                top switch { PartitionTopWord.Joists => PartitionTop.Joists, PartitionTopWord.Straps => PartitionTop.Straps, _ => PartitionTop.Board },
                 partition.Rated ?? false);
         })];
 

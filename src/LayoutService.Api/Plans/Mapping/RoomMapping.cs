@@ -11,7 +11,7 @@ internal static class RoomMapping
 {
     public static RoomSurvey Of(RoomRequest room, Assumptions assumed, bool levelsRead = false)
     {
-        assumed.Word("#/room/outlineFace", "What the tape was held to", room.OutlineFace, OutlineFaceWord.Framing);
+        var face = assumed.Word("#/room/outlineFace", "What the tape was held to", room.OutlineFace, OutlineFaceWord.Framing);
         NoteHeights(room, assumed);
         if (levelsRead && (room.Heights ?? []).Any(h => h.At is null))
         {
@@ -21,6 +21,7 @@ internal static class RoomMapping
         return new RoomSurvey
         {
             Outline = OpenRing(room.Outline!, assumed.Imperial),
+            OutlineOnFinish = face == OutlineFaceWord.Finished,
             Openings = [.. (room.Openings ?? []).Select((opening, i) => OpeningOf(opening, i, assumed))],
             Heights = [.. (room.Heights ?? []).Select(h => new HeightReading(
                 h.At is { } at ? PointOf(at, assumed.Imperial) : null, h.FloorToJoist!.Value.In(assumed.Imperial)))],

@@ -42,6 +42,18 @@ internal static class StrappingMapping
         };
     }
 
+    /// <summary>Straps under an old ceiling that stays have no room above them for a scab.</summary>
+    public static StrappingWish Under(RoomRequest room, StrappingWish wish, Assumptions assumed)
+    {
+        if (wish.Direct || (wish.JointsAllowed & JointStyles.Scab) == 0 || !ExistingRequest.IsThere(room.Existing))
+        {
+            return wish;
+        }
+
+        assumed.Note("#/strapping/jointsAllowed", "without scab", "A scab lies on the strap's upper face, where an old ceiling that stays leaves no room: the other joints of the set are made.");
+        return wish with { JointsAllowed = wish.JointsAllowed & ~JointStyles.Scab };
+    }
+
     /// <summary>Thickness and face of the strap asked for, or of the default 1x3, and its trade name when it has one.</summary>
     public static (string? Name, Length Thickness, Length Face) SizeOf(StrapSizeRequest? size, Assumptions assumed)
     {

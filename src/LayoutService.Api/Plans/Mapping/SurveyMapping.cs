@@ -23,7 +23,7 @@ internal static class SurveyMapping
             Effort = effort == EffortWord.Quick ? Effort.Quick : Effort.Thorough,
             Room = RoomMapping.Of(request.Room!, assumed, request.JoistFields!.Any(f => f.Undersides is { Count: > 0 })),
             JoistFields = JoistMapping.Of(request.JoistFields!, assumed),
-            Strapping = StrappingMapping.Of(request.Strapping ?? new(), assumed),
+            Strapping = StrappingMapping.Under(request.Room!, StrappingMapping.Of(request.Strapping ?? new(), assumed), assumed),
             Sheets = SheetsMapping.Of(request.Sheets ?? new(), assumed, Stagger(request)),
             Services = ServiceMapping.Of(request, assumed),
             Fixtures = FixtureMapping.Of(request.Fixtures, assumed),

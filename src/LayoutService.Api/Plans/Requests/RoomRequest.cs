@@ -8,7 +8,10 @@ public sealed record RoomRequest
     /// <summary>Corners in order, either way round; the first may be repeated at the end.</summary>
     public IReadOnlyList<WirePoint>? Outline { get; init; }
 
-    /// <summary>Where the tape was held. Default `framing`.</summary>
+    /// <summary>
+    /// Where the tape was held. Default `framing`. With `finished` the lining stands and stays: straps and board are planned between the faces
+    /// as measured, nothing is added or taken off, and the caution `walls_lined` says what it changes.
+    /// </summary>
     public OutlineFaceWord? OutlineFace { get; init; }
 
     /// <summary>Posts, chimneys and stairs that the ceiling goes round.</summary>
@@ -88,7 +91,8 @@ public sealed record WallRequest
 
     /// <summary>
     /// What the wall is. Into `concrete` ledgers and nailers take concrete screws. `later` is framed after the ceiling: straps and board
-    /// run to its line, and no ledger can be fastened there. `open` is not planned yet.
+    /// run to its line, and no ledger can be fastened there. `open`: no wall; straps and board end at the line, whose edge shows and is beaded,
+    /// with nailers behind it where it runs with the joists; no ledger can be fastened there either.
     /// </summary>
     public WallWord? Kind { get; init; }
 }
@@ -104,9 +108,12 @@ public sealed record ExistingRequest
 
     /// <summary>
     /// True when it stays and is strapped over, screws reaching through it into the joists; false when it comes down first. Default true.
-    /// One that stays is not planned yet together with insulation, fixtures, mounts, services or bulkheads.
+    /// What one that stays is opened for (deep fixtures, driver boxes, blocks between joists) is told; batts and scabs find no room above it.
     /// </summary>
     public bool? Stays { get; init; }
+
+    /// <summary>True of a ceiling that is there and stays.</summary>
+    internal static bool IsThere(ExistingRequest? existing) => existing is { Stays: true } or { Stays: null, Thickness: not null } or { Stays: null, Material: not null };
 }
 
 /// <summary>What lies on the other side of the floor or of the ceiling.</summary>

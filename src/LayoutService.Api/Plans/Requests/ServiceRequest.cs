@@ -60,8 +60,7 @@ public sealed record PartitionRequest
     public string? Id { get; init; }
 
     /// <summary>
-    /// Its centre line, two corners or more. An end within 1 in (25 mm) of a wall runs on to it. With `top` `joists` each part runs along
-    /// the joists or square to them.
+    /// Its centre line, two corners or more. An end within 1 in (25 mm) of a wall runs on to it.
     /// </summary>
     public IReadOnlyList<WirePoint>? Line { get; init; }
 
@@ -70,7 +69,9 @@ public sealed record PartitionRequest
 
     /// <summary>
     /// What its top is fastened to. `joists` (the default): framed before the straps, which stop at it like the board; where it runs
-    /// between two joists blocks carry its plate. `board`: stood after the board; straps and board run on above it. `straps` is not planned yet.
+    /// between two joists blocks carry its plate. `straps`: framed after the straps, which run on above it,
+    /// and before the board, which stops at it; where it runs square to the joists a row lies half over each of its faces, for plate and board. `board`: stood
+    /// after the board; straps and board run on above it.
     /// </summary>
     public PartitionTopWord? Top { get; init; }
 

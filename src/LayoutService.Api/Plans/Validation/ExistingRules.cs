@@ -2,26 +2,27 @@ using LayoutService.Api.Plans.Requests;
 
 namespace LayoutService.Api.Plans.Validation;
 
-/// <summary>An old ceiling that stays closes the bays: what is let into them is not planned with it yet.</summary>
+/// <summary>An old ceiling that stays closes the bays: nothing that fills them, and no scab over a strap, finds room.</summary>
 internal static class ExistingRules
 {
     public static void Check(PlanRequest request, FaultList faults)
     {
-        if (request.Room?.Existing is not { Stays: not false } existing || (existing.Thickness is null && existing.Material is null && existing.Stays is null))
+        if (!ExistingRequest.IsThere(request.Room?.Existing))
         {
             return;
         }
 
-        var beside = new (string Name, bool There)[]
+        if (request.Insulation is { Purpose: not InsulationWord.None })
         {
-            ("insulation", request.Insulation is { Purpose: not InsulationWord.None }), ("fixtures", request.Fixtures is { Count: > 0 }), ("lightGrid", request.LightGrid is not null),
-            ("mounts", request.Mounts is { Count: > 0 }), ("services", request.Services is { Count: > 0 }), ("bulkheads", request.Bulkheads is { Count: > 0 }),
-        }.Where(b => b.There).Select(b => b.Name).ToList();
-        if (beside.Count > 0)
+            faults.Add("#/insulation", "bays_closed",
+                "An old ceiling that stays closes the bays: no batt can be laid above it, and the gap that the straps make below it is no place for one. "
+                + "Take it down (stays: false), or have insulation blown in above it and leave it out here.");
+        }
+
+        if (request.Strapping is { Method: not StrappingMethodWord.Direct, JointsAllowed: { Count: > 0 } joints } && joints.All(j => j == JointWord.Scab))
         {
-            faults.Add("#/room/existing", "not_planned_yet",
-                $"An old ceiling that stays is not planned together with {string.Join(", ", beside)} so far; take it down (stays: false), or leave those out.",
-                ("beside", string.Join(", ", beside)));
+            faults.Add("#/strapping/jointsAllowed", "no_room_for_scab",
+                "A scab lies on the strap's upper face, where an old ceiling that stays leaves no room; allow another joint as well.");
         }
     }
 }

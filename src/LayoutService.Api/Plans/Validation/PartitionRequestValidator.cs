@@ -13,6 +13,5 @@ internal sealed class PartitionRequestValidator : AbstractValidator<PartitionReq
         RuleFor(x => x.Line).Needed().Count(2, ServiceLimits.MaxPathCorners);
         RuleForEach(x => x.Line).InRange();
         RuleFor(x => x.Thickness).Needed().Within(new Reach(1, 24, 25, 600));
-        RuleFor(x => x.Top).NotPlannedYet().When(x => x.Top == PartitionTopWord.Straps);
     }
 }

@@ -5,7 +5,7 @@ using LayoutService.Engine.Geometry;
 
 namespace LayoutService.Api.Plans.Validation;
 
-/// <summary>Rules of the partitions: a line inside the room, square to the joists or along them where they stop the straps.</summary>
+/// <summary>Rules of the partitions: a line inside the room, and a top that may carry it.</summary>
 internal static class PartitionRules
 {
     public static void Check(PlanRequest request, bool imperial, FaultList faults)
@@ -16,19 +16,18 @@ internal static class PartitionRules
         for (var i = 0; i < partitions.Count; i++)
         {
             var at = $"#/partitions/{Number(i)}";
-            if (partitions[i] is { Rated: true, Top: PartitionTopWord.Board })
+            if (partitions[i] is { Rated: true, Top: PartitionTopWord.Board or PartitionTopWord.Straps })
             {
-                faults.Add($"{at}/top", "rated_wall_to_joists", "A rated wall goes to the joists; its top is not fastened to the board.");
+                faults.Add($"{at}/top", "rated_wall_to_joists", $"A rated wall goes to the joists; its top is not fastened to the {(partitions[i].Top == PartitionTopWord.Board ? "board" : "straps")}.");
+            }
+            else if (partitions[i].Top == PartitionTopWord.Straps && request.Strapping?.Method == StrappingMethodWord.Direct)
+            {
+                faults.Add($"{at}/top", "no_straps_over_plate", "The board goes straight to the joists, so there are no straps to fasten a plate to; say joists or board.");
             }
 
             if (faults.Sound($"{at}/line"))
             {
                 CheckLine([.. partitions[i].Line!.Select(p => RoomMapping.PointOf(p, imperial))], $"{at}/line", outline, faults);
-            }
-
-            if (outline is not null && faults.Sound(at) && faults.Sound("#/joistFields/0") && partitions[i].Top is null or PartitionTopWord.Joists)
-            {
-                CheckDirection(request, partitions[i], $"{at}/line", outline, imperial, faults);
             }
         }
     }
@@ -46,25 +45,6 @@ internal static class PartitionRules
             {
                 faults.Add($"{at}/{Number(i)}", "partition_outside_room", "This corner of the partition lies outside of the room.");
             }
-        }
-    }
-
-    private static void CheckDirection(
-        PlanRequest request, PartitionRequest partition, string at, IReadOnlyList<Point> outline, bool imperial, FaultList faults)
-    {
-        if (request.JoistFields is not { Count: > 0 } fields)
-        {
-            return;
-        }
-
-        // the joists over its start, where fields run different ways
-        var start = RoomMapping.PointOf(partition.Line![0], imperial);
-        var over = fields.FirstOrDefault(f => f.Region is { Count: > 2 } region && RingFaults.Holds(RoomMapping.OpenRing(region, imperial), start)) ?? fields[0];
-        var frame = PlanFrame.Of(outline, JoistMapping.DegreesOf(over));
-        var line = partition.Line!.Select(p => frame.In(RoomMapping.PointOf(p, imperial))).ToList();
-        if (line.Zip(line.Skip(1)).Any(part => part.First.U != part.Second.U && part.First.V != part.Second.V))
-        {
-            faults.Add(at, "not_planned_yet", "A partition that stands before the straps runs along the joists or square to them so far.");
         }
     }
 

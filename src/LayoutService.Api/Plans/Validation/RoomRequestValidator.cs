@@ -11,7 +11,6 @@ internal sealed class RoomRequestValidator : AbstractValidator<RoomRequest>
     {
         RuleFor(x => x.Outline).Needed().Count(3, ServiceLimits.MaxCorners + 1);
         RuleForEach(x => x.Outline).InRange();
-        RuleFor(x => x.OutlineFace).NotPlannedYet().When(x => x.OutlineFace == OutlineFaceWord.Finished);
         RuleFor(x => x.Openings).Count(0, ServiceLimits.MaxOpenings);
         RuleForEach(x => x.Openings).SetValidator(new OpeningRequestValidator());
         RuleFor(x => x.Heights).Count(0, ServiceLimits.MaxHeights);
@@ -52,7 +51,6 @@ internal sealed class WallRequestValidator : AbstractValidator<WallRequest>
     {
         RuleFor(x => x.Edge).Needed().Within(0, ServiceLimits.MaxCorners - 1);
         RuleFor(x => x.Kind).Needed();
-        RuleFor(x => x.Kind).NotPlannedYet().When(x => x.Kind is WallWord.Open);
     }
 }
 

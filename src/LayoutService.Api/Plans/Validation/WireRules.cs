@@ -1,4 +1,3 @@
-using System.Collections;
 using FluentValidation;
 using FluentValidation.Validators;
 using LayoutService.Api.Hosting;
@@ -49,22 +48,6 @@ internal static class WireRules
     public static IRuleBuilderOptions<T, IReadOnlyList<TItem>?> Count<T, TItem>(
         this IRuleBuilder<T, IReadOnlyList<TItem>?> rule, int least, int most) =>
         rule.SetValidator(new CountRule<T, TItem>(least, most)).WithErrorCode("count_out_of_range");
-
-    /// <summary>A member of the contract that is not planned yet may stand there empty, never with content.</summary>
-    public static IRuleBuilderOptions<T, TMember?> NotPlannedYet<T, TMember>(this IRuleBuilder<T, TMember?> rule) =>
-        rule.Must(member => !HasContent(member)).WithErrorCode("not_planned_yet")
-            .WithMessage("The contract has this member, but the service does not plan it yet; leave it out.");
-
-    /// <summary>True for anything but null, false, an empty list, and an object of those.</summary>
-    private static bool HasContent(object? value) => value switch
-    {
-        null or false => false,
-        string => true,
-        IEnumerable list => list.Cast<object>().Any(),
-        _ when value.GetType().IsClass => value.GetType().GetProperties()
-            .Any(p => p.GetIndexParameters().Length == 0 && HasContent(p.GetValue(value))),
-        _ => true,
-    };
 }
 
 /// <summary>Tells the contract generator how many items a list may hold.</summary>

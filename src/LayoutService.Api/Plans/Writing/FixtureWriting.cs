@@ -20,6 +20,7 @@ internal static class FixtureWriting
                 ink.Number(f.Clearances.Strap), ink.Number(f.Clearances.Joist), ink.Number(f.Clearances.Service),
                 ink.Number(f.Clearances.Seam), ink.Number(f.Clearances.Wall)),
             Status = Words.Text(f.Status),
+            OpensOldCeiling = f.OpensOldCeiling ? true : null,
             Reasons = AnswerInk.Why(f.Reasons),
         })];
 

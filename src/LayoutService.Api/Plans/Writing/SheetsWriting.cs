@@ -21,6 +21,7 @@ internal static class SheetsWriting
         PerimeterLength = ink.Number(plan.PerimeterLength),
         StartWalls = plan.StartWalls,
         WellBeads = plan.WellBeads.Count == 0 ? null : [.. plan.WellBeads.Select(b => new WellBeadAnswer(b.OpeningId, ink.Place(b.From), ink.Place(b.To), ink.Number(b.Length), ink.Cut(b.Length)))],
+        EdgeBeads = plan.EdgeBeads.Count == 0 ? null : [.. plan.EdgeBeads.Select(b => new EdgeBeadAnswer(b.WallId, ink.Place(b.From), ink.Place(b.To), ink.Number(b.Length), ink.Cut(b.Length)))],
     };
 
     private static BoardPieceAnswer Piece(BoardPiece piece, AnswerInk ink) => new()

@@ -329,6 +329,14 @@ export interface components {
             buyer?: string;
             seller?: string;
         };
+        EdgeBeadAnswer: {
+            wallId: string;
+            from: components["schemas"]["Place"];
+            to: components["schemas"]["Place"];
+            /** Format: double */
+            length: number;
+            lengthText: string;
+        };
         /** @enum {string} */
         EffortWord: "quick" | "thorough";
         ExistingRequest: {
@@ -406,6 +414,7 @@ export interface components {
             shiftText: string;
             clearances: components["schemas"]["ClearancesAnswer"];
             status: string;
+            opensOldCeiling?: boolean;
             reasons: components["schemas"]["ReasonAnswer"][];
         };
         FixtureRequest: {
@@ -932,6 +941,7 @@ export interface components {
             perimeterLength: number;
             startWalls: string[];
             wellBeads?: components["schemas"]["WellBeadAnswer"][];
+            edgeBeads?: components["schemas"]["EdgeBeadAnswer"][];
         };
         SheetsRequest: {
             type?: components["schemas"]["BoardWord"];

@@ -101,9 +101,9 @@ internal sealed class BoxFrame(FramedRoom room, BulkheadSolid solid, BulkheadRul
         var places = new List<double>();
         for (var k = 0; k <= spaces; k++)
         {
-            var start = Dot((side.From.U, side.From.V), side.Along);
+            var start = Axis.Along((side.From.U, side.From.V), side.Along);
             var even = first + ((last - first) * k / spaces);
-            var at = k == 0 || k == spaces ? even : BoxTies.Snapped(room, start + even, side.Along) - start;
+            var at = k == 0 || k == spaces ? even : Axis.Snapped(room, start + even, side.Along) - start;
             places.Add(at);
             if (height >= Thick / 2)
             {
@@ -148,6 +148,4 @@ internal sealed class BoxFrame(FramedRoom room, BulkheadSolid solid, BulkheadRul
             _members.Add(new PlannedMember(role, one, other, bottom - Thick, bottom, length, Math.Max(length, (long)Math.Ceiling(length + slant - 1)), held));
         }
     }
-
-    private static double Dot((double U, double V) place, (double U, double V) axis) => (place.U * axis.U) + (place.V * axis.V);
 }

@@ -38,16 +38,10 @@ internal sealed class BoxTies
     /// <summary>Centre lines of the rails that ties too long for the stock end on.</summary>
     public List<Side> Rails { get; } = [];
 
-    /// <summary>A place along an axis, on a whole step where the axis lies along or across the joists.</summary>
-    public static double Snapped(FramedRoom room, double at, (double U, double V) axis) =>
-        Math.Abs(axis.V) < 1e-9 ? Math.Sign(axis.U) * room.SnapNear((long)Math.Round(at * Math.Sign(axis.U)))
-        : Math.Abs(axis.U) < 1e-9 ? Math.Sign(axis.V) * room.SnapDownAcross((long)Math.Round(at * Math.Sign(axis.V)) + (room.GridStep / 2))
-        : at;
-
     private void Find(long spacing, long longest)
     {
-        var (low, high) = (_ring.Min(p => Dot(p, _a)), _ring.Max(p => Dot(p, _a)));
-        var (near, far) = (_ring.Min(p => Dot(p, _b)), _ring.Max(p => Dot(p, _b)));
+        var (low, high) = (_ring.Min(p => Axis.Along(p, _a)), _ring.Max(p => Axis.Along(p, _a)));
+        var (near, far) = (_ring.Min(p => Axis.Along(p, _b)), _ring.Max(p => Axis.Along(p, _b)));
         var parts = (int)Math.Ceiling((far - near) / longest);
         var rails = Enumerable.Range(1, Math.Max(0, parts - 1)).Select(k => near + ((far - near) * k / parts)).ToList();
         foreach (var rail in rails)
@@ -57,7 +51,7 @@ internal sealed class BoxTies
         }
 
         var spaces = (int)Math.Ceiling((high - low) / (spacing - _room.GridStep));
-        var even = Enumerable.Range(1, Math.Max(0, spaces - 1)).Select(k => Snapped(_room, low + ((high - low) * k / spaces), _a)).ToList();
+        var even = Enumerable.Range(1, Math.Max(0, spaces - 1)).Select(k => Axis.Snapped(_room, low + ((high - low) * k / spaces), _a)).ToList();
         if (IsBare(low) && even.Append(high).First() - low > spacing / 2)
         {
             Lay(low + (_face / 2.0), rails);
@@ -93,12 +87,10 @@ internal sealed class BoxTies
     {
         return Enumerable.Range(0, _part.Ring.Length).Any(i => _part.Bare[i] && Ends(_part.Ring[i]) && Ends(_part.Ring[(i + 1) % _part.Ring.Length]));
 
-        bool Ends(Uv corner) => Math.Abs(Dot((corner.U, corner.V), _a) - end) < 16;
+        bool Ends(Uv corner) => Math.Abs(Axis.Along((corner.U, corner.V), _a) - end) < 16;
     }
 
     private static Side Line(Uv from, Uv to) => new(from, to, SideKind.Seam, -1, 0, 0);
-
-    private static double Dot((double U, double V) place, (double U, double V) axis) => (place.U * axis.U) + (place.V * axis.V);
 
     private Uv Place(double along, double across) => new(
         (long)Math.Round((_a.U * along) + (_b.U * across)), (long)Math.Round((_a.V * along) + (_b.V * across)));
@@ -142,11 +134,11 @@ internal sealed class BoxTies
         for (var i = 0; i < _ring.Count; i++)
         {
             var (p, q) = (_ring[i], _ring[(i + 1) % _ring.Count]);
-            var (dp, dq) = (Dot(p, a) - at, Dot(q, a) - at);
+            var (dp, dq) = (Axis.Along(p, a) - at, Axis.Along(q, a) - at);
             if (dp < 0 != dq < 0)
             {
                 var share = dp / (dp - dq);
-                var across = Dot((p.U + ((q.U - p.U) * share), p.V + ((q.V - p.V) * share)), b);
+                var across = Axis.Along((p.U + ((q.U - p.U) * share), p.V + ((q.V - p.V) * share)), b);
                 (from, to) = (Math.Min(from, across), Math.Max(to, across));
             }
         }

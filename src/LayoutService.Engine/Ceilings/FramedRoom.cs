@@ -180,7 +180,7 @@ public sealed class FramedRoom
             .ToList();
         openings.Sort(PoseKeys.Compare);
         openings.ForEach(key.AddRange);
-        foreach (var edge in survey.Room.Walls.Where(w => w.Value == WallKind.Open).Select(w => new[] { survey.Room.Outline[w.Key], survey.Room.Outline[(w.Key + 1) % survey.Room.Outline.Count] })
+        foreach (var edge in survey.Room.OpenEdges.Select(e => new[] { survey.Room.Outline[e], survey.Room.Outline[(e + 1) % survey.Room.Outline.Count] })
             .Select(ends => ends.Select(frame.In).Select(p => (p.U, p.V)).Order().ToList()).OrderBy(ends => ends[0]).ThenBy(ends => ends[1]))
         {
             key.AddRange(edge.SelectMany(p => new[] { p.U, p.V }));

@@ -30,14 +30,17 @@ public static class RoomEdges
 
     /// <summary>True for an edge of the outline without a wall, or one that such an edge goes on from in line.</summary>
     public static bool IsOpenEdge(this FramedRoom room, int source) =>
-        source >= 0 && room.Survey.Room.Walls.Count > 0 && room.InLine(source).Any(e => room.Survey.Room.Walls.TryGetValue(e, out var kind) && kind == WallKind.Open);
+        source >= 0 && room.Survey.Room.Walls.Count > 0 && room.InLine(source).Any(e => room.IsOf(e, WallKind.Open));
 
     /// <summary>True for an edge that shows and is beaded: of a stair or well, or one without a wall.</summary>
     public static bool Shows(this FramedRoom room, int source) => room.IsWell(source) || room.IsOpenEdge(source);
 
     /// <summary>True where no wall stands that a ledger or a nailer could be fastened to.</summary>
     public static bool HoldsNothing(this FramedRoom room, int source) =>
-        room.IsOpenEdge(source) || (source >= 0 && room.Survey.Room.Walls.TryGetValue(source, out var kind) && kind == WallKind.Later);
+        room.IsOpenEdge(source) || room.IsOf(source, WallKind.Later);
+
+    /// <summary>True for an edge of the outline at which a wall of this kind stands.</summary>
+    public static bool IsOf(this FramedRoom room, int edge, WallKind kind) => room.Survey.Room.Walls.TryGetValue(edge, out var stands) && stands == kind;
 
     /// <summary>True for the edge of an opening.</summary>
     public static bool IsOpening(this FramedRoom room, int source) => source < 0 && source >= -room.OpeningRings.Count;

@@ -61,8 +61,8 @@ public sealed record Survey
     /// <summary>From the underside of the joists down to the back of the ceiling's board: an old ceiling that stays, and the straps.</summary>
     public Length JoistToBoard => Room.Through + Strapping.Depth;
 
-    /// <summary>What a board screw goes through between the board and the wood that it is screwed to: an old ceiling where there are no straps.</summary>
-    public Length BehindBoard => Strapping.Direct ? Room.Through : Length.Zero;
+    /// <summary>What a board screw goes through between the board and the wood that it is screwed to.</summary>
+    public Length BehindBoard => Strapping.BehindBoard(Room.Through);
 
     public IReadOnlyList<FixtureWish> Fixtures { get; init; } = [];
 
@@ -89,6 +89,9 @@ public sealed record RoomSurvey
 
     /// <summary>What stands at the edges, by their number in the outline; those not said are left out.</summary>
     public IReadOnlyDictionary<int, WallKind> Walls { get; init; } = new Dictionary<int, WallKind>();
+
+    /// <summary>Edges of the outline without a wall, rising.</summary>
+    public IEnumerable<int> OpenEdges => Walls.Where(w => w.Value == WallKind.Open).Select(w => w.Key).Order();
 
     /// <summary>Heights from the floor as it is now up to the underside of the joists.</summary>
     public IReadOnlyList<HeightReading> Heights { get; init; } = [];
@@ -188,6 +191,9 @@ public sealed record StrappingWish
 
     /// <summary>How far the straps bring the board below the joists; zero without straps.</summary>
     public Length Depth => Direct ? Length.Zero : Thickness;
+
+    /// <summary>What of an old ceiling board screws go through: all of it where the board is screwed to the joists, nothing under straps.</summary>
+    public Length BehindBoard(Length old) => Direct ? old : Length.Zero;
 
     public string? SizeName { get; init; }
 

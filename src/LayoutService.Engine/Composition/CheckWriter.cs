@@ -90,7 +90,7 @@ public static class CheckWriter
                 ConcealedArea = decimal.Round((decimal)sheets.OfLayer(1).Pieces.Sum(p => p.AreaSquareMetres), 3),
             },
             WallsLined = survey.Room.OutlineOnFinish,
-            OpenEdges = [.. Composition.OpenEdges.Of(survey).Select(room.EdgeId)],
+            OpenEdges = [.. survey.Room.OpenEdges.Select(room.EdgeId)],
             Existing = survey.Room.Existing,
             OldCeilingOpened = survey.Room.Through > Length.Zero ? [.. OldCeilingSteps.Wood(strapping, boxes)] : [],
             ExistingMassPerArea = ExistingMass(survey.Room.Existing),

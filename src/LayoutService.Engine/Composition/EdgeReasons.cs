@@ -9,7 +9,7 @@ internal static class EdgeReasons
     /// <param name="sources">Edges; those of openings, bulkheads and partitions are passed over.</param>
     public static IEnumerable<Reason> Of(FramedRoom room, IReadOnlyList<int> sources)
     {
-        var edges = sources.Where(s => s >= 0).SelectMany(room.InLine).Distinct().ToLookup(e => room.Survey.Room.Walls.TryGetValue(e, out var kind) && kind == WallKind.Open, room.EdgeId);
+        var edges = sources.Where(s => s >= 0).SelectMany(room.InLine).Distinct().ToLookup(e => room.IsOf(e, WallKind.Open), room.EdgeId);
         var ids = edges[false].ToLookup(id => id.StartsWith('W'));
         if (edges[true].Any())
         {

@@ -50,7 +50,7 @@ internal sealed class NailerWriter(FramedRoom room, CutLumber cut, IReadOnlyList
             nailer.CarriesJoint ? [reason] : [reason, .. where.Of.Count > 0 ? [where] : Array.Empty<Reason>(), .. AtLine(nailer)])
         {
             Masonry = nailer is { Role: NailerRole.Ledger or NailerRole.WallNailer, For: null }
-                && _room.Survey.Room.Walls.TryGetValue(nailer.Source, out var wall) && wall == WallKind.Concrete,
+                && _room.IsOf(nailer.Source, WallKind.Concrete),
         };
     }
 

@@ -8,11 +8,8 @@ namespace LayoutService.Engine.Composition;
 /// <summary>Edges of the outline without a wall, and the bead along each as far as the board reaches it.</summary>
 internal static class OpenEdges
 {
-    /// <summary>Their numbers in the outline, rising.</summary>
-    public static IEnumerable<int> Of(Survey survey) => survey.Room.Walls.Where(w => w.Value == WallKind.Open).Select(w => w.Key).Order();
-
     /// <summary>In the order of the outline's edges, then along each as the board's edges lie.</summary>
-    public static IReadOnlyList<EdgeBead> Beads(FramedRoom room) => [.. Of(room.Survey).SelectMany(edge => room.Board.Edges
+    public static IReadOnlyList<EdgeBead> Beads(FramedRoom room) => [.. room.Survey.Room.OpenEdges.SelectMany(edge => room.Board.Edges
         .Where(e => e.Source >= 0 && room.InLine(e.Source).Contains(edge))
         .Select(e => Shared(e, room.Outline[edge], room.Outline[(edge + 1) % room.Outline.Count]))
         .OfType<(Uv From, Uv To)>()

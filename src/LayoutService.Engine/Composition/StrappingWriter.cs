@@ -13,12 +13,10 @@ public sealed class StrappingWriter
     private readonly CutLumber _cut;
     private readonly long _half;
     private readonly int[] _firstRun;
-    /// <summary>How far two rows must run side by side for two spacer blocks between them. Common practice, no source.</summary>
-    private const long LeastBeside = 600 * Length.PerMillimetre;
-
     private readonly int?[] _before;
     private readonly List<(int Run, RunPiece Piece)>[] _pieces;
     private readonly string[] _joistNames;
+    private readonly RowReasons _reasons;
     private readonly Dictionary<(int Run, int Piece), CutStick> _sticks = [];
 
     public StrappingWriter(FramedRoom room, ChosenCeiling chosen, CutLumber cut)
@@ -36,6 +34,7 @@ public sealed class StrappingWriter
         }
 
         LinesInOrder = order;
+        _reasons = new RowReasons(room, chosen, cut, RowIds);
         _before = Befores();
         _firstRun = FirstRuns();
         _pieces = [.. Enumerable.Range(0, chosen.Lines.Count).Select(PiecesOf)];
@@ -80,7 +79,7 @@ public sealed class StrappingWriter
             Rows = rows,
             Direct = _chosen.BoardRoom is not null,
             Nailers = new NailerWriter(_room, _cut, NailerIds, RowIds).Write(_sticks),
-            Spacers = Spacers(),
+            Spacers = [.. RowSpacers.Between(Pairs(), _chosen.Rules.Face)],
             Crossings = [.. LinesInOrder.SelectMany(l => Crossings(l).Concat(BlockCrossings(l)))],
             Scabs = Scabs(),
             Fastening = _chosen.BoardRoom is null ? StrapFastening.Usual : StrapFastening.Direct,
@@ -154,7 +153,7 @@ public sealed class StrappingWriter
             Short = !_chosen.Lines[line].Through,
             Marks = Marks(line, pieces),
             SpacingBefore = before is { } b ? new Length(AtOut(line) - AtOut(b)) : null,
-            Reasons = Reasons(line, before, buttsOnLine),
+            Reasons = _reasons.Of(line, before, buttsOnLine.GetValueOrDefault(line)),
             Pieces = pieces,
         };
     }
@@ -184,75 +183,6 @@ public sealed class StrappingWriter
         }
 
         return found;
-    }
-
-    private List<Reason> Reasons(int line, int? before, IReadOnlyDictionary<int, List<string>> buttsOnLine)
-    {
-        var reasons = new List<Reason>();
-        var at = _chosen.Lines[line].At;
-        var walls = _chosen.WallRows.Where(w => w.At == at && (_chosen.Lines[line].Serves is null || _chosen.Lines[line].Serves == w)).SelectMany(w => w.Sources).Distinct().ToList();
-        if (walls.Any(s => s >= 0))
-        {
-            reasons.AddRange(EdgeReasons.Of(_room, walls));
-        }
-
-        var faces = walls.Select(_room.BulkheadAt).OfType<BulkheadSolid>().Where(b => !b.Wish.BoardedAbove).Select(b => b.Id).Distinct().ToList();
-        if (faces.Count > 0)
-        {
-            reasons.Add(new Reason("bulkhead", faces, "tight_to_bulkhead", "Carries the board's edge along the bulkhead's face."));
-        }
-
-        var beside = walls.Select(_room.PartitionAt).OfType<FramedPartition>().Distinct().ToLookup(p => p.Stands, p => p.Wish.Id);
-        if (beside[false].Any())
-        {
-            reasons.Add(new Reason("partition", [.. beside[false]], "over_partition", "Half over the partition's plate, which is screwed up into it, and half beside it for the board's edge."));
-        }
-
-        faces = [.. beside[true]];
-        if (faces.Count > 0)
-        {
-            reasons.Add(new Reason("partition", faces, "tight_to_partition", "Tight to the partition, which stands before the straps."));
-        }
-
-        faces = [.. _room.Solids.Where(b => BulkheadLines.Under(b, _chosen.Lines[line], _half)).Select(b => b.Id)];
-        if (faces.Count > 0)
-        {
-            reasons.Add(new Reason("bulkhead", faces, "carries_bulkhead", "The bulkhead below the board is screwed to it."));
-        }
-
-        if (walls.Any(IsOpening))
-        {
-            reasons.Add(new Reason("opening", [.. walls.Where(IsOpening).Select(s => _room.Survey.Room.Openings[-s - 1].Id)], "tight_to_opening", "Carries the board's edge at the opening."));
-        }
-
-        var met = _chosen.Lines[line].Stretches
-            .SelectMany(s => new[] { s.LowEnd == StretchEnd.Opening ? s.LowSource : 0, s.HighEnd == StretchEnd.Opening ? s.HighSource : 0 })
-            .Where(s => s < 0)
-            .Distinct()
-            .Select(s => _room.Survey.Room.Openings[-s - 1].Id)
-            .ToList();
-        if (met.Count > 0)
-        {
-            reasons.Add(new Reason("opening", met, "cut_at_opening", "Cut in two by this opening; moving clear of it would cost a row or leave the board unsupported."));
-        }
-
-        if (_chosen.Lines[line].Stretches.Any(s => s.LowEnd == StretchEnd.Fixture))
-        {
-            var holes = _cut.Nailers.Where(n => n.Role == NailerRole.Header && n.Lines.Contains(line)).SelectMany(n => n.For!).Distinct().ToList();
-            reasons.Add(new Reason("fixture", holes, "trimmed_at_hole", "Trimmed round this hole, with headers; moving clear of it would cost a row or leave the board unsupported."));
-        }
-
-        if (buttsOnLine.TryGetValue(line, out var butts))
-        {
-            reasons.Add(new Reason("butt", butts, "backs_butt", "Backs the butt ends of these sheets."));
-        }
-
-        if (reasons.Count == 0 || (reasons.All(r => r.Code is "backs_butt" or "cut_at_opening" or "trimmed_at_hole") && _chosen.Lines[line].Through))
-        {
-            reasons.Add(new Reason("spacing", before is { } b ? [RowIds[b]] : [], "within_spacing", "Keeps the distance between rows within the limit."));
-        }
-
-        return reasons;
     }
 
     private RowPiece Piece(int line, int run, RunPiece piece, string id, IReadOnlyDictionary<(int, RunPiece), string> stockOf)
@@ -291,32 +221,9 @@ public sealed class StrappingWriter
         return new Bevel(decimal.Round((decimal)degrees, 1), new Length(stretch.LongPoint(high, _half)), longUp ? "far" : "near");
     }
 
-    private bool IsOpening(int source) => _room.IsOpening(source);
-
-    private List<Spacer> Spacers()
-    {
-        var gaps = new SortedDictionary<long, List<string>>();
-        foreach (var line in LinesInOrder)
-        {
-            if (_before[line] is { } before && SideBySide(line, before))
-            {
-                var gap = AtOut(line) - AtOut(before) - _chosen.Rules.Face;
-                if (!gaps.TryGetValue(gap, out var between))
-                {
-                    gaps[gap] = between = [];
-                }
-
-                between.Add(RowIds[before]);
-                between.Add(RowIds[line]);
-            }
-        }
-
-        return [.. gaps.OrderByDescending(g => g.Value.Count).ThenByDescending(g => g.Key).Select(g => new Spacer(new Length(g.Key), [.. g.Value.Distinct()]))];
-    }
-
-    // two blocks bear on both rows: side by side for 600 mm at least, else marks alone must do
-    private bool SideBySide(int line, int before) => _chosen.Lines[line].Stretches
-        .Sum(a => _chosen.Lines[before].Stretches.Sum(b => Math.Max(0, Math.Min(a.Across.Hi, b.Across.Hi) - Math.Max(a.Across.Lo, b.Across.Lo)))) >= LeastBeside;
+    // rows with the nearest before each that lies beside it
+    private IEnumerable<SpacedRows> Pairs() => LinesInOrder.Where(line => _before[line] is not null).Select(line => (Line: line, Before: _before[line]!.Value))
+        .Select(p => new SpacedRows(_chosen.Lines[p.Before], _chosen.Lines[p.Line], RowIds[p.Before], RowIds[p.Line], AtOut(p.Line) - AtOut(p.Before)));
 
     private IEnumerable<Crossing> Crossings(int line)
     {

@@ -28,10 +28,13 @@ public sealed record SheetPlan
 
     public required IReadOnlyList<string> StartWalls { get; init; }
 
-    /// <summary>Corner bead along the edges of stairs and wells.</summary>
+    /// <summary>Corner bead along edges without a wall.</summary>
     public IReadOnlyList<EdgeBead> EdgeBeads { get; init; } = [];
 
-    /// <summary>Bead round stairs and wells.</summary>
+    /// <summary>Its length in all.</summary>
+    public Length EdgeBeadLength => EdgeBeads.Aggregate(Length.Zero, (sum, bead) => sum + bead.Length);
+
+    /// <summary>Corner bead along the edges of stairs and wells.</summary>
     public IReadOnlyList<WellBead> WellBeads { get; init; } = [];
 
     /// <summary>How many layers there are; 1 without any pieces.</summary>

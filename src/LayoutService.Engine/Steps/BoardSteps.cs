@@ -146,7 +146,7 @@ internal static class BoardSteps
 
         if (sheets.EdgeBeads.Count > 0)
         {
-            var (edges, run) = (StepList.Names(sheets.EdgeBeads.Select(b => b.WallId).Distinct()), trade.Of(sheets.EdgeBeads.Aggregate(Length.Zero, (sum, bead) => sum + bead.Length)));
+            var (edges, run) = (StepList.Names(sheets.EdgeBeads.Select(b => b.WallId).Distinct()), trade.Of(sheets.EdgeBeadLength));
             list.Add(
                 Sentence.Of(
                     "bead-open-edges",

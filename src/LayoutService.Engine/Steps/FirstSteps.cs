@@ -58,7 +58,7 @@ internal static class FirstSteps
             joists.Members.Select(joist => new Touch(TouchKinds.Joist, joist.Id)));
     }
 
-    /// <summary>Walls that come after the ceiling: their lines stand in for them until then.</summary>
+    /// <summary>Edges without a wall, and walls that come after the ceiling: their lines stand in for them.</summary>
     public static void LaterWalls(StepList list, IReadOnlyList<WallLine> walls, JoistPlan joists)
     {
         if (StepList.Names(walls.Where(wall => wall.Kind == WallKind.Open).Select(wall => wall.Id)) is { Length: > 0 } open)

@@ -74,7 +74,7 @@ internal static class BoxLines
     private static Need Bead(TakeoffFacts facts)
     {
         var wells = facts.Sheets.WellBeads;
-        var open = facts.Sheets.EdgeBeads.Aggregate(Length.Zero, (sum, bead) => sum + bead.Length);
+        var open = facts.Sheets.EdgeBeadLength;
         var boxed = facts.Bulkheads.Bulkheads.SelectMany(b => b.Beads).Aggregate(Length.Zero, (sum, t) => sum + t.Length);
         return Run(
             facts, TakeoffCodes.CornerBead, "Corner bead", wells.Aggregate(boxed + open, (sum, bead) => sum + bead.Length),

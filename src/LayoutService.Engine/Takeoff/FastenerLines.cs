@@ -82,7 +82,7 @@ internal static class FastenerLines
     /// <summary>Each layer of board has its own screws, as long as all the board under them asks for.</summary>
     private static IEnumerable<Need> Boards(TakeoffFacts facts) =>
         facts.Sheets.Pieces
-            .GroupBy(piece => ScrewLengths.ForBoard((facts.SheetWish.Thickness * piece.Layer) + (facts.StrappingWish.Direct ? facts.Through : Length.Zero), facts.Ruleset))
+            .GroupBy(piece => ScrewLengths.ForBoard((facts.SheetWish.Thickness * piece.Layer) + facts.StrappingWish.BehindBoard(facts.Through), facts.Ruleset))
             .OrderBy(group => group.Key.Length)
             .Select(group => new Need
             {

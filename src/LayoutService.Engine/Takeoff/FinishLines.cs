@@ -43,7 +43,7 @@ internal static class FinishLines
     private static Need Tape(TakeoffFacts facts, PriceBook prices)
     {
         var imperial = facts.Units == UnitSystem.Imperial;
-        var length = facts.Sheets.EdgeBeads.Aggregate(FaceJoints(facts) + facts.Sheets.PerimeterLength, (sum, bead) => sum - bead.Length)
+        var length = FaceJoints(facts) + facts.Sheets.PerimeterLength - facts.Sheets.EdgeBeadLength
             + facts.Bulkheads.Bulkheads.SelectMany(b => b.InsideCorners).Aggregate(Length.Zero, (sum, t) => sum + t.Length);
         return new Need
         {

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using LayoutService.Auditor;
@@ -10,7 +9,7 @@ namespace LayoutService.Api.Tests.Auditing;
 /// <summary>Seeded orders of several rooms, recomputed by the auditor. AUDIT_ROOMS sets how many (a fortieth of it; 50 when it is not set).</summary>
 public sealed class AuditedJobsTests(Service service) : IClassFixture<Service>
 {
-    private static int Count => int.TryParse(Environment.GetEnvironmentVariable("AUDIT_ROOMS"), NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n / 40 : 50;
+    private static int Count => AuditedAnswers.Count(50, part: 40);
 
     [Fact]
     public async Task Every_order_is_pooled_and_the_auditor_finds_nothing()

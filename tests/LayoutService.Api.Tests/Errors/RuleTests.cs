@@ -3,7 +3,6 @@ namespace LayoutService.Api.Tests.Errors;
 /// <summary>Each rule of a request, with its whole sentence.</summary>
 public class RuleTests(Service service) : IClassFixture<Service>
 {
-
     [Theory]
     [InlineData("room.outline", "[[0,0],[3600,3000],[3600,0],[0,3000]]", "#/room/outline/2 outline_crosses_itself: The edge from this corner meets the edge from corner 0; an outline does not cross or touch itself.")]
     [InlineData("room.outline", "[[0,0],[3600,0],[3600,0],[0,3000]]", "#/room/outline/2 outline_corner_repeated: This corner is the same place as the one before it.")]

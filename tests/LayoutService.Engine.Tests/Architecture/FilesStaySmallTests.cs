@@ -10,9 +10,6 @@ public sealed class FilesStaySmallTests
         // one linear program: its rows, its two kinds of columns and the bound that is read from its prices
         ["src/LayoutService.Engine/Cutting/LengthRelaxation.cs"] = 350,
 
-        // one pass gives rows, pieces, marks, joints and nailers their ids, which refer to each other
-        ["src/LayoutService.Engine/Composition/StrappingWriter.cs"] = 400,
-
         // the chain over courses, its stagger tables and the bettering of one course read the same options
         ["src/LayoutService.Engine/Sheets/SheetSearch.cs"] = 350,
     };

@@ -57,9 +57,8 @@ public sealed class AuditedRoomsTests(Service service) : IClassFixture<Service>
     {
         var planned = await AuditedAnswers.AssertCleanAsync(service, Enumerable.Range(1, Count / 4), seed => PartitionedRooms.Of(Rooms.Next(seed), seed, top, askew: true),
             refused => refused.Contains("rows_do_not_fit", StringComparison.Ordinal));
-        // seed 141 is left out: a hole told as in conflict with a seam reaches 5.5 mm past it and is listed on both boards, which the auditor does not see; not settled
         planned += await AuditedAnswers.AssertCleanAsync(
-            service, Enumerable.Range(1, top == "joists" ? Count / 8 : 0).Except([141]), seed => DirectRooms.Of(PartitionedRooms.Of(Rooms.Next(seed), seed, top, askew: true)),
+            service, Enumerable.Range(1, top == "joists" ? Count / 8 : 0), seed => DirectRooms.Of(PartitionedRooms.Of(Rooms.Next(seed), seed, top, askew: true)),
             refused => refused.Contains("sheets_do_not_reach", StringComparison.Ordinal));
         Assert.True(planned > Count / 40, $"{planned} of {Count / 4} rooms had a place for one");
     }

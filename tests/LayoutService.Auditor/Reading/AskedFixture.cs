@@ -23,7 +23,7 @@ public sealed class AskedFixture
         Round = cutout.Member("diameter") is not null;
         Width = (cutout.Member("diameter") ?? cutout.Member("width")).Length(unit)!.Value;
         Height = (cutout.Member("diameter") ?? cutout.Member("height")).Length(unit)!.Value;
-        var (cos, sin) = (Math.Abs(Math.Cos(room.Frame.Degrees * Math.PI / 180)), Math.Abs(Math.Sin(room.Frame.Degrees * Math.PI / 180)));
+        var (cos, sin) = (Math.Abs(room.Frame.Along.X), Math.Abs(room.Frame.Along.Y));
         HalfU = (Round ? Width : (Width * cos) + (Height * sin)) / 2;
         HalfV = (Round ? Width : (Width * sin) + (Height * cos)) / 2;
         var (inches, millimetres) = Kind switch

@@ -43,6 +43,9 @@ public sealed class Frame
     /// <summary>Angle of the joists' direction from +x, in [0, 180).</summary>
     public double Degrees { get; }
 
+    /// <summary>Unit vector that along counts in.</summary>
+    public (double X, double Y) Along => (alongX, alongY);
+
     public Uv At(double x, double y) => new((x * alongX) + (y * alongY) - lowU, (x * acrossX) + (y * acrossY) - lowV);
 
     public (double X, double Y) Back(Uv p) =>

@@ -103,6 +103,18 @@ public static class Findings
             Sentence.Of("shorter_pieces", "Allow shorter pieces, or joints by scab or block between joists."),
         ]);
 
+    public static Finding RowsOfOnePiece(IReadOnlyList<string> rows, string longest) => new(
+        Sentence.Of(
+            "side_lap_leaves_row",
+            $"These rows are longer than the longest strap that can be used, {longest}, and may be joined by side lap only. A side lap puts the strap beyond it "
+            + "a face off the row's line, away from the wall or the butt that the row is there for.",
+            ("longest", longest)),
+        rows,
+        [
+            Sentence.Of("other_joints", "Allow joints on joists, by scab or by block as well."),
+            Sentence.Of("longer_stock", "Offer a longer strap, or let a longer one be handled."),
+        ]);
+
     public static Finding OutOfStock(string use) => new(
         Sentence.Of("out_of_stock", $"The quantities given are not enough to cut every piece of the {use}.", ("use", use)),
         [use],

@@ -221,6 +221,12 @@ public sealed class LumberCut(FramedRoom room)
 
     private Finding WhyNoWay(IReadOnlyList<StrapLine> lines, IReadOnlyList<StrapRun> runs, IReadOnlyList<int> without, Func<long, string> say, long longest)
     {
+        List<string> rows = [.. without.Select(w => $"row at {say(lines[runs[w].Line].At)}").Distinct()];
+        if (_wish.JointsAllowed == JointStyles.SideLap)
+        {
+            return Findings.RowsOfOnePiece(rows, say(longest));
+        }
+
         long bay = 0;
         foreach (var run in without.Select(w => runs[w]))
         {
@@ -230,6 +236,6 @@ public sealed class LumberCut(FramedRoom room)
             }
         }
 
-        return Findings.StockTooShort([.. without.Select(w => $"row at {say(lines[runs[w].Line].At)}").Distinct()], say(bay), say(longest));
+        return Findings.StockTooShort(rows, say(bay), say(longest));
     }
 }

@@ -84,9 +84,12 @@ internal static class StrappingMapping
             return JointStyles.OnJoist;
         }
 
-        if (words.Any(w => w is JointWord.SideLap))
+        if (words.Contains(JointWord.SideLap))
         {
-            assumed.Note("#/strapping/jointsAllowed", "on-joist, scab, block", "Joints by side lap are allowed but not laid so far; only the others of the set are.");
+            var others = words.Where(w => w != JointWord.SideLap).Select(w => Words.Text(w)).ToList();
+            assumed.Note("#/strapping/jointsAllowed", others.Count == 0 ? "none" : string.Join(", ", others),
+                "A side lap puts the strap beyond it a face off the row's line, away from the wall or the butt that it was laid for: "
+                + (others.Count == 0 ? "each row is laid in one piece." : "the other joints of the set are made."));
         }
 
         return words.Aggregate(default(JointStyles), (all, word) => all | word switch

@@ -16,6 +16,7 @@ internal static class SurveyMapping
         var ruleset = assumed.Word(
             "#/ruleset", "The ruleset", request.Ruleset, UsualRuleset(assumed.Imperial));
         var effort = assumed.Word("#/effort", "The effort", request.Effort, EffortWord.Quick);
+        NoteLanguage(request.Language, assumed);
         var survey = new Survey
         {
             Units = assumed.Imperial ? UnitSystem.Imperial : UnitSystem.Metric,
@@ -38,6 +39,15 @@ internal static class SurveyMapping
             RuleOverrides = (request.Rules ?? []).ToDictionary(r => r.Id!, r => r.Value!.Value),
         };
         return new(survey, assumed.Made, request.Reference);
+    }
+
+    // the lookup of RFC 4647, section 3.4: what there is nothing for gets the default, which is English
+    private static void NoteLanguage(string? asked, Assumptions assumed)
+    {
+        if (asked is not null && !asked.Split('-')[0].Equals("en", StringComparison.OrdinalIgnoreCase))
+        {
+            assumed.Note("#/language", "en", $"There are no texts in {asked}; they are in English. Codes and figures are the same in every language.");
+        }
     }
 
     // Rows between butts, where the caller set that rule.

@@ -18,7 +18,8 @@ public sealed record PlanRequest
     /// <summary>Rule values that the caller sets instead of the published or usual ones.</summary>
     public IReadOnlyList<RuleRequest>? Rules { get; init; }
 
-    /// <summary>Language of texts (BCP 47). Only English so far. Codes and numbers do not depend on it.</summary>
+    /// <summary>Language of texts (BCP 47). A language that there are no texts in gets English, and `assumed` says so. Codes and numbers do not
+    /// depend on it.</summary>
     public string? Language { get; init; }
 
     /// <summary>How hard to search for a cheap cut plan. Default `quick`.</summary>

@@ -20,7 +20,8 @@ public sealed record StrappingRequest
 
     /// <summary>
     /// How strap ends may meet. Default on a joist only. A joint on a block between joists is made where the row cannot be pieced by the
-    /// others of the set; `side-lap` is taken and not laid yet.
+    /// others of the set. A side lap puts the strap beyond it a face off the row's line, so it is laid nowhere that another joint may be made;
+    /// with `side-lap` alone, every row must be one piece.
     /// </summary>
     public IReadOnlyList<JointWord>? JointsAllowed { get; init; }
 

@@ -21,7 +21,6 @@ internal sealed class RequestRules(IValidator<PlanRequest> bounds)
             faults.Add(failure);
         }
 
-        CheckLanguage(request.Language, faults);
         if (imperial is { } known)
         {
             CheckBetween(request, known, faults);
@@ -49,13 +48,5 @@ internal sealed class RequestRules(IValidator<PlanRequest> bounds)
         BulkheadRules.Check(request, imperial, faults);
         StockRules.CheckSheets(request.Sheets ?? new(), imperial, faults);
         FixtureRequestRules.Check(request, imperial, faults);
-    }
-
-    private static void CheckLanguage(string? language, FaultList faults)
-    {
-        if (language is not null && faults.Sound("#/language") && !language.Split('-')[0].Equals("en", StringComparison.OrdinalIgnoreCase))
-        {
-            faults.Add("#/language", "not_planned_yet", "Texts are in English only so far; leave out language, or send en.");
-        }
     }
 }

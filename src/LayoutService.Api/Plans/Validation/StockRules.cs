@@ -81,11 +81,6 @@ internal static class StockRules
                 faults.Add($"#/strapping/jointsAllowed/{Number(i)}", "word_repeated", "This word stands in the set already.");
             }
         }
-
-        if (seen.Count > 0 && seen.All(word => word == JointWord.SideLap))
-        {
-            faults.Add("#/strapping/jointsAllowed", "not_planned_yet", "Joints by side lap are not laid so far; allow on-joist, scab or block as well.");
-        }
     }
 
     private static void CheckLongEnough(StrappingRequest wish, Length least, Length trim, Assumptions assumed, FaultList faults)

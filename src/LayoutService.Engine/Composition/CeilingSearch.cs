@@ -92,7 +92,7 @@ public sealed class CeilingSearch
     {
         var found = new List<(ChosenCeiling Made, SheetSearch Search, int[] Choice)>();
         var settings = new Dictionary<SheetSearch, (CourseOptions Options, LayoutCosting Costing)>();
-        foreach (var division in CourseLines.Offer(_room, _prices, budget.Divisions))
+        foreach (var division in budget.Stepped ? SteppedCourses.Offer(_room, _prices, budget.Divisions) : CourseLines.Offer(_room, _prices, budget.Divisions))
         {
             var runs = CourseRuns.Of(_room, division);
             var costing = new LayoutCosting(_room, _pricing.Cost(division.SheetWidth), _prices, _weights, division, runs);
@@ -124,6 +124,11 @@ public sealed class CeilingSearch
                     }
                 }
             }
+        }
+
+        if (found.Count == 0 && budget.Stepped)
+        {
+            return (null, Findings.SheetsDoNotReach());
         }
 
         if (found.Count == 0)

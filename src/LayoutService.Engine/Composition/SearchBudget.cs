@@ -6,19 +6,21 @@ namespace LayoutService.Engine.Composition;
 /// How many candidates of each kind the joint search looks at; counted, so that one request has one answer everywhere.
 /// The best <see cref="Carried"/> are laid again with their offcuts carried along, and <see cref="Improved"/> of the best layouts are then bettered course by course, with so many costings each.
 /// Over the rows of the best <see cref="Freed"/> the board is then laid anew with butts anywhere, in a beam so wide, and the best <see cref="Cut"/> of all are cut truly.
+/// One that is <see cref="Stepped"/> looks at divisions with a narrow course in the field (see <c>SteppedCourses</c>).
 /// A budget past the first is spent only on board in at most <see cref="MostRuns"/> runs: what it costs grows faster than they do.
 /// </summary>
-public sealed record SearchBudget(int Divisions, int Lattices, int Patterns, int Carried, int Improved, int Costings, int Freed, int Beam, int Cut, int MostRuns)
+public sealed record SearchBudget(int Divisions, int Lattices, int Patterns, int Carried, int Improved, int Costings, int Freed, int Beam, int Cut, int MostRuns, bool Stepped = false)
 {
     private static readonly SearchBudget Quick = new(3, 5, 8, 15, 2, 12, 2, 8, 4, 60);
     private static readonly SearchBudget Wide = new(10, 5, 8, 30, 2, 12, 10, 24, 12, 60);
-    private static readonly SearchBudget Wider = new(10, 15, 8, 90, 2, 12, 20, 60, 24, 60);
     private static readonly SearchBudget Widest = new(10, 15, 8, 90, 2, 12, 10, 400, 60, 60);
+    private static readonly SearchBudget Stepping = new(10, 5, 8, 30, 2, 12, 10, 40, 24, 60, true);
+    private static readonly SearchBudget SteppingWidest = new(20, 15, 8, 90, 2, 12, 20, 200, 60, 60, true);
     private static readonly SearchBudget Thorough = new(10, 40, 30, 400, 12, 400, 20, 200, 60, 60);
 
     /// <summary>What is spent on any room at an effort.</summary>
     public static SearchBudget For(Effort effort) => effort == Effort.Quick ? Quick : Thorough;
 
     /// <summary>What is spent one after the other at an effort while the sheets stay dear.</summary>
-    public static IReadOnlyList<SearchBudget> Rounds(Effort effort) => effort == Effort.Quick ? [Quick, Wide, Wider] : [Thorough, Widest];
+    public static IReadOnlyList<SearchBudget> Rounds(Effort effort) => effort == Effort.Quick ? [Quick, Wide, Stepping, SteppingWidest] : [Thorough, SteppingWidest, Widest];
 }

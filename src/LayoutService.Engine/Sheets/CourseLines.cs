@@ -30,43 +30,12 @@ public static class CourseLines
 
     public static List<CourseDivision> Offer(FramedRoom room, StockPrices prices, int most)
     {
-        var board = room.Board;
-        var (low, high) = (board.LowV, board.HighV);
         var offered = new List<(CourseDivision Division, double Use)>();
         var use = new CourseUse(room);
         foreach (var width in room.Survey.Sheets.Stock.Select(s => s.Width.Units).Distinct().OrderDescending())
         {
-            var firsts = new List<long> { low + width, low + Remainder(high - low, width) };
-            var count = ((high - low) + width - 1) / width;
-            var rip = (high - low) - ((count - 1) * width);
-            if (count >= 2)
-            {
-                firsts.Add(room.SnapDownAcross(low + ((rip + width) / 2)));
-            }
-
-            foreach (var edge in board.Edges.Where(e => e.Parallel && e.From.V != low && e.From.V != high))
-            {
-                firsts.Add(low + Remainder(edge.From.V - low, width));
-            }
-
-            foreach (var ring in room.OpeningRings)
-            {
-                firsts.Add(room.SnapDownAcross(low + Remainder(((ring.Min(c => c.V) + ring.Max(c => c.V)) / 2) - low, width)));
-            }
-
-            firsts.AddRange(room.CourseBreaks.Select(at => low + Remainder(at - low, width)));
-
-            // a rip of the least width, or one of which a sheet gives two, at each wall along the joists
-            foreach (var level in board.Edges.Where(e => e.Parallel).Select(e => e.From.V).Append(low).Append(high).Distinct().Order().ToList())
-            {
-                foreach (var strip in new[] { LeastRip, width / 2 })
-                {
-                    firsts.Add(room.SnapUpAcross(low + Remainder(level + strip - low, width)));
-                    firsts.Add(room.SnapDownAcross(low + Remainder(level - strip + width - low, width)));
-                }
-            }
-
-            var divided = firsts.Where(f => f > low).Distinct().Select(first => Divide(room, width, first)).ToList();
+            var firsts = Firsts(room, width);
+            var divided = firsts.ConvertAll(first => Divide(room, width, first));
             if (room.KeepOuts.Any && divided.TrueForAll(d => d.Holes.Firm + d.Holes.Soft > 0))
             {
                 divided.AddRange(BesideHoles(room, width).Except(firsts).Select(first => Divide(room, width, first)));
@@ -88,6 +57,44 @@ public static class CourseLines
             .Select(x => x.Division)
             .ToList();
         return [.. Plain(offered.ConvertAll(o => o.Division)).Take((most + 1) / 3).Concat(ranked).Distinct().Take(most)];
+    }
+
+    /// <summary>Places worth trying for the first line past the low wall, each once.</summary>
+    internal static List<long> Firsts(FramedRoom room, long width)
+    {
+        var board = room.Board;
+        var (low, high) = (board.LowV, board.HighV);
+        var firsts = new List<long> { low + width, low + Remainder(high - low, width) };
+        var count = ((high - low) + width - 1) / width;
+        var rip = (high - low) - ((count - 1) * width);
+        if (count >= 2)
+        {
+            firsts.Add(room.SnapDownAcross(low + ((rip + width) / 2)));
+        }
+
+        foreach (var edge in board.Edges.Where(e => e.Parallel && e.From.V != low && e.From.V != high))
+        {
+            firsts.Add(low + Remainder(edge.From.V - low, width));
+        }
+
+        foreach (var ring in room.OpeningRings)
+        {
+            firsts.Add(room.SnapDownAcross(low + Remainder(((ring.Min(c => c.V) + ring.Max(c => c.V)) / 2) - low, width)));
+        }
+
+        firsts.AddRange(room.CourseBreaks.Select(at => low + Remainder(at - low, width)));
+
+        // a rip of the least width, or one of which a sheet gives two, at each wall along the joists
+        foreach (var level in board.Edges.Where(e => e.Parallel).Select(e => e.From.V).Append(low).Append(high).Distinct().Order().ToList())
+        {
+            foreach (var strip in new[] { LeastRip, width / 2 })
+            {
+                firsts.Add(room.SnapUpAcross(low + Remainder(level + strip - low, width)));
+                firsts.Add(room.SnapDownAcross(low + Remainder(level - strip + width - low, width)));
+            }
+        }
+
+        return [.. firsts.Where(f => f > low).Distinct()];
     }
 
     // full courses with the widest rips: the fewest slivers, narrow rips and courses of each width in turn
@@ -127,6 +134,13 @@ public static class CourseLines
         }
 
         lines.Add(board.HighV);
+        return Judged(room, width, lines);
+    }
+
+    /// <summary>The division by these lines, walls included, with what is wrong with it.</summary>
+    internal static CourseDivision Judged(FramedRoom room, long width, List<long> lines)
+    {
+        var board = room.Board;
         long slivers = 0, narrow = 0;
         Weigh(lines[1] - lines[0], board.HighU - board.LowU);
         Weigh(lines[^1] - lines[^2], board.HighU - board.LowU);

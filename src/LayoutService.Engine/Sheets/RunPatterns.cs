@@ -96,13 +96,14 @@ internal sealed class RunPatterns(StockPrices prices, long sheetWidth, JointWeig
 
     private void Add(CourseRun run, ButtStand stand, long length, long given, List<RunPattern> found)
     {
-        if (given > 0 && given < ButtPatterns.LeastPiece)
+        // of a given piece that would leave too little beside it so much is laid that the least piece is left
+        if (given > 0 && given < run.Along.Size)
         {
-            return;
+            given = Math.Min(given, run.Along.Size - ButtPatterns.LeastPiece);
         }
 
         var rest = run.Along.Size - given;
-        if (rest < ButtPatterns.LeastPiece)
+        if ((given != 0 && given < ButtPatterns.LeastPiece) || rest < ButtPatterns.LeastPiece)
         {
             return;
         }

@@ -69,7 +69,7 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
                     continue;
                 }
 
-                var cut = PastTwoSupports(at, whole.Across, meet);
+                var cut = ToEdgesThatShow(whole, PastTwoSupports(at, whole.Across, meet));
                 found.Add(whole with
                 {
                     Across = cut,
@@ -117,6 +117,11 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
 
         return found;
     }
+
+    // the edge of a well has wood behind all of it: a strap that would stop less than its face short of one runs on to it
+    private Span ToEdgesThatShow(Stretch whole, Span cut) => new(
+        room.Shows(whole.LowSource) && cut.Lo - whole.Across.Lo < rules.Face ? whole.Across.Lo : cut.Lo,
+        room.Shows(whole.HighSource) && whole.Across.Hi - cut.Hi < rules.Face ? whole.Across.Hi : cut.Hi);
 
     private Span PastTwoSupports(long at, Span whole, Span part)
     {

@@ -13,6 +13,9 @@ internal sealed class BoxBoards(FramedRoom room, BulkheadSolid solid, BulkheadRu
     private const long ScrewsApart = 300 * Length.PerMillimetre;
     private const long ScrewFromEdge = 10 * Length.PerMillimetre;
 
+    // corners on whole units may make a board askew so many units longer than it is
+    private const long Rounding = 4;
+
     public IEnumerable<PlannedBoard> Faces(Side side, IReadOnlyList<double> rungs)
     {
         var height = FaceHeight(side);
@@ -25,7 +28,7 @@ internal sealed class BoxBoards(FramedRoom room, BulkheadSolid solid, BulkheadRu
         var strips = (int)((height + rules.SheetWidth - 1) / rules.SheetWidth);
         for (var k = 0; k + 1 < stops.Count; k++)
         {
-            var length = (long)Math.Round(stops[k + 1] - stops[k]);
+            var length = Whole((long)Math.Round(stops[k + 1] - stops[k]), rules.SheetLength);
             for (var s = 0; s < strips; s++)
             {
                 var width = (height * (s + 1) / strips) - (height * s / strips);
@@ -68,13 +71,16 @@ internal sealed class BoxBoards(FramedRoom room, BulkheadSolid solid, BulkheadRu
                 }
 
                 var ring = patch[0].Outer;
-                var (u, v) = (Extent(ring, a), Extent(ring, b));
+                var (u, v) = (Whole(Extent(ring, a), rules.SheetLength), Whole(Extent(ring, b), rules.SheetWidth));
                 yield return new PlannedBoard(
                     BoardFace.Underside, ring, v, u, (double)Rings.TwiceArea(ring) / 2,
                     Screws(v, u, ties.Count(t => stops[k] <= t && t <= stops[k + 1])));
             }
         }
     }
+
+    // as long or wide as the sheet where it is that but for rounding
+    private static long Whole(long size, long sheet) => size > sheet && size <= sheet + Rounding ? sheet : size;
 
     private static long Extent(IReadOnlyList<Uv> ring, (double U, double V) axis)
     {

@@ -72,7 +72,7 @@ public static class BulkheadSolids
             {
                 if (deeper.Where(d => solids[d].Footprint.Shared(strip) > LeastWidth(solid)).Cast<int?>().FirstOrDefault() is { } whole)
                 {
-                    solids[whole] = solids[whole] with { Footprint = solids[whole].Footprint.Plus(strip).Tidied(places) };
+                    solids[whole] = solids[whole] with { Footprint = solids[whole].Footprint.Plus(strip).Tidied([.. places, .. solids[whole].Footprint.Corners]) };
                     left = left.Minus(solids[whole].Footprint);
                     taken = taken.Plus(solids[whole].Footprint);
                     ceiling = solids[whole].Wish.BoardedAbove ? ceiling : ceiling.Minus(strip);

@@ -7,6 +7,8 @@ namespace LayoutService.Engine.Checks;
 /// <summary>Board span, fasteners and load (NBC 9.29.5; IRC R702.3.5).</summary>
 internal static class BoardChecks
 {
+    private static readonly Citation Asked = new() { Document = "The request", Basis = Basis.SetByCaller, Confidence = Confidence.High };
+
     public static IEnumerable<Check> Of(CheckBench bench)
     {
         var board = bench.Facts.Board;
@@ -41,6 +43,15 @@ internal static class BoardChecks
             yield return bench.Lengths(
                 "layer-seam-offset", CheckComparison.AtLeast, layers.Least, bench.Limit("layer-seam-offset"),
                 layers.Pieces, Sentence.Of("shift_layer", "Offer another sheet width or length, so that the seams of this layer lie off those below it."));
+        }
+
+        if (board.Stagger is { } stagger)
+        {
+            // butts are told as drawn: rounding leaves a unit either way
+            yield return bench.Lengths(
+                "butt-stagger-rows", CheckComparison.AtLeast, stagger.Asked - stagger.Least <= new Length(1) ? Length.Max(stagger.Least, stagger.Asked) : stagger.Least,
+                new(stagger.Asked, Asked), stagger.Pieces,
+                Sentence.Of("less_stagger", "Offer another sheet width or length, or ask for less stagger: an opening that lies wholly inside a course has a butt through it."));
         }
 
         if (bench.Facts.FireRating is { } rating)

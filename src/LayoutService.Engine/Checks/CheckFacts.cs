@@ -138,6 +138,9 @@ public sealed record BoardFacts
     /// <summary>Least distance of seams from those of the layer below beside them, and the pieces that show it; null with one layer.</summary>
     public (Length Least, IReadOnlyList<string> Pieces)? LayerOffset { get; init; }
 
+    /// <summary>The stagger that was asked for butts of neighbouring courses, the least that was found, and the pieces that show it; null when none was asked or no two are neighbours.</summary>
+    public (Length Asked, Length Least, IReadOnlyList<string> Pieces)? Stagger { get; init; }
+
     /// <summary>True when the long edges are square to the supports.</summary>
     public bool Perpendicular { get; init; } = true;
 

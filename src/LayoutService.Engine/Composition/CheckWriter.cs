@@ -61,6 +61,7 @@ public static class CheckWriter
                 Thickness = survey.Sheets.Thickness,
                 Layers = survey.Sheets.Layers,
                 LayerOffset = LayerSearch.Least(sheets),
+                Stagger = survey.Sheets.MinStagger is { } asked && ButtStagger.Of(room, sheets, asked) is { } kept ? (asked, kept.Least, kept.Pieces) : null,
                 Textured = survey.Sheets.Textured,
                 SupportSpacing = survey.Strapping.Direct ? widest : strapping.WidestSpacing,
                 Supports = survey.Strapping.Direct ? where : strapping.WidestSpacingRows,

@@ -18,7 +18,7 @@ public sealed class ExtraStraps(FramedRoom room, RowRules rules, StrapLines stra
             foreach (var opening in run.Enclosed)
             {
                 var beside = lines.Where(l => l.Stretches.Any(s => s.Across.Overlaps(run.Strip))).ToList();
-                if (beside.Any(l => opening.Lo < l.At && l.At < opening.Hi))
+                if (beside.Any(l => opening.Lo < l.At && l.At < opening.Hi && Passes(l, run)))
                 {
                     continue;
                 }
@@ -39,6 +39,10 @@ public sealed class ExtraStraps(FramedRoom room, RowRules rules, StrapLines stra
         lines.Sort(static (a, b) => a.At.CompareTo(b.At));
         return lines;
     }
+
+    // a short strap of another wall may reach into the course and no further
+    private bool Passes(StrapLine line, CourseRun run) => line.Through
+        || (line.Stretches.Min(s => s.Across.Lo) <= run.Across.Lo + rules.Face && line.Stretches.Max(s => s.Across.Hi) >= run.Across.Hi - rules.Face);
 
     /// <summary>The rows and short straps midway between them, for where no row can carry a butt.</summary>
     public List<StrapLine> BetweenRows(List<StrapLine> lines, IReadOnlyList<CourseRun> runs)

@@ -9,7 +9,8 @@ namespace LayoutService.Engine.Composition;
 /// Plans a room whose joists run more than one way. Problem: rows lie square to the joists, so none can go on past a line where the joists turn. Method:
 /// decomposition; the room is divided along those lines, each part is planned in its own run by the same planner as a whole room,
 /// with the line for a wall, and the parts are joined: ids go on from part to part, lumber and sheets are cut together, order, checks
-/// and steps are of the whole. Cost: that of its parts, and of one more cut. Why not one search over all: nothing but stock is shared across such a line.
+/// and steps are of the whole. Where there are too few sticks or sheets for all parts, they are planned once more, each for what those before it left.
+/// Cost: that of its parts, and of one more cut. Why not one search over all: nothing but stock is shared across such a line.
 /// </summary>
 internal static class RunJoin
 {
@@ -34,7 +35,8 @@ internal static class RunJoin
         var (made, obstacles) = PlanAll(surveys, plan);
         if (obstacles.Count == 0 && PlaneOf(survey, made) is { } plane)
         {
-            (made, obstacles) = PlanAll([.. surveys.Select(s => s with { Part = s.Part! with { Plane = plane } })], plan);
+            surveys = [.. surveys.Select(s => s with { Part = s.Part! with { Plane = plane } })];
+            (made, obstacles) = PlanAll(surveys, plan);
         }
 
         if (obstacles.Count > 0)
@@ -43,19 +45,25 @@ internal static class RunJoin
         }
 
         var (cut, uncut) = PooledCut.Of(made);
+        if (cut is null && SharedStock.Limited(survey) && PlanAll(surveys, plan, sharing: true) is { Obstacles.Count: 0 } shared)
+        {
+            (made, cut) = (shared.Made, PooledCut.Of(shared.Made).Cut);
+        }
+
         return cut is null ? new PlanOutcome.NotPossible(uncut) : new PlanOutcome.Made(RunWriter.Write(lit, parts, made, cut, grid));
     }
 
     private static (IReadOnlyList<(Survey Survey, CeilingPlan Plan)> Made, IReadOnlyList<Finding> Obstacles) PlanAll(
-        IReadOnlyList<Survey> surveys, Func<Survey, PlanOutcome> plan)
+        IReadOnlyList<Survey> surveys, Func<Survey, PlanOutcome> plan, bool sharing = false)
     {
-        var made = new List<(Survey, CeilingPlan)>();
+        var made = new List<(Survey Survey, CeilingPlan Plan)>();
         var obstacles = new List<Finding>();
         var taken = default(IdStarts);
         foreach (var part in surveys)
         {
             var numbered = part with { Part = part.Part! with { Taken = taken } };
-            switch (plan(numbered))
+            var offered = sharing ? SharedStock.Left(numbered, [.. made.Select(m => m.Plan)]) : numbered;
+            switch (offered is null ? new PlanOutcome.NotPossible([Findings.OutOfStock("strapping")]) : plan(offered))
             {
                 case PlanOutcome.Made one:
                     made.Add((numbered, one.Plan));

@@ -76,18 +76,20 @@ internal sealed class FixtureObstacles(FramedRoom room, FixtureRules rules)
         }
     }
 
-    // negative: the centre may lie that far under the joist from either face
+    // negative: the centre may lie that far under the joist from either face. What is kept off a joist's face is kept off its end too
     private void Joists(List<Obstacle> found, long fromFace, Hole hole)
     {
+        var off = Math.Max(0, fromFace - hole.HalfV);
+        var rounding = fromFace < hole.HalfV ? 0 : hole.Round ? hole.HalfU + off : off;
         foreach (var zone in room.Joists.Zones)
         {
-            var along = room.Joists.Zones.Length == 1 ? Everywhere : Wider(zone.Along, hole.HalfU);
+            var along = room.Joists.Zones.Length == 1 ? Everywhere : Wider(zone.Along, hole.HalfU + off);
             for (var i = zone.FirstSupport; i < zone.FirstSupport + zone.SupportCount; i++)
             {
                 var across = Wider(new Span(room.Joists.Supports[i].Lo, room.Joists.Supports[i].Hi), fromFace);
                 if (across.Size > 0)
                 {
-                    found.Add(new Obstacle(along, across, new Clash(ClashKind.Joist, i)));
+                    found.Add(new Obstacle(along, across, new Clash(ClashKind.Joist, i), rounding));
                 }
             }
         }

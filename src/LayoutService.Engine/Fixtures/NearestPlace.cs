@@ -8,7 +8,8 @@ namespace LayoutService.Engine.Fixtures;
 /// Problem: the place nearest to where a fixture was asked for, within its reach, that lies in no obstacle. Method: the
 /// obstacles are boxes for its centre (a configuration space), so the nearest free place is the asked one, or shares a
 /// coordinate with it and one with a box's side, or stands in a corner of two sides: all of these are tried, nearest
-/// first. Exact up to the whole steps of the tape. Cost: (boxes in reach)² × boxes, for a fixture that has to move.
+/// first. Exact up to the whole steps of the tape, but that a hole beside the end of a joist is moved past its box, not round its
+/// corner. Cost: (boxes in reach)² × boxes, for a fixture that has to move.
 /// </summary>
 internal static class NearestPlace
 {

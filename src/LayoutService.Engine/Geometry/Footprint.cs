@@ -103,8 +103,8 @@ public sealed class Footprint
     }
 
     /// <summary>
-    /// With what is left of a floor between this and its edges where that is narrower than a gap: a strip too narrow to
-    /// board is boxed in with it.
+    /// With what is left of a floor between this and its edges, or between two sides of this, where that is narrower than a gap: a
+    /// strip too narrow to board is boxed in with it.
     /// </summary>
     public Footprint WithoutSlivers(Footprint floor, long gap)
     {
@@ -115,7 +115,8 @@ public sealed class Footprint
         {
             var shared = sliver.Intersection(Shape.Buffer(2));
             var border = sliver.Intersection(floor.Shape.Boundary.Buffer(2));
-            if (sliver.Area > 25 * Crumb && shared.Area > 2.0 * 40 * Measures.Length.PerMillimetre && border.Area > 2.0 * 40 * Measures.Length.PerMillimetre)
+            var between = border.Area > 2.0 * 40 * Measures.Length.PerMillimetre || shared.Area > 2 * 0.75 * sliver.Length;
+            if (sliver.Area > 25 * Crumb && shared.Area > 2.0 * 40 * Measures.Length.PerMillimetre && between)
             {
                 all = Overlays.Join(all, sliver.Buffer(4, Square));
             }

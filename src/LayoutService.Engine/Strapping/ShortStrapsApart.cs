@@ -50,7 +50,7 @@ internal static class ShortStrapsApart
         }
     }
 
-    // the stretch ended on its last joist before the other: at its middle, or on its face as far as what it serves goes
+    // the stretch ended on its last joist before the other: at its middle, or as far past it as what it serves goes and no ledger is needed
     private static (Stretch Left, long Lost)? CutBack(FramedRoom room, StrapLine line, Stretch stretch, Span other)
     {
         var fromHigh = other.Lo > stretch.Across.Lo;
@@ -74,7 +74,7 @@ internal static class ShortStrapsApart
 
         long Served(Span across) => served.Sum(s => Math.Max(0, s.Meet(across).Size));
 
-        static long End(long middle, long face, long serves, long free) => Math.Max(middle, Math.Min(Math.Min(face, serves), free));
+        static long End(long middle, long face, long serves, long free) => Math.Max(middle, Math.Min(Math.Min(face + StrapRuns.Overhang, serves), free));
     }
 
     private static StrapLine With(StrapLine line, int index, Stretch stretch) =>

@@ -12,6 +12,9 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
 {
     /// <summary>An end is bevelled up to so many degrees off square, and cut square beyond. Common practice, no source.</summary>
     public const double SteepestBevel = 75;
+
+    // what rounding leaves between an end and the edge that it stops at, units
+    private const long Touches = 8;
     private const long SupportSpread = 300 * Length.PerMillimetre;
 
     // many candidates share rows: a row at one place is laid once
@@ -66,7 +69,7 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
                     continue;
                 }
 
-                var cut = PastTwoSupports(at, whole.Across, meet);
+                var cut = ToEdgesThatShow(whole, PastTwoSupports(at, whole.Across, meet));
                 found.Add(whole with
                 {
                     Across = cut,
@@ -114,6 +117,11 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
 
         return found;
     }
+
+    // the edge of a well has wood behind all of it: a strap that would stop less than its face short of one runs on to it
+    private Span ToEdgesThatShow(Stretch whole, Span cut) => new(
+        room.Shows(whole.LowSource) && cut.Lo - whole.Across.Lo < rules.Face ? whole.Across.Lo : cut.Lo,
+        room.Shows(whole.HighSource) && whole.Across.Hi - cut.Hi < rules.Face ? whole.Across.Hi : cut.Hi);
 
     private Span PastTwoSupports(long at, Span whole, Span part)
     {
@@ -199,7 +207,7 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
         var near = false;
         for (var i = 0; i < room.Outline.Count && !near; i++)
         {
-            near = Rings.Distance(end, room.Outline[i], room.Outline[(i + 1) % room.Outline.Count]) < 8;
+            near = Rings.Distance(end, room.Outline[i], room.Outline[(i + 1) % room.Outline.Count]) < Touches;
         }
 
         return near;
@@ -229,10 +237,26 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
             }
         }
 
-        return (strictEnd, NearestSource(region, new Uv(u, strictEnd)), 0, false);
+        return (strictEnd, SourceAt(region, u, strictEnd), 0, false);
     }
 
-    private static int NearestSource(Region region, Uv place)
+    // beside a bulkhead an end cut square may stop where a corner of it meets one edge while its middle is nearer to another
+    private int SourceAt(Region region, long u, long strictEnd)
+    {
+        var (source, distance) = Nearest(region, new Uv(u, strictEnd));
+        foreach (var corner in room.Solids.Count > 0 && distance > Touches ? (ReadOnlySpan<long>)[u - rules.Half, u + rules.Half] : [])
+        {
+            var (met, off) = Nearest(region, new Uv(corner, strictEnd));
+            if (off < Touches)
+            {
+                return met;
+            }
+        }
+
+        return source;
+    }
+
+    private static (int Source, double Distance) Nearest(Region region, Uv place)
     {
         var best = double.MaxValue;
         var source = 0;
@@ -245,6 +269,6 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
             }
         }
 
-        return source;
+        return (source, best);
     }
 }

@@ -30,8 +30,8 @@ public static class WallRows
         foreach (var up in new[] { true, false })
         {
             var sign = up ? 1 : -1;
-            var walls = room.Straps.Edges.Concat(UnderStraps(room, rules))
-                .Where(e => e.InsideUp == up && IsSquare(e) && Asks(room, rules, e))
+            var facing = room.Straps.Edges.Concat(UnderStraps(room, rules)).Where(e => e.InsideUp == up && IsSquare(e)).ToLookup(e => Asks(room, rules, e));
+            var walls = facing[true]
                 .Select(e => (Edge: e, Depth: sign * (up ? e.Along.Hi : e.Along.Lo)))
                 .OrderByDescending(w => w.Depth).ThenBy(w => w.Edge.Across.Lo)
                 .ToList();
@@ -43,7 +43,8 @@ public static class WallRows
                 for (var i = 0; i < walls.Count;)
                 {
                     var behind = front.Depth - walls[i].Depth;
-                    var jog = behind < rules.MinGap && group.Any(g => Touch(g.Across, walls[i].Edge.Across, parted));
+                    var jog = behind < rules.MinGap && group.Any(g => Touch(g.Across, walls[i].Edge.Across, parted)
+                        || facing[false].Any(post => Touch(g.Across, post.Across, 0) && Touch(post.Across, walls[i].Edge.Across, 0) && Between(front.Edge, post, walls[i].Edge)));
                     if (behind <= RowRules.ClearGap || jog)
                     {
                         group.Add(walls[i].Edge);
@@ -98,6 +99,10 @@ public static class WallRows
         var width = ring.Max(c => c.V) - ring.Min(c => c.V);
         return room.Survey.Room.Openings[opening].Kind != OpeningKind.Post || width > rules.MaxSpacing;
     }
+
+    // a narrow post's side that stands no further back than the wall beyond it joins that wall to the one before it
+    private static bool Between(WallEdge front, WallEdge post, WallEdge behind) =>
+        Math.Min(front.Along.Lo, behind.Along.Lo) <= post.Along.Hi && post.Along.Lo <= Math.Max(front.Along.Hi, behind.Along.Hi);
 
     private static bool Touch(Span a, Span b, long parted) => a.Lo <= b.Hi + parted && b.Lo <= a.Hi + parted;
 

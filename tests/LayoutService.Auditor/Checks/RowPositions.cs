@@ -100,7 +100,10 @@ internal static class RowPositions
     private static bool IsWhole(double position, AskedRoom room) =>
         Math.Abs(position - (Math.Round(position / room.Step) * room.Step)) <= Exact;
 
-    // a wall as good as square to the joists, or a bulkhead's side that leans by less than a clear gap over its length
-    private static bool IsTight(GivenRow row, AskedRoom room) => room.Border.Walls.Any(w => (w.IsSquare || (w.Ring < 0 && Math.Abs(w.B.U - w.A.U) <= 13))
+    // a wall as good as square to the joists: a bulkhead's side, or what bulkheads leave of an oblique wall, that leans by less than a clear gap over its length
+    private static bool IsTight(GivenRow row, AskedRoom room) => room.Border.Walls.Any(w => (w.IsSquare || Leans(w))
         && Math.Min(Math.Abs(Math.Abs(w.A.U - row.At) - (room.Strapping.Face / 2)), Math.Abs(Math.Abs(w.B.U - row.At) - (room.Strapping.Face / 2))) <= 13.05);
+
+    private static bool Leans(Wall wall) => Math.Abs(wall.B.U - wall.A.U) <= 13
+        && (wall.Ring < 0 || Math.Abs(wall.B.U - wall.A.U) * 4 <= Math.Abs(wall.B.V - wall.A.V));
 }

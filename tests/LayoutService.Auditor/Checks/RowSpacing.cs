@@ -114,7 +114,7 @@ internal static class RowSpacing
         var (first, last, half) = (straps[0], straps[^1], room.Strapping.Face / 2);
         var oblique = room.Strapping.MaxSpacing + half + Close;
         // a narrow post's edge beside a bulkhead needs no row of its own
-        bool Asks(Wall wall) => wall.IsSquare && !(room.NeedsNoRow(wall.Ring) && !room.StandsFree(wall.Ring));
+        bool Asks(Wall wall) => wall.IsSquare && !(room.NeedsNoRow(wall.Ring) && !room.StandsFree(wall.Ring)) && !IsTip(wall, room);
         var start = Asks(line.FromWall) ? Served(line.FromWall, room) + Gap + half + Close : line.From + oblique;
         var end = Asks(line.ToWall) ? Served(line.ToWall, room) - Gap - half - Close : line.To - oblique;
         if (first.U > start)
@@ -127,6 +127,11 @@ internal static class RowSpacing
             yield return new Fault(AtPost("rows.tight", last.U, line.To, v, room), last.RowId, Text($"last strap's centre {line.To - last.U:F2} mm from the wall at across {v:F1}"));
         }
     }
+
+    /// <summary>What a bulkhead leaves of a wall between itself and an oblique one, shorter than the narrowest strap: board spans it as it does the oblique wall.</summary>
+    private static bool IsTip(Wall wall, AskedRoom room) => wall.Vs.Length < room.Strapping.Face
+        && room.Border.Walls.Any(w => w.Ring is < 0 and > AskedRoom.FirstPartition && (w.A == wall.B || w.B == wall.A))
+        && room.Border.Walls.Any(w => !w.IsSquare && !w.IsAlong && (w.A == wall.B || w.B == wall.A));
 
     /// <summary>A rule by its own name where the gap is one that a narrow post broke a row in.</summary>
     private static string AtPost(string rule, double from, double to, double v, AskedRoom room) =>

@@ -20,6 +20,12 @@ internal sealed class PartAnswer(JsonElement answer, double unit, Geometry floor
 
         // the widest bay is told of the whole room
         Keep(node, "checks", c => !direct || Text(c["rule"]) != "row-spacing");
+        foreach (var check in (node["checks"] as JsonArray ?? []).Where(c => Text(c!["rule"]) == "butt-stagger-rows"))
+        {
+            // the least of all parts
+            check!.AsObject().Remove("value");
+        }
+
         Strapping(node["strapping"]!.AsObject());
         Sheets(node["sheets"]!.AsObject());
         var joists = node["joists"]!.AsObject();

@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using LayoutService.Auditor.Likeness;
 using LayoutService.Auditor.Reading;
 using NetTopologySuite.Geometries;
+using NetTopologySuite.Operation.Buffer;
 
 namespace LayoutService.Auditor.Rooms;
 
@@ -125,6 +126,11 @@ public sealed class BoxedRooms
                 service["needsReach"] = true;
             }
 
+            if (!RunsOverTheRoom(service))
+            {
+                service["path"] = new JsonArray(Point(ring.Min(p => p.X), y), Point(ring.Max(p => p.X), y));
+            }
+
             services.Add((JsonNode)service);
             hides.Add(id);
         }
@@ -138,9 +144,20 @@ public sealed class BoxedRooms
         return box;
     }
 
+    // one that turns may keep to what an L or a T leaves out; one from side to side never does
+    private bool RunsOverTheRoom(JsonObject service)
+    {
+        using var read = JsonDocument.Parse(service.ToJsonString());
+        var (path, width) = (read.RootElement.GetProperty("path").Ring(unit), LengthText.Millimetres(read.RootElement.GetProperty("width"), unit));
+        var room = Room();
+        return room.Factory.CreateLineString([.. path.Select(p => new Coordinate(p.X, p.Y))]).Buffer(width / 2, EndCapStyle.Flat).Intersection(room).Area > 1;
+    }
+
+    private Polygon Room() => new GeometryFactory().CreatePolygon([.. ring.Append(ring[0]).Select(p => new Coordinate(p.X, p.Y))]);
+
     private JsonObject? ByOutline()
     {
-        var room = new GeometryFactory().CreatePolygon([.. ring.Append(ring[0]).Select(p => new Coordinate(p.X, p.Y))]);
+        var room = Room();
         for (var attempt = 0; attempt < 40; attempt++)
         {
             var (x, y) = (Between(p => p.X), Between(p => p.Y));

@@ -4,7 +4,8 @@ namespace LayoutService.Api.Hosting;
 
 /// <summary>
 /// Who may call <c>/v1</c> and how often. Without settings: everybody, without end. With <c>Service:Keys</c> a call needs a
-/// known key in its header; with a limit each key, or each address, has its own count, so that one cannot starve another.
+/// known key in its header; with a limit each key, or each address, has its own count, and where several keys are known each has its
+/// share of the engine and its queue, so that one cannot starve another.
 /// </summary>
 public static class Callers
 {
@@ -12,29 +13,55 @@ public static class Callers
     {
         services.AddSingleton(new CallerKeys(settings.Keys));
         services.AddSingleton(new CallerQuota(TimeProvider.System));
+        services.AddSingleton(provider => new CallerShare(provider.GetRequiredService<EngineGate>().Places + settings.PlansWaiting, settings.BulkCalls));
     }
 
     public static void UseCallers(this WebApplication app)
     {
         var keys = app.Services.GetRequiredService<CallerKeys>();
         var quota = app.Services.GetRequiredService<CallerQuota>();
-        var general = app.Services.GetRequiredService<ServiceSettings>().RequestsPerMinute;
-        if (!keys.Wanted && general <= 0)
+        var settings = app.Services.GetRequiredService<ServiceSettings>();
+        if (!keys.Wanted && settings.RequestsPerMinute <= 0)
         {
             return;
         }
 
-        app.Use((context, next) => Refused(context, keys, quota, general) is { } problem ? problem.ExecuteAsync(context) : next(context));
+        var share = settings.Keys.Count > 1 ? app.Services.GetRequiredService<CallerShare>() : null;
+        app.Use((context, next) =>
+        {
+            if (!context.Request.Path.StartsWithSegments("/v1", StringComparison.Ordinal))
+            {
+                return next(context);
+            }
+
+            var key = keys.Wanted ? keys.Find(context.Request.Headers[CallerKeys.Header]) : null;
+            return Refused(context, keys, key, quota, settings.RequestsPerMinute) is { } problem ? problem.ExecuteAsync(context)
+                : share is null || key is null ? next(context)
+                : WithinShareAsync(context, share, key.Name, next);
+        });
     }
 
-    private static ProblemResult? Refused(HttpContext context, CallerKeys keys, CallerQuota quota, int general)
+    private static async Task WithinShareAsync(HttpContext context, CallerShare share, string caller, RequestDelegate next)
     {
-        if (!context.Request.Path.StartsWithSegments("/v1", StringComparison.Ordinal))
+        var bulk = context.Request.Path.StartsWithSegments("/v1/plans/bulk", StringComparison.Ordinal);
+        if (!share.TryEnter(caller, bulk))
         {
-            return null;
+            await new ProblemResult(ProblemKind.Busy, $"This caller has {share.Most(bulk)} calls under way, as many as one may at once; try again in a second.").ExecuteAsync(context);
+            return;
         }
 
-        var key = keys.Wanted ? keys.Find(context.Request.Headers[CallerKeys.Header]) : null;
+        try
+        {
+            await next(context);
+        }
+        finally
+        {
+            share.Leave(caller, bulk);
+        }
+    }
+
+    private static ProblemResult? Refused(HttpContext context, CallerKeys keys, CallerKey? key, CallerQuota quota, int general)
+    {
         if (keys.Wanted && key is null)
         {
             context.Response.Headers.WWWAuthenticate = "ApiKey realm=\"layout-service\"";

@@ -50,6 +50,36 @@ public sealed class CallerTests
         Assert.Equal(200, await StatusAsync(closed, Yard));
     }
 
+    [Theory]
+    [InlineData("/v1/plans", 2)]
+    [InlineData("/v1/plans/bulk", 1)]
+    public async Task One_key_that_has_its_share_under_way_does_not_starve_another(string path, int share)
+    {
+        using var closed = Closed();
+        closed.Settings["Service:PlansAtOnce"] = "1";
+        closed.Settings["Service:PlansWaiting"] = "3";
+        closed.Settings["Service:BulkCalls"] = "2";
+        var type = path.EndsWith("bulk", StringComparison.Ordinal) ? "application/jsonl" : "application/json";
+        var held = Enumerable.Range(0, share).Select(_ => new HeldBody(SmallRoom.Text, type)).ToList();
+        var calls = held.Select(body => SendAsync(closed, Yard, path, body)).ToList();
+        await Task.WhenAll(held.Select(body => body.Begun)).WaitAsync(TimeSpan.FromSeconds(30));
+        var refused = await SendAsync(closed, Yard, path, new StringContent(SmallRoom.Text, Encoding.UTF8, type));
+        for (var again = 0; again < 100 && refused.Status == 200; again++)
+        {
+            // those that are held may not have reached the service yet
+            await Task.Delay(50);
+            refused = await SendAsync(closed, Yard, path, new StringContent(SmallRoom.Text, Encoding.UTF8, type));
+        }
+
+        Assert.Equal((503, "application/problem+json"), (refused.Status, refused.MediaType));
+        Assert.Contains("Retry-After", refused.Headers.Keys);
+        Assert.Equal(200, (await SendAsync(closed, Mill, path, new StringContent(SmallRoom.Text, Encoding.UTF8, type))).Status);
+
+        held.ForEach(body => body.End());
+        Assert.All(await Task.WhenAll(calls), reply => Assert.Equal(200, reply.Status));
+        Assert.Equal(200, (await SendAsync(closed, Yard, path, new StringContent(SmallRoom.Text, Encoding.UTF8, type))).Status);
+    }
+
     [Fact]
     public void A_setting_that_is_no_hash_stops_the_service()
     {
@@ -97,6 +127,49 @@ public sealed class CallerTests
 
         using var response = await client.SendAsync(request);
         return await HttpReply.OfAsync(response);
+    }
+
+    private static async Task<HttpReply> SendAsync(Service service, string key, string path, HttpContent body)
+    {
+        // a client that follows redirects reads the whole body before it sends any
+        using var client = service.CreateClient(new() { AllowAutoRedirect = false, HandleCookies = false });
+        using var request = new HttpRequestMessage(HttpMethod.Post, path) { Content = body };
+        request.Headers.Add("X-Api-Key", key);
+        using var response = await client.SendAsync(request);
+        return await HttpReply.OfAsync(response);
+    }
+
+    /// <summary>A body of which the last byte is held back.</summary>
+    private sealed class HeldBody : HttpContent
+    {
+        private readonly TaskCompletionSource begun = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        private readonly TaskCompletionSource end = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        private readonly byte[] bytes;
+
+        public HeldBody(string text, string type)
+        {
+            bytes = Encoding.UTF8.GetBytes(text);
+            Headers.ContentType = new(type);
+        }
+
+        public Task Begun => begun.Task;
+
+        public void End() => end.SetResult();
+
+        protected override async Task SerializeToStreamAsync(Stream stream, System.Net.TransportContext? context)
+        {
+            await stream.WriteAsync(bytes.AsMemory(0, bytes.Length - 1));
+            await stream.FlushAsync();
+            begun.SetResult();
+            await end.Task;
+            await stream.WriteAsync(bytes.AsMemory(bytes.Length - 1));
+        }
+
+        protected override bool TryComputeLength(out long length)
+        {
+            length = 0;
+            return false;
+        }
     }
 
     private sealed class Clock : TimeProvider

@@ -41,14 +41,10 @@ public abstract partial class HostileBodyTests(Service service)
 public sealed class HostileBodyInProductionTests(HostileBodyInProductionTests.Running service)
     : HostileBodyTests(service), IClassFixture<HostileBodyInProductionTests.Running>
 {
-    public sealed class Running : Service;
-}
-
-public sealed class HostileBodyInDevelopmentTests(HostileBodyInDevelopmentTests.Running service)
-    : HostileBodyTests(service), IClassFixture<HostileBodyInDevelopmentTests.Running>
-{
     public sealed class Running : Service
     {
-        protected override string RunsIn => "Development";
+        protected override string RunsIn => "Production";
     }
 }
+
+public sealed class HostileBodyInDevelopmentTests(DevelopmentService service) : HostileBodyTests(service), IClassFixture<DevelopmentService>;

@@ -117,14 +117,14 @@ public class LimitTests(Service service) : IClassFixture<Service>
     private async Task<int> LimitAsync(string name) => (await service.GetAsync("/v1/limits")).Json.GetProperty(name).GetInt32();
 
     /// <summary>A comb of a room with the number of corners asked for.</summary>
-    private static string Teeth(int corners, bool closed = false)
+    internal static string Teeth(int corners, bool closed = false)
     {
         var top = Enumerable.Range(0, corners - 2).Select(i => $"[{20_000 - (i * 100)},{3000 + (i % 2 * 400)}]");
         var ring = string.Join(",", top.Prepend("[20000,0]").Prepend("[0,0]"));
         return closed ? $"[{ring},[0,0]]" : $"[{ring}]";
     }
 
-    private static string List(string path, int count) => "[" + string.Join(",", Enumerable.Range(0, count).Select(i => Item(path, i))) + "]";
+    internal static string List(string path, int count) => "[" + string.Join(",", Enumerable.Range(0, count).Select(i => Item(path, i))) + "]";
 
     private static string Item(string path, int i) => path switch
     {

@@ -104,6 +104,42 @@ public class DocumentTests(Service service) : IClassFixture<Service>
         Assert.Equal(lines.ToString(System.Globalization.CultureInfo.InvariantCulture), root.Elements().First(e => e.Name.LocalName == "LineCountNumeric").Value);
     }
 
+    [Theory]
+    [InlineData("a value", "IssueDate is '2024-5-6'")]
+    [InlineData("an amount", "PayableAmount is 'a hundred'")]
+    [InlineData("the order", "Order holds")]
+    [InlineData("one too many", "Order has !IssueDate twice")]
+    [InlineData("one too few", "Order lacks !IssueDate")]
+    public async Task What_the_schema_of_an_order_forbids_is_found(string broken, string fault)
+    {
+        var root = XDocument.Parse((await service.SendAsync(HttpMethod.Post, "/v1/plans?view=order", "application/xml", Room)).Text).Root!;
+        Assert.Empty(UblOrder.FaultsOf(root));
+        XElement Member(string name) => root.Descendants().First(e => e.Name.LocalName == name);
+        var date = Member("IssueDate");
+        switch (broken)
+        {
+            case "a value":
+                date.Value = "2024-5-6";
+                break;
+            case "an amount":
+                Member("PayableAmount").Value = "a hundred";
+                break;
+            case "the order":
+                var count = Member("LineCountNumeric");
+                count.Remove();
+                date.AddAfterSelf(count);
+                break;
+            case "one too many":
+                date.AddAfterSelf(new XElement(date));
+                break;
+            default:
+                date.Remove();
+                break;
+        }
+
+        Assert.Contains(UblOrder.FaultsOf(root), found => found.StartsWith(fault, StringComparison.Ordinal));
+    }
+
     [Fact]
     public async Task An_order_adds_up_to_the_takeoff()
     {

@@ -6,6 +6,7 @@ namespace LayoutService.Api.Tests.Running;
 /// <summary>
 /// The Kubernetes manifests of the docs, by what they must hold. Pod Security "restricted" as its standard lists it, from
 /// memory and secondary texts: https://kubernetes.io/docs/concepts/security/pod-security-standards/
+/// Members and their types by Kubernetes' own client for C# (package KubernetesClient), which has the types of its API.
 /// </summary>
 public class ManifestTests
 {
@@ -64,6 +65,17 @@ public class ManifestTests
         var port = Assert.Single(Container.GetProperty("ports").EnumerateArray());
         Assert.Equal(port.GetProperty("name").GetString(), asks.GetProperty("port").GetString());
         Assert.Contains($"EXPOSE {port.GetProperty("containerPort")}", File.ReadAllText(Path.Combine(Repository.Root, "Dockerfile")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Each_manifest_is_one_of_the_types_of_Kubernetes_and_has_no_member_that_they_lack()
+    {
+        var kinds = Directory.GetFiles(Folder, "*.yaml").Where(file => Path.GetFileName(file) != "kustomization.yaml")
+            .Select(file => Assert.IsAssignableFrom<k8s.IKubernetesObject>(Assert.Single(k8s.KubernetesYaml.LoadAllFromString(File.ReadAllText(file), null, true))))
+            .Select(manifest => manifest.Kind);
+        Assert.Equal(ByKind.Keys.Except(["Kustomization"]).Order(StringComparer.Ordinal), kinds.Order(StringComparer.Ordinal));
+        var misspelt = File.ReadAllText(Path.Combine(Folder, "deployment.yaml")).Replace("runAsNonRoot", "runAsNonRot", StringComparison.Ordinal);
+        Assert.ThrowsAny<Exception>(() => k8s.KubernetesYaml.LoadAllFromString(misspelt, null, true));
     }
 
     [Fact]

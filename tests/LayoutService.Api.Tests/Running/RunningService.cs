@@ -38,7 +38,7 @@ public sealed partial class RunningService : IAsyncDisposable
             WorkingDirectory = AppContext.BaseDirectory,
         };
         start.Environment["ASPNETCORE_URLS"] = string.Create(CultureInfo.InvariantCulture, $"http://127.0.0.1:{port}");
-        start.Environment["ASPNETCORE_ENVIRONMENT"] = "Production";
+        start.Environment["ASPNETCORE_ENVIRONMENT"] = Service.Surroundings;
         foreach (var (name, value) in settings)
         {
             start.Environment[name] = value;

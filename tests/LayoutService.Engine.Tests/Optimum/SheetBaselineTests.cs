@@ -2,14 +2,14 @@ namespace LayoutService.Engine.Tests.Optimum;
 
 public sealed class SheetBaselineTests
 {
-    // measured: 52 of these 60 rooms at quick effort (448 of 500); the aim is 95 of 100
+    // measured: 58 of these 60 rooms at quick effort (476 of 500); the aim is 95 of 100
     [Fact]
     public void Board_costs_no_more_than_by_hand_and_by_area_on_at_least_the_measured_share_of_rooms()
     {
         var trials = SheetTrial.Run(60);
 
         Assert.Equal(60, trials.Count);
-        Assert.True(trials.Count(t => t.NoDearerThanHand) >= 52, string.Join('\n', trials.Where(t => !t.NoDearerThanHand)));
+        Assert.True(trials.Count(t => t.NoDearerThanHand) >= 58, string.Join('\n', trials.Where(t => !t.NoDearerThanHand)));
         Assert.All(trials, t => Assert.True(t.SheetsOverHand <= 1.000001, t.ToString()));
     }
 

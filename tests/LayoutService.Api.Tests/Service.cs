@@ -1,6 +1,7 @@
 using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json;
+using LayoutService.Api.Tests.Running;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
 
@@ -9,11 +10,8 @@ namespace LayoutService.Api.Tests;
 /// <summary>The service as it runs, in the environment named, spoken to over HTTP only.</summary>
 public class Service : WebApplicationFactory<Program>
 {
-    /// <summary>The environment that tests run the service in: LAYOUT_ENVIRONMENT, or Production when that is not set.</summary>
-    public static string Surroundings { get; } = Environment.GetEnvironmentVariable("LAYOUT_ENVIRONMENT") is { Length: > 0 } named ? named : "Production";
-
     /// <summary>Name of the environment it runs in.</summary>
-    protected virtual string RunsIn => Surroundings;
+    protected virtual string RunsIn => RunningService.RunsIn;
 
     /// <summary>Settings of an operator, by configuration key.</summary>
     public Dictionary<string, string> Settings { get; } = [];

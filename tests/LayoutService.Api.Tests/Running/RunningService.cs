@@ -22,6 +22,9 @@ public sealed partial class RunningService : IAsyncDisposable
         process.Exited += (_, _) => listening.TrySetException(new InvalidOperationException("The service ended: " + string.Join('\n', log)));
     }
 
+    /// <summary>The environment that tests run the service in: LAYOUT_ENVIRONMENT, or Production when that is not set.</summary>
+    public static string RunsIn { get; } = Environment.GetEnvironmentVariable("LAYOUT_ENVIRONMENT") is { Length: > 0 } named ? named : "Production";
+
     public Uri Address => listening.Task.Result;
 
     public int Id => process.Id;
@@ -38,7 +41,7 @@ public sealed partial class RunningService : IAsyncDisposable
             WorkingDirectory = AppContext.BaseDirectory,
         };
         start.Environment["ASPNETCORE_URLS"] = string.Create(CultureInfo.InvariantCulture, $"http://127.0.0.1:{port}");
-        start.Environment["ASPNETCORE_ENVIRONMENT"] = Service.Surroundings;
+        start.Environment["ASPNETCORE_ENVIRONMENT"] = RunsIn;
         foreach (var (name, value) in settings)
         {
             start.Environment[name] = value;

@@ -5,7 +5,7 @@ namespace LayoutService.Api.Hosting;
 
 /// <summary>
 /// Gives a good answer a strong ETag over its bytes and leave to be kept, and answers 304 when the caller has it already
-/// (RFC 9110, 8.8.3 and 13.1.2). For calls that are safe: GET, and QUERY (RFC 10008).
+/// (RFC 9110, 8.8.3 and 13.1.2). It goes out packed to a caller who takes it so (see <see cref="Packing"/>). For calls that are safe: GET, and QUERY (RFC 10008).
 /// </summary>
 /// <param name="seconds">How long the answer may be kept without asking again.</param>
 internal sealed class Tagged(int seconds) : IEndpointFilter
@@ -31,10 +31,13 @@ internal sealed class Tagged(int seconds) : IEndpointFilter
                 response.Body = wire;
             }
 
-            var body = kept.GetBuffer().AsMemory(0, (int)kept.Length);
+            ReadOnlyMemory<byte> body = kept.GetBuffer().AsMemory(0, (int)kept.Length);
             if (response.StatusCode == StatusCodes.Status200OK)
             {
-                var tag = new EntityTagHeaderValue($"\"{Convert.ToHexStringLower(SHA256.HashData(body.Span))}\"");
+                // a strong tag holds for one coding only
+                var coding = Packing.Of(httpContext.Request, body.Length);
+                var tag = new EntityTagHeaderValue($"\"{Convert.ToHexStringLower(SHA256.HashData(body.Span))}{(coding is null ? string.Empty : "-" + coding)}\"");
+                response.Headers.Append(HeaderNames.Vary, HeaderNames.AcceptEncoding);
                 response.Headers.ETag = tag.ToString();
                 response.Headers.CacheControl = $"max-age={seconds}";
                 if (Has(httpContext.Request, tag))
@@ -43,6 +46,12 @@ internal sealed class Tagged(int seconds) : IEndpointFilter
                     response.ContentLength = null;
                     response.Headers.ContentType = default;
                     return;
+                }
+
+                if (coding is not null)
+                {
+                    response.Headers.ContentEncoding = coding;
+                    body = Packing.Pack(coding, body.Span);
                 }
             }
 

@@ -56,6 +56,16 @@ public static class RowSkeletons
             ends = [.. starts.Where(r => high - r.At - rules.Half <= RowRules.ClearGap)];
         }
 
+        // a bulkhead may part two rows of one wall with a jog in it: then neither runs through the other's arm
+        return Choose(room, rules, wallRows, starts, ends, avoided)
+            ?? (starts.Concat(ends).Any(Jogged) ? Choose(room, rules, wallRows, [.. starts.Where(r => !Jogged(r))], [.. ends.Where(r => !Jogged(r))], avoided) : null);
+
+        bool Jogged(WallRow outer) => wallRows.Any(r => r.InsideUp == outer.InsideUp && r.At != outer.At && Math.Abs(r.At - outer.At) < rules.MinGap && !r.Overlaps(outer));
+    }
+
+    private static RowSkeleton? Choose(
+        FramedRoom room, RowRules rules, IReadOnlyList<WallRow> wallRows, List<WallRow> starts, List<WallRow> ends, IReadOnlyList<Span> avoided)
+    {
         var inner = wallRows.Where(r => !starts.Contains(r) && !ends.Contains(r)).ToList();
         var clearance = new ShortRowClearance(room, rules);
         var oblique = (starts.Count > 0 ? 0 : ObliqueReach.Of(room, rules, false), ends.Count > 0 ? 0 : ObliqueReach.Of(room, rules, true));

@@ -14,10 +14,11 @@ public sealed class MendedRoomsTests(Service service) : IClassFixture<Service>
         await AssertCleanAsync([1514, 1842, 2339], seed => LappedFields.Over(Rooms.Next(seed), seed));
 
     /// <summary>
-    /// Two rows on each other beside a post (1147); a short strap cut back further than it must, and a jog of a hair in a bulkhead (1496); an end named for the wrong edge
+    /// A jogged wall parted by a bulkhead (971); two rows on each other beside a post (1147); a short strap cut back further than it must, and a jog of a hair in a bulkhead (1496); an end named for the wrong edge
     /// (1831, 2094); a strip of 28 mm between two sides of one bulkhead (2430); a sheet a hair longer than itself (2229); a strap 7 mm short of a well's edge (1177).
     /// </summary>
     [Theory]
+    [InlineData(971)]
     [InlineData(1147)]
     [InlineData(1177)]
     [InlineData(1496)]

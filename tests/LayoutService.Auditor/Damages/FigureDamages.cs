@@ -24,8 +24,12 @@ internal static class FigureDamages
         new("give a reason that names nothing", "ids.known", a => a.Rows().SelectMany(r => r.List("reasons")).FirstOrDefault() is { } r && StrapDamages.Set(r, "of", new JsonArray("nothing-of-the-kind"))),
         new("list as unpriced what has a price", "takeoff.unpriced", a => a["takeoff"]?["totals"] is JsonObject t && Line(a, l => l["amount"] is not null) is { } l
             && StrapDamages.Set(t, "unpriced", new JsonArray(l["code"]!.DeepClone()))),
+        new("say that butts lie further apart than they do", "butts.stated", a => Check(a, "butt-stagger-rows") is { } c && StrapDamages.Add(c, "value", a.Units(50))),
+        new("leave the check of the stagger out", "butts.stated", a => Check(a, "butt-stagger-rows") is { } c && a["checks"]!.AsArray().Remove(c)),
         new("leave a joist out", "joists", a => a.List("joists", "members").Count > 1 && StrapDamages.Remove(a["joists"]!["members"]!.AsArray())),
     ];
+
+    private static JsonObject? Check(JsonNode answer, string rule) => answer.List("checks").FirstOrDefault(c => c["rule"]?.GetValue<string>() == rule);
 
     private static JsonObject? Line(JsonNode answer, Func<JsonObject, bool> where) => answer.List("takeoff", "lines").FirstOrDefault(where);
 

@@ -16,7 +16,15 @@ internal sealed class BulkheadRequestValidator : AbstractValidator<BulkheadReque
         RuleForEach(x => x.Outline).InRange();
         RuleFor(x => x.Width).Within(new Reach(4, 240, 100, 6000));
         RuleFor(x => x.Drop).Within(new Reach(1, 120, 25, 3000));
-        RuleFor(x => x.Frame!.Stock).Count(1, ServiceLimits.MaxStock).When(x => x.Frame is not null);
-        RuleForEach(x => x.Frame!.Stock).SetValidator(new StickStockRequestValidator()).When(x => x.Frame is not null);
+        RuleFor(x => x.Frame!).SetValidator(new FrameRequestValidator()).When(x => x.Frame is not null);
+    }
+}
+
+internal sealed class FrameRequestValidator : AbstractValidator<FrameRequest>
+{
+    public FrameRequestValidator()
+    {
+        RuleFor(x => x.Stock).Count(1, ServiceLimits.MaxStock);
+        RuleForEach(x => x.Stock).SetValidator(new StickStockRequestValidator());
     }
 }

@@ -8,22 +8,30 @@ namespace LayoutService.Api.Plans.Validation;
 /// <summary>Bounds of a fixture. Where it stands is asked for in <see cref="FixtureRequestRules"/>: a grid's light has no place.</summary>
 internal sealed class FixtureRequestValidator : AbstractValidator<FixtureRequest>
 {
-    private static readonly Reach Hole = new(0.5m, 96, 10, 2400);
-
     public FixtureRequestValidator()
     {
         RuleFor(x => x.Id).Id();
         RuleFor(x => x.Kind).Needed();
         RuleFor(x => x.At).Must(at => at is not { InRange: false }).WithErrorCode("out_of_range").WithMessage(PointRules.OutOfRange);
         RuleFor(x => x.Cutout).Needed();
-        RuleFor(x => x.Cutout!.Diameter).Within(Hole).When(x => x.Cutout is not null);
-        RuleFor(x => x.Cutout!.Width).Within(Hole).When(x => x.Cutout is not null);
-        RuleFor(x => x.Cutout!.Height).Within(Hole).When(x => x.Cutout is not null);
+        RuleFor(x => x.Cutout!).SetValidator(new CutoutRequestValidator()).When(x => x.Cutout is not null);
         RuleFor(x => x.BodyDepth).Within(new Reach(0, 24, 0, 600));
         RuleFor(x => x.RemoteBox!).SetValidator(new BoxRequestValidator()).When(x => x.RemoteBox is not null);
         RuleFor(x => x.ClipReach).Within(new Reach(0, 12, 0, 300));
         RuleFor(x => x.MaxShift).Within(new Reach(0, 48, 0, 1200));
         RuleFor(x => x.EdgeClearance).Within(new Reach(0, 12, 0, 300));
+    }
+}
+
+internal sealed class CutoutRequestValidator : AbstractValidator<CutoutRequest>
+{
+    private static readonly Reach Hole = new(0.5m, 96, 10, 2400);
+
+    public CutoutRequestValidator()
+    {
+        RuleFor(x => x.Diameter).Within(Hole);
+        RuleFor(x => x.Width).Within(Hole);
+        RuleFor(x => x.Height).Within(Hole);
     }
 }
 

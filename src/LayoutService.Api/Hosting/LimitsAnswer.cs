@@ -48,6 +48,9 @@ public sealed record LimitsAnswer
     /// <summary>Walls inside the room.</summary>
     public int Partitions { get; init; } = ServiceLimits.MaxPartitions;
 
+    /// <summary>Joist fields of a room.</summary>
+    public int JoistFields { get; init; } = ServiceLimits.MaxJoistFields;
+
     /// <summary>Joists in a field.</summary>
     public int Joists { get; init; } = ServiceLimits.MaxJoists;
 

@@ -8,8 +8,8 @@ namespace LayoutService.Api.Tests.Bounds;
 /// <param name="Body">The request with that many.</param>
 /// <param name="Code">Code of the refusal; a status where it has none.</param>
 /// <param name="Beside">
-/// Codes of other faults that both requests have: where a plan at the limit would take the engine long, a language that is not planned
-/// yet keeps it out; where the limit lies above what can be sound, what is wrong is told.
+/// Codes of other faults that both requests have: where a plan at the limit would take the engine long, a word that stands twice in a set
+/// keeps it out; where the limit lies above what can be sound, what is wrong is told.
 /// </param>
 internal sealed record LimitPair(string Path, Func<int, string> Body, string Code, params string[] Beside);
 
@@ -17,7 +17,7 @@ internal sealed record LimitPair(string Path, Func<int, string> Body, string Cod
 internal static class LimitPairs
 {
     private const string Check = "/v1/plans/check";
-    private const string French = "not_planned_yet";
+    private const string Twice = "word_repeated";
 
     public static readonly IReadOnlyDictionary<string, LimitPair> All = new Dictionary<string, LimitPair>
     {
@@ -34,6 +34,7 @@ internal static class LimitPairs
         ["undersides"] = new(Check, n => SmallRoom.With("joistFields.0.undersides", LimitTests.List("joistFields.0.undersides", n)), "count_out_of_range"),
         ["partitions"] = new(Check, n => SmallRoom.With("partitions", $"[{Many(n, i => $$"""{"line":[[{{100 + (i * 65)}},1000],[{{100 + (i * 65)}},1500]],"thickness":25,"top":"board"}""")}]"), "count_out_of_range"),
         ["joists"] = new(Check, n => Positions(n), "count_out_of_range"),
+        ["joistFields"] = new(Check, n => SmallRoom.With("joistFields", $"[{Many(n, i => $$"""{"run":"y","region":{{Box(i * 170, 0, 170, 3000)}},"positions":[{{(i * 170) + 85}}]}""")}]"), "count_out_of_range"),
         ["stock"] = new(Check, n => SmallRoom.With("strapping.stock", LimitTests.List("strapping.stock", n)), "count_out_of_range"),
         ["cutLengths"] = new("/v1/cut-plans", n => Sticks(Many(n, _ => """{"length":1000}""")), "count_out_of_range"),
         ["cutPieces"] = new("/v1/cut-plans", n => Sticks($$"""{"length":1000,"count":{{n - 1}}},{"length":1000}"""), "too_many_pieces"),
@@ -50,8 +51,8 @@ internal static class LimitPairs
         ["textLength"] = new(Check, n => SmallRoom.With("document.buyer", $"\"{new string('a', n)}\""), "text_length"),
         ["lengthTextLength"] = new(Check, n => SmallRoom.With("joistFields.0.face", $"\"{"38 mm".PadLeft(n)}\""), "length_text_too_long"),
         ["lengthNumber"] = new(Check, n => SmallRoom.With("room.outline", Box(n - 3600, -n, 3600, 3000)), "out_of_range"),
-        ["sideMetres"] = new(Check, n => InFrench(SmallRoom.With("room.outline", Box(0, 0, 3000, n * 1000))), "room_too_long", French),
-        ["areaSquareMetres"] = new(Check, n => InFrench(SmallRoom.With("room.outline", Box(0, 0, 100_000, n * 10))), "room_too_large", French),
+        ["sideMetres"] = new(Check, n => Unsound(SmallRoom.With("room.outline", Box(0, 0, 3000, n * 1000))), "room_too_long", Twice),
+        ["areaSquareMetres"] = new(Check, n => Unsound(SmallRoom.With("room.outline", Box(0, 0, 100_000, n * 10))), "room_too_large", Twice),
     };
 
     /// <summary>Limits that nothing is refused by, or that count what no request shows: the tests that try them at the end and past it.</summary>
@@ -69,7 +70,7 @@ internal static class LimitPairs
 
     private static string Wide(int width, string member, string json) => SmallRoom.With(SmallRoom.With("room.outline", Box(0, 0, width, 3000)), member, json);
 
-    private static string InFrench(string request) => SmallRoom.With(request, "language", "\"fr\"");
+    private static string Unsound(string request) => SmallRoom.With(request, "strapping", """{"jointsAllowed":["scab","scab"]}""");
 
     private static string Positions(int count) => SmallRoom.With(
         SmallRoom.With("room.outline", Box(0, 0, 150_000, 3000)), "joistFields.0", $$"""{"run":"y","face":12,"positions":{{LimitTests.List("joistFields.0.positions", count)}} }""");

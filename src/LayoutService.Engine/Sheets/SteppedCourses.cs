@@ -27,7 +27,7 @@ internal static class SteppedCourses
                 {
                     foreach (var lines in Stepped(room, width, below, above))
                     {
-                        WorkMeter.Spend(50L * lines.Count);
+                        WorkMeter.Spend(lines.Count * (50L + room.Board.Cells.Count));
                         var division = CourseLines.Judged(room, width, lines);
                         if (division.Slivers == 0 && division.Holes.Firm == 0 && room.CourseBreaks.All(lines.Contains))
                         {

@@ -27,7 +27,7 @@ internal static class SteppedCourses
                 {
                     foreach (var lines in Stepped(room, width, below, above))
                     {
-                        WorkMeter.Spend(lines.Count * (50L + room.Board.Cells.Count));
+                        WorkMeter.Spend(lines.Count * (50L + room.Board.Cells.Length));
                         var division = CourseLines.Judged(room, width, lines);
                         if (division.Slivers == 0 && division.Holes.Firm == 0 && room.CourseBreaks.All(lines.Contains))
                         {

@@ -4,7 +4,7 @@ namespace LayoutService.Api.Tests.Auditing;
 
 /// <summary>
 /// A room of 3660 × 2440 mm planned by hand: joists along x, one pair doubled; seven straps, the fourth in two pieces on
-/// the doubled joist; two courses of two boards, butts at 2440 and 1220 mm on straps 5 and 3.
+/// the doubled joist; two courses of two boards, butts at 2440 and 1220 mm on straps 5 and 3, 600 mm apart asked.
 /// </summary>
 internal static class HandPlan
 {
@@ -12,7 +12,7 @@ internal static class HandPlan
         {"units":"metric","room":{"outline":[[0,0],[3660,0],[3660,2440],[0,2440]],"heights":[{"floorToJoist":2400}],"floorBuildUp":12},
          "joistFields":[{"run":"x","face":38,"positions":[100,500,900,1300,1338,1740,2140,2380]}],
          "strapping":{"size":{"thickness":19,"face":64},"maxSpacing":610,"stock":[{"id":"s1","length":2440,"packPrice":3}]},
-         "sheets":{"stock":[{"id":"b1","width":1220,"length":2440,"packPrice":15}]},
+         "sheets":{"minStagger":600,"stock":[{"id":"b1","width":1220,"length":2440,"packPrice":15}]},
          "prices":{"currency":"CAD"}}
         """;
 
@@ -23,7 +23,7 @@ internal static class HandPlan
 
     public static string Answer { get; } = $$"""
         {"units":"metric","summary":{"rows":7,"strapPieces":8,"lengthsToBuy":7,"sheetsToBuy":3,"buttJointLength":2440,"finishedHeight":2356.3,"mass":90,"cost":66.00,"checksFailed":0},
-         "checks":[],
+         "checks":[{"rule":"butt-stagger-rows","status":"pass","comparison":"at-least","value":1220,"limit":600,"unit":"mm","where":[]}],
          "walls":[{"id":"w1","edge":0},{"id":"w2","edge":1},{"id":"w3","edge":2},{"id":"w4","edge":3}],
          "joists":{"members":[{{Each(Joists, (at, i) => $$"""{"id":"j{{i + 1}}","at":{{at}}}""")}}],
                    "bays":[{"id":"bay1","from":119,"to":481},{"id":"bay2","from":1357,"to":1721}]},

@@ -58,7 +58,7 @@ public static class RowSkeletons
 
         // a bulkhead may part two rows of one wall with a jog in it: then neither runs through the other's arm
         return Choose(room, rules, wallRows, starts, ends, avoided)
-            ?? (starts.Concat(ends).Any(Jogged) ? Choose(room, rules, wallRows, [.. starts.Where(r => !Jogged(r))], [.. ends.Where(r => !Jogged(r))], avoided) : null);
+            ?? (room.Solids.Count > 0 && starts.Concat(ends).Any(Jogged) ? Choose(room, rules, wallRows, [.. starts.Where(r => !Jogged(r))], [.. ends.Where(r => !Jogged(r))], avoided) : null);
 
         bool Jogged(WallRow outer) => wallRows.Any(r => r.InsideUp == outer.InsideUp && r.At != outer.At && Math.Abs(r.At - outer.At) < rules.MinGap && !r.Overlaps(outer));
     }

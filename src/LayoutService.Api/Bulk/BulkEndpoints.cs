@@ -12,6 +12,8 @@ internal static class BulkEndpoints
 {
     public const string Operation = "createPlansInBulk";
 
+    private const string Address = "/v1/plans/bulk";
+
     public static void AddBulk(this IServiceCollection services)
     {
         services.AddSingleton<RoomDesk>();
@@ -19,8 +21,11 @@ internal static class BulkEndpoints
         services.AddSingleton<BulkDesk>();
     }
 
+    /// <summary>True for a call of this kind, routed or not.</summary>
+    public static bool IsAsked(HttpRequest request) => request.Path.StartsWithSegments(Address, StringComparison.Ordinal);
+
     public static void MapBulk(this IEndpointRouteBuilder routes) =>
-        routes.MapPost("/v1/plans/bulk", Bulk)
+        routes.MapPost(Address, Bulk)
             .WithTags("Plans")
             .AddEndpointFilter(new Acceptable(BulkForms.Lines, BulkForms.LinesToo))
             .WithName(Operation)

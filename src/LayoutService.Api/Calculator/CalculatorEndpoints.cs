@@ -26,13 +26,13 @@ public static class CalculatorEndpoints
                 return new ProblemResult(ProblemKind.NotFound, "This version of the calculator is not served here; GET /calculator/current.json tells which is.");
             }
 
-            var packs = context.Request.Headers.AcceptEncoding.ToString().Contains("gzip", StringComparison.OrdinalIgnoreCase);
+            var packs = Packing.Of(context.Request, Packing.Gzip) is not null;
             var headers = context.Response.Headers;
             headers.CacheControl = ForEver;
             headers.Vary = "Accept-Encoding";
             if (packs)
             {
-                headers.ContentEncoding = "gzip";
+                headers.ContentEncoding = Packing.Gzip;
             }
 
             return Results.Bytes(packs ? module.Gzipped : module.Bytes, "text/javascript; charset=utf-8", entityTag: Tag(packs ? module.Version + "-gzip" : module.Version));

@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using System.Security.Cryptography;
+using LayoutService.Api.Hosting;
 
 namespace LayoutService.Api.Calculator;
 
@@ -16,7 +17,7 @@ internal sealed class CalculatorModule
     public CalculatorModule()
     {
         Bytes = Resource.Bytes(FileName);
-        Gzipped = Gzip(Bytes);
+        Gzipped = Packing.Pack(Packing.Gzip, Bytes, CompressionLevel.Optimal);
         Version = Convert.ToHexStringLower(SHA256.HashData(Bytes))[..VersionLength];
         Integrity = "sha384-" + Convert.ToBase64String(SHA384.HashData(Bytes));
     }
@@ -33,15 +34,4 @@ internal sealed class CalculatorModule
 
     /// <summary>Where it is served, from the root of the service.</summary>
     public string Address => $"/calculator/{Version}/{FileName}";
-
-    private static byte[] Gzip(byte[] bytes)
-    {
-        using var packed = new MemoryStream();
-        using (var gzip = new GZipStream(packed, CompressionLevel.Optimal))
-        {
-            gzip.Write(bytes);
-        }
-
-        return packed.ToArray();
-    }
 }

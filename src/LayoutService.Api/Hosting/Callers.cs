@@ -1,4 +1,5 @@
 using System.Globalization;
+using LayoutService.Api.Bulk;
 
 namespace LayoutService.Api.Hosting;
 
@@ -43,7 +44,7 @@ public static class Callers
 
     private static async Task WithinShareAsync(HttpContext context, CallerShare share, string caller, RequestDelegate next)
     {
-        var bulk = context.Request.Path.StartsWithSegments("/v1/plans/bulk", StringComparison.Ordinal);
+        var bulk = BulkEndpoints.IsAsked(context.Request);
         if (!share.TryEnter(caller, bulk))
         {
             await new ProblemResult(ProblemKind.Busy, $"This caller has {share.Most(bulk)} calls under way, as many as one may at once; try again in a second.").ExecuteAsync(context);

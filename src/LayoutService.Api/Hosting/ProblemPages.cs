@@ -83,7 +83,7 @@ public static class ProblemPages
     }
 
     private static string Taken(HttpContext context) =>
-        context.Request.Path.StartsWithSegments("/v1/plans/bulk", StringComparison.Ordinal) ? BulkForms.Both : "application/json";
+        BulkEndpoints.IsAsked(context.Request) ? BulkForms.Both : "application/json";
 
     private static string Known(string method) =>
         method is "GET" or "HEAD" or "POST" or "PUT" or "DELETE" or "PATCH" or "OPTIONS" or "TRACE" or "QUERY" ? method : "used";

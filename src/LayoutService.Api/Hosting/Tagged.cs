@@ -1,3 +1,4 @@
+using System.IO.Compression;
 using System.Security.Cryptography;
 using Microsoft.Net.Http.Headers;
 
@@ -10,6 +11,9 @@ namespace LayoutService.Api.Hosting;
 /// <param name="seconds">How long the answer may be kept without asking again.</param>
 internal sealed class Tagged(int seconds) : IEndpointFilter
 {
+    // bytes; a shorter answer gains nothing by it
+    private const int LeastPacked = 1_000;
+
     public async ValueTask<object?> InvokeAsync(EndpointFilterInvocationContext context, EndpointFilterDelegate next) =>
         await next(context) is IResult answer ? new TaggedResult(answer, seconds) : throw new InvalidOperationException("A tagged call answers with a result.");
 
@@ -35,7 +39,7 @@ internal sealed class Tagged(int seconds) : IEndpointFilter
             if (response.StatusCode == StatusCodes.Status200OK)
             {
                 // a strong tag holds for one coding only
-                var coding = Packing.Of(httpContext.Request, body.Length);
+                var coding = body.Length < LeastPacked ? null : Packing.Of(httpContext.Request, Packing.Brotli, Packing.Gzip);
                 var tag = new EntityTagHeaderValue($"\"{Convert.ToHexStringLower(SHA256.HashData(body.Span))}{(coding is null ? string.Empty : "-" + coding)}\"");
                 response.Headers.Append(HeaderNames.Vary, HeaderNames.AcceptEncoding);
                 response.Headers.ETag = tag.ToString();
@@ -51,7 +55,7 @@ internal sealed class Tagged(int seconds) : IEndpointFilter
                 if (coding is not null)
                 {
                     response.Headers.ContentEncoding = coding;
-                    body = Packing.Pack(coding, body.Span);
+                    body = Packing.Pack(coding, body.Span, CompressionLevel.Fastest);
                 }
             }
 

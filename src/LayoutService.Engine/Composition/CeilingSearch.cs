@@ -29,6 +29,7 @@ public sealed class CeilingSearch
     private readonly Dictionary<RowSet, CourseOptions> _options = [];
     private readonly List<Span> _posts;
     private bool _crowded;
+    private List<CourseDivision>? _stepped;
 
     public CeilingSearch(FramedRoom room, bool buttsAnywhere = true)
     {
@@ -92,7 +93,7 @@ public sealed class CeilingSearch
     {
         var found = new List<(ChosenCeiling Made, SheetSearch Search, int[] Choice)>();
         var settings = new Dictionary<SheetSearch, (CourseOptions Options, LayoutCosting Costing)>();
-        foreach (var division in budget.Stepped ? SteppedCourses.Offer(_room, _prices, budget.Divisions) : CourseLines.Offer(_room, _prices, budget.Divisions))
+        foreach (var division in Divisions(budget))
         {
             var runs = CourseRuns.Of(_room, division);
             var costing = new LayoutCosting(_room, _pricing.Cost(division.SheetWidth), _prices, _weights, division, runs);
@@ -126,16 +127,16 @@ public sealed class CeilingSearch
             }
         }
 
-        if (found.Count == 0 && budget.Stepped)
-        {
-            return (null, Findings.SheetsDoNotReach());
-        }
-
         if (found.Count == 0)
         {
+            if (_crowded || budget.Stepped)
+            {
+                return (null, Findings.SheetsDoNotReach());
+            }
+
             // at the last a strap through an opening may stand nearer to another than the clear gap
-            (var before, _crowded) = (_crowded, true);
-            return before ? (null, Findings.SheetsDoNotReach()) : Best(budget, wallRows, skeletons);
+            _crowded = true;
+            return Best(budget, wallRows, skeletons);
         }
 
         var best = found.OrderBy(f => Key(f.Made))
@@ -171,6 +172,10 @@ public sealed class CeilingSearch
             return ceiling with { Layout = layout with { SheetCost = sheets, Cost = layout.Cost - layout.SheetCost + sheets } };
         }
     }
+
+    private IEnumerable<CourseDivision> Divisions(SearchBudget budget) => budget.Stepped
+        ? (_stepped ??= SteppedCourses.Offer(_room, _prices)).Take(budget.Divisions)
+        : CourseLines.Offer(_room, _prices, budget.Divisions);
 
     // divisions that meet the same rows share what is known about them
     private CourseOptions Options(RowSet rows)

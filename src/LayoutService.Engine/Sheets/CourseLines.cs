@@ -41,7 +41,7 @@ public static class CourseLines
                 divided.AddRange(BesideHoles(room, width).Except(firsts).Select(first => Divide(room, width, first)));
             }
 
-            offered.AddRange(divided.Select(d => (d, (use.Of(d.Lines, width) * prices.Rate(width)) + prices.SeamCost(room, d))));
+            offered.AddRange(divided.Select(d => (d, use.Cost(d, prices))));
         }
 
         // least slivers, then least sheet, then fewest narrow rips and courses

@@ -14,6 +14,10 @@ internal sealed class CourseUse(FramedRoom room)
     private readonly List<(long Width, double Length)> _wide = [];
     private readonly List<(long Width, double Length)> _narrow = [];
 
+    /// <summary>What a division costs if lengths could be cut without waste, in the objective's unit, its seams included.</summary>
+    public double Cost(CourseDivision division, StockPrices prices) =>
+        (Of(division.Lines, division.SheetWidth) * prices.Rate(division.SheetWidth)) + prices.SeamCost(room, division);
+
     /// <summary>Length of whole sheet width that is used, in units of length.</summary>
     public double Of(IReadOnlyList<long> lines, long width)
     {

@@ -13,8 +13,11 @@ internal static class SteppedCourses
 {
     private const int MostFirsts = 20;
 
+    // the widest budget looks at so many
+    private const int Most = 20;
+
     /// <summary>The best that leave no sliver and meet no hole that must be clear, the least sheet first.</summary>
-    public static List<CourseDivision> Offer(FramedRoom room, StockPrices prices, int most)
+    public static List<CourseDivision> Offer(FramedRoom room, StockPrices prices)
     {
         var use = new CourseUse(room);
         var offered = new List<(CourseDivision Division, double Use)>();
@@ -31,7 +34,7 @@ internal static class SteppedCourses
                         var division = CourseLines.Judged(room, width, lines);
                         if (division.Slivers == 0 && division.Holes.Firm == 0 && room.CourseBreaks.All(lines.Contains))
                         {
-                            offered.Add((division, (use.Of(lines, width) * prices.Rate(width)) + prices.SeamCost(room, division)));
+                            offered.Add((division, use.Cost(division, prices)));
                         }
                     }
                 }
@@ -43,7 +46,7 @@ internal static class SteppedCourses
             .OrderBy(o => o.Division.Holes.Soft).ThenBy(o => o.Use).ThenBy(o => o.Division.Narrow).ThenBy(o => o.i)
             .Select(o => o.Division)
             .DistinctBy(d => string.Join(',', d.Lines))
-            .Take(most)];
+            .Take(Most)];
     }
 
     // full courses from one first line, then one narrower course, then full courses from the other

@@ -29,6 +29,7 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
 {
     public const int PoorGrade = 10;
     private const long JointBearing = PieceSupports.Least;
+
     /// <summary>An end that passes its last joist's face by more gets a ledger: 150 mm. Common practice, no source.</summary>
     public const long Overhang = 150 * Length.PerMillimetre;
     private const long SupportSpread = PieceSupports.Spread;

@@ -12,7 +12,7 @@ internal static class BarBound
             BarGraph graph = bars.Graphs[g];
             var toEnd = new long[graph.Nodes];
             var next = new int[graph.Nodes];
-            graph.Shortest(bars.Lengths, toEnd, next);
+            graph.Shortest(bars.Lengths, new long[graph.Nodes], toEnd, next);
             least[g] = toEnd[0];
         }
 

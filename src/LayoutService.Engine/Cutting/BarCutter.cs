@@ -2,7 +2,8 @@ namespace LayoutService.Engine.Cutting;
 
 /// <summary>
 /// Break points and stock as one problem. Quick: one beam along the bars with prices in proportion to length. Thorough:
-/// the relaxation's prices, wider beams, then repair of a few bars at a time (BarRepair). Either way the bound is exact.
+/// ways woven from the relaxation (BarWeaving), wider beams at its prices, then repair of a few bars at a time (BarRepair).
+/// Either way the bound is exact.
 /// </summary>
 public static class BarCutter
 {

@@ -18,9 +18,10 @@ internal sealed class BarGraph(int nodes, int[] first, int[] to, int[] length)
     public int[] Length { get; } = length;
 
     /// <summary>
-    /// Least total price from each node to the bar's end (long.MaxValue / 4 where there is no way), the arc taken in next.
+    /// Least total price of pieces and of the nodes they end at, from each node to the bar's end (long.MaxValue / 4 where
+    /// there is no way), the arc taken in next.
     /// </summary>
-    public void Shortest(ReadOnlySpan<long> price, Span<long> toEnd, Span<int> next)
+    public void Shortest(ReadOnlySpan<long> price, ReadOnlySpan<long> atNode, Span<long> toEnd, Span<int> next)
     {
         toEnd[Nodes - 1] = 0;
         next[Nodes - 1] = -1;
@@ -30,7 +31,7 @@ internal sealed class BarGraph(int nodes, int[] first, int[] to, int[] length)
             int arc = -1;
             for (int a = First[node]; a < First[node + 1]; a++)
             {
-                long sum = price[Length[a]] + toEnd[To[a]];
+                long sum = price[Length[a]] + atNode[To[a]] + toEnd[To[a]];
                 if (sum < best)
                 {
                     best = sum;

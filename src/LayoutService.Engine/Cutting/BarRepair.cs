@@ -15,7 +15,7 @@ internal sealed class BarRepair(BarCase bars, BarJudge judge, BarBeam beam, BarS
 {
     private readonly List<int> _chosen = [];
     private readonly List<int> _near = [];
-    private ulong _state = 0x9E3779B97F4A7C15UL;
+    private readonly BarChance _chance = new();
 
     /// <summary>Improves from the start until the steps are spent or the bound is reached; best ends with the best solution seen.</summary>
     public BarScore Run(BarSolution start, BarSolution best, BarScore bestScore, BarPrices[] prices, long bound, long steps)
@@ -143,12 +143,5 @@ internal sealed class BarRepair(BarCase bars, BarJudge judge, BarBeam beam, BarS
         return false;
     }
 
-    /// <summary>The next of a fixed sequence (xorshift, Marsaglia 2003), from 0 to below − 1.</summary>
-    private int Next(int below)
-    {
-        _state ^= _state << 13;
-        _state ^= _state >> 7;
-        _state ^= _state << 17;
-        return (int)((_state >> 33) % (ulong)below);
-    }
+    private int Next(int below) => _chance.Next(below);
 }

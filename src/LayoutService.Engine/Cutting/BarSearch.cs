@@ -8,9 +8,9 @@ internal sealed class BarSearch
 {
     private const int QuickWidth = 2;
     private const int QuickBuckets = 600;
-    private const long QuickRepairSteps = 20_000;
+    private const long QuickRepairSteps = 40_000;
     private const int ThoroughBuckets = 2_000;
-    private const long ThoroughRepairSteps = 40_000_000;
+    private const long ThoroughRepairSteps = 20_000_000;
     private const long ThoroughBeamSteps = 8_000_000;
     private const long RelaxationWork = 60_000_000;
 
@@ -22,11 +22,12 @@ internal sealed class BarSearch
     private readonly BarStagger _stagger;
     private readonly BarBeam _beam;
     private readonly int[] _order;
-    private BarSolution? _dived;
+    private readonly int _poorGrade;
 
     public BarSearch(BarCase bars, int poorGrade)
     {
         _bars = bars;
+        _poorGrade = poorGrade;
         _weights = new BarWeights(bars, poorGrade);
         _stagger = new BarStagger(bars, poorGrade);
         Judge = new BarJudge(bars, poorGrade);
@@ -78,7 +79,7 @@ internal sealed class BarSearch
         Score = repair.Run(Best, Best, Score, [rate, charged, rate.Varied(_bars, 0), rate.Varied(_bars, 1)], bound, steps);
     }
 
-    /// <summary>Relaxation, beams of growing width, a long repair; returns the relaxation's bound.</summary>
+    /// <summary>Relaxation, weaving, beams of growing width, a long repair; returns the relaxation's bound.</summary>
     public long Thorough()
     {
         long bound = BarBound.ByRate(_bars);
@@ -86,10 +87,12 @@ internal sealed class BarSearch
         BarPrices first = rate;
         if (_bars.Lengths.Length <= MostLengthsToRelax)
         {
-            var relaxation = new LengthRelaxation(_bars.Lengths, _bars.Kinds, _bars.Graphs);
+            int[][] caps = BarCaps.Of(_bars, _poorGrade);
+            bool few = _bars.Lengths.Length + caps.Sum(nodes => nodes.Count(cap => cap != int.MaxValue)) <= MostLengthsToRelax;
+            var relaxation = new LengthRelaxation(_bars.Lengths, _bars.Kinds, _bars.Graphs, few ? caps : null);
             bound = Math.Max(bound, relaxation.Solve(_bars, RelaxationWork));
             first = BarPrices.ByRelaxation(_bars, relaxation, ThoroughBuckets);
-            Dive(relaxation, first);
+            Weave(relaxation, caps, bound);
         }
 
         List<BarPrices> prices = [first, first, rate];
@@ -105,36 +108,19 @@ internal sealed class BarSearch
         }
 
         var repair = new BarRepair(_bars, Judge, _beam, _stagger, _weights, BarRepairStyle.Thorough);
-        if (_dived is not null)
-        {
-            Score = repair.Run(_dived, Best, Score, [.. prices], bound, ThoroughRepairSteps / 2);
-        }
-
-        Score = repair.Run(Best, Best, Score, [.. prices], bound, _dived is null ? ThoroughRepairSteps : ThoroughRepairSteps / 2);
+        Score = repair.Run(Best, Best, Score, [.. prices], bound, ThoroughRepairSteps / 2);
+        Score = repair.Run(Best, Best, Score, [.. prices], bound, ThoroughRepairSteps / 2);
         return bound;
     }
 
-    private void Dive(LengthRelaxation relaxation, BarPrices prices)
+    private void Weave(LengthRelaxation relaxation, int[][] caps, long bound)
     {
-        double best = double.MaxValue;
-        foreach (double least in (ReadOnlySpan<double>)[0.2, 0.6])
+        var weaving = new BarWeaving(_bars, Judge, _stagger, caps, _poorGrade);
+        weaving.Run(relaxation, bound);
+        if (weaving.Best is { } woven && weaving.Score.CompareTo(Score) < 0)
         {
-            var trial = new BarSolution(_bars);
-            new BarDive(_bars, relaxation, _beam).Run(trial, prices, new BarBeamStyle(32, 0.3, _weights.Violation, 0), least, 20_000_000);
-            _stagger.Settle(trial);
-            BarScore score = Judge.Of(trial);
-            double weighed = score.Cost + 0.3 * _bars.Kinds.LargestCost * score.Violations;
-            if (weighed < best)
-            {
-                best = weighed;
-                _dived = trial;
-            }
-
-            if (score.CompareTo(Score) < 0)
-            {
-                Score = score;
-                Best.CopyFrom(trial);
-            }
+            Score = weaving.Score;
+            Best.CopyFrom(woven);
         }
     }
 

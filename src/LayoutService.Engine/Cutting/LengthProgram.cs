@@ -13,6 +13,7 @@ internal sealed class LengthProgram
 {
     private const double Tolerance = 1e-9;
     private readonly int _rows;
+    private readonly double _scale;
     private readonly double[] _inverse;
     private readonly double[] _alpha;
     private readonly double[] _rhs;
@@ -22,8 +23,11 @@ internal sealed class LengthProgram
     private double[] _cost = new double[256];
     private bool[] _active = new bool[256];
 
-    public LengthProgram(int rows)
+    /// <param name="rows">How many equations.</param>
+    /// <param name="largestCost">Of a column that is meant to be used: beside it a reduced cost is small or is not.</param>
+    public LengthProgram(int rows, double largestCost)
     {
+        _scale = 1 + largestCost;
         _rows = rows;
         _inverse = new double[rows * rows];
         _alpha = new double[rows];
@@ -53,6 +57,8 @@ internal sealed class LengthProgram
     public ReadOnlySpan<double> ValuesOf(int column) => _entryValue.AsSpan(_start[column], _start[column + 1] - _start[column]);
 
     public double CostOf(int column) => _cost[column];
+
+    public void SetCost(int column, double cost) => _cost[column] = cost;
 
     /// <summary>An inactive column never enters the basis.</summary>
     public void Activate(int column, bool active) => _active[column] = active;
@@ -121,8 +127,7 @@ internal sealed class LengthProgram
             {
                 if (_active[column])
                 {
-                    double reduced = Reduced(column);
-                    double scaled = reduced / (1 + Math.Abs(_cost[column]));
+                    double scaled = Reduced(column) / _scale;
                     if (scaled < best)
                     {
                         best = scaled;

@@ -1,8 +1,8 @@
 namespace LayoutService.Engine.Cutting;
 
 /// <summary>
-/// Problem: the linear relaxation of cutting, and a lower bound that is exact. Rows: each length's demand, each bar
-/// graph's number of bars, each limited kind's quantity; columns: fillings of a stick, ways to break a bar, and, where
+/// Problem: the linear relaxation of cutting, and a lower bound that is exact. Rows: each length's demand, what ways to
+/// break bars ask (LengthWays), each limited kind's quantity; columns: fillings of a stick, ways to break a bar, and, where
 /// there are bars, the use of a longer piece's room for the next shorter (dual cuts, Valério de Carvalho 2005). Method:
 /// column generation (Gilmore and Gomory 1961) with a knapsack for fillings and a shortest path for ways to break; the
 /// bound is Farley's (1990), recomputed in whole numbers from rounded-down prices, so no floating-point figure enters it.
@@ -14,50 +14,36 @@ internal sealed class LengthRelaxation
     private const long NodesAKnapsack = 2_000_000;
     private readonly long[] _lengths;
     private readonly StockKinds _kinds;
-    private readonly BarGraph[] _graphs;
     private readonly LengthKnapsack _knapsack;
     private readonly int[] _unit;
     private readonly int[] _begin;
     private readonly int[] _surplus;
     private readonly int[] _limitRow;
     private readonly double[] _rhs;
-    private readonly long[] _toEnd;
-    private readonly int[] _next;
-    private readonly int[] _rowsBuffer;
-    private readonly double[] _valuesBuffer;
     private readonly int[] _atMost;
     private readonly long[] _worth;
-    private readonly Dictionary<int, int[]> _ways = [];
+    private readonly bool _bars;
 
-    public LengthRelaxation(long[] lengths, StockKinds kinds, BarGraph[] graphs)
+    public LengthRelaxation(long[] lengths, StockKinds kinds, BarGraph[] graphs, int[][]? caps = null)
     {
         _lengths = lengths;
         _kinds = kinds;
-        _graphs = graphs;
+        _bars = graphs.Length > 0;
+        Ways = new LengthWays(graphs, caps, lengths.Length);
         _knapsack = new LengthKnapsack(lengths.Length);
         _limitRow = new int[kinds.Count];
-        int rows = lengths.Length + graphs.Length;
+        int rows = lengths.Length + Ways.Rows;
         for (int kind = 0; kind < kinds.Count; kind++)
         {
             _limitRow[kind] = kinds.Quantity[kind] == int.MaxValue ? -1 : rows++;
         }
 
-        int longest = 1;
-        foreach (BarGraph graph in graphs)
-        {
-            longest = Math.Max(longest, graph.Nodes);
-        }
-
-        Program = new LengthProgram(rows);
+        Program = new LengthProgram(rows, kinds.LargestCost);
         Prices = new long[lengths.Length];
         _unit = new int[rows];
         _begin = new int[rows];
         _surplus = new int[lengths.Length];
         _rhs = new double[rows];
-        _toEnd = new long[longest];
-        _next = new int[longest];
-        _rowsBuffer = new int[longest + 2];
-        _valuesBuffer = new double[longest + 2];
         _atMost = new int[lengths.Length];
         _worth = new long[kinds.Count];
         Scale = (1L << 40) / Math.Max(1, kinds.LargestCost);
@@ -73,11 +59,8 @@ internal sealed class LengthRelaxation
     /// <summary>Factor from cost to whole-number price.</summary>
     public long Scale { get; }
 
-    /// <summary>Whether a column is a way to break a bar.</summary>
-    public bool IsWay(int column) => _ways.ContainsKey(column);
-
-    /// <summary>The arcs of a way, in order.</summary>
-    public int[] WayOf(int column) => _ways[column];
+    /// <summary>The ways to break bars.</summary>
+    public LengthWays Ways { get; }
 
     /// <summary>What the relaxation would pay for one more of a limited kind; 0 for the others.</summary>
     public double Charge(int kind) => _limitRow[kind] < 0 ? 0 : Math.Max(0, -Program.Dual[_limitRow[kind]]);
@@ -88,7 +71,7 @@ internal sealed class LengthRelaxation
     /// <summary>
     /// Solves for the demands and returns a valid lower bound (a whole multiple of the costs' common divisor). Stops
     /// early when the bound reaches the cutoff, or the work limit is spent. proper: no filling holds more of a length
-    /// than its demand (sound where there are no graphs).
+    /// than its demand (sound where there are no graphs). While breaks are capped nothing is bound: 0.
     /// </summary>
     public long Solve(ReadOnlySpan<int> demand, ReadOnlySpan<int> bars, ReadOnlySpan<int> quantity, bool proper, long cutoff, long workLimit)
     {
@@ -100,7 +83,7 @@ internal sealed class LengthRelaxation
             Program.Improve(limit - Work);
             bool grew = Price(demand, bars, quantity, out long found);
             bound = Math.Max(bound, found);
-            if (!grew || bound >= cutoff || Work >= limit || bound >= _kinds.RoundUp((long)Math.Ceiling(Program.Objective() - 1e-3)))
+            if (!grew || bound >= cutoff || Work >= limit || Ways.Caps is null && bound >= _kinds.RoundUp((long)Math.Ceiling(Program.Objective() - 1e-3)))
             {
                 return bound;
             }
@@ -128,16 +111,12 @@ internal sealed class LengthRelaxation
             _surplus[i] = Program.Add(0, [i], [-1]);
         }
 
-        for (int i = 1; i < _lengths.Length && _graphs.Length > 0; i++)
+        for (int i = 1; i < _lengths.Length && _bars; i++)
         {
             Program.Add(0, [i - 1, i], [1, -1]);
         }
 
-        for (int g = 0; g < _graphs.Length; g++)
-        {
-            _unit[_lengths.Length + g] = Program.Add(_kinds.LargestCost * 1000.0, [_lengths.Length + g], [1]);
-        }
-
+        Ways.AddUnits(Program, _kinds.LargestCost * 1000.0, _unit);
         for (int kind = 0; kind < _kinds.Count; kind++)
         {
             if (_limitRow[kind] >= 0)
@@ -159,11 +138,7 @@ internal sealed class LengthRelaxation
             _atMost[i] = proper ? Math.Max(0, demand[i]) : int.MaxValue;
         }
 
-        for (int g = 0; g < _graphs.Length; g++)
-        {
-            _rhs[_lengths.Length + g] = bars[g];
-        }
-
+        Ways.Ask(bars, _rhs);
         for (int kind = 0; kind < _kinds.Count; kind++)
         {
             if (_limitRow[kind] >= 0)
@@ -197,7 +172,6 @@ internal sealed class LengthRelaxation
 
     private bool Price(ReadOnlySpan<int> demand, ReadOnlySpan<int> bars, ReadOnlySpan<int> quantity, out long bound)
     {
-        bool grew = false;
         Int128 sum = 0;
         for (int i = 0; i < _lengths.Length; i++)
         {
@@ -205,20 +179,9 @@ internal sealed class LengthRelaxation
             sum += (Int128)Prices[i] * demand[i];
         }
 
-        for (int g = 0; g < _graphs.Length; g++)
-        {
-            _graphs[g].Shortest(Prices, _toEnd, _next);
-            sum += (Int128)_toEnd[0] * bars[g];
-            double dual = Program.Dual[_lengths.Length + g];
-            if (bars[g] > 0 && _toEnd[0] / (double)Scale < dual - 1e-7 * (1 + Math.Abs(dual)))
-            {
-                AddWay(g);
-                grew = true;
-            }
-        }
-
+        bool grew = Ways.Price(Program, Prices, Scale, bars, out Int128 worth);
         grew |= PriceFillings(quantity);
-        bound = LengthBound.Of(sum, Scale, _worth, _kinds, quantity);
+        bound = Ways.Caps is null ? LengthBound.Of(sum + worth, Scale, _worth, _kinds, quantity) : 0;
         return grew;
     }
 
@@ -248,21 +211,6 @@ internal sealed class LengthRelaxation
         return grew;
     }
 
-    private void AddWay(int graph)
-    {
-        int count = 0;
-        var arcs = new List<int>();
-        _rowsBuffer[count] = _lengths.Length + graph;
-        _valuesBuffer[count++] = 1;
-        for (int node = 0; _next[node] >= 0; node = _graphs[graph].To[_next[node]])
-        {
-            arcs.Add(_next[node]);
-            count = Append(count, _graphs[graph].Length[_next[node]], -1);
-        }
-
-        _ways.Add(Program.Add(0, _rowsBuffer.AsSpan(0, count), _valuesBuffer.AsSpan(0, count)), [.. arcs]);
-    }
-
     private void AddFilling(int kind, IReadOnlyList<int> items)
     {
         int[] rows = new int[items.Count + 1];
@@ -288,21 +236,5 @@ internal sealed class LengthRelaxation
         }
 
         Program.Add(_kinds.Cost[kind], rows.AsSpan(0, count), values.AsSpan(0, count));
-    }
-
-    private int Append(int count, int row, double value)
-    {
-        for (int e = 0; e < count; e++)
-        {
-            if (_rowsBuffer[e] == row)
-            {
-                _valuesBuffer[e] += value;
-                return count;
-            }
-        }
-
-        _rowsBuffer[count] = row;
-        _valuesBuffer[count] = value;
-        return count + 1;
     }
 }

@@ -35,7 +35,8 @@ internal sealed class StickDive
 
     public long LowerBound { get; private set; }
 
-    private long Work => _relaxation.Work + _greedy.Work;
+    /// <summary>Steps spent so far.</summary>
+    public long Work => _relaxation.Work + _greedy.Work;
 
     public void Run()
     {

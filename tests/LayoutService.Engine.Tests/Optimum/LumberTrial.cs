@@ -7,8 +7,12 @@ using LayoutService.Engine.Strapping;
 
 namespace LayoutService.Engine.Tests.Optimum;
 
-/// <summary>What one room's straps cost: as planned, by the thorough cutter on the same rows, and by the reference.</summary>
-internal sealed record LumberTrial(SeededSurvey Room, long Planned, long PlannedBound, long Thorough, LumberReference Reference)
+/// <summary>
+/// What one room's straps cost: as planned, by the thorough cutter on the same rows, and by the reference, which keeps the
+/// same rules of breaks and begins from the thorough plan (where a room forces a break against the rules, from nothing and
+/// without them; where it can name no plan of its own, the thorough plan stands).
+/// </summary>
+internal sealed record LumberTrial(SeededSurvey Room, long Planned, long PlannedBound, long Thorough, long ThoroughBound, LumberReference Reference)
 {
     /// <summary>The cheapest that anyone found.</summary>
     public long Best => Math.Min(Reference.Cost, Math.Min(Planned, Thorough));
@@ -17,7 +21,13 @@ internal sealed record LumberTrial(SeededSurvey Room, long Planned, long Planned
 
     public double ThoroughOver => ((double)Thorough / Best) - 1;
 
-    public double BestOverBound => Reference.Bound == 0 ? 0 : ((double)Best / Reference.Bound) - 1;
+    /// <summary>The greater of the reference's bound, which knows the rules of breaks, and the engine's own.</summary>
+    public long Bound => Math.Max(Reference.Bound, ThoroughBound);
+
+    public double BestOverBound => ((double)Best / Bound) - 1;
+
+    /// <summary>Whether a bound shows that nothing cheaper keeps the rules.</summary>
+    public bool Proved => Best <= Bound;
 
     /// <summary>Null where the room has no plan, or has nailers cut from the same sticks as its rows.</summary>
     public static LumberTrial? Of(SeededSurvey seeded, int milliseconds)
@@ -43,14 +53,16 @@ internal sealed record LumberTrial(SeededSurvey Room, long Planned, long Planned
         var result = plan.CutPlan.Results.Single(r => r.Use == "strapping");
         var scale = priced ? 100m : survey.Units == UnitSystem.Imperial ? Length.PerInch : Length.PerMillimetre;
         var step = survey.Units == UnitSystem.Imperial ? Length.PerSixteenth : Length.PerMillimetre;
-        return LumberProgram.Solve(problem, step, milliseconds) is not { } reference
-            ? null
-            : new LumberTrial(
-                seeded,
-                (long)decimal.Round(result.Cost * scale),
-                (long)decimal.Round(result.LowerBound * scale),
-                BarCutter.Solve(problem, BarEffort.Thorough).Cost,
-                reference);
+        var thorough = BarCutter.Solve(problem, BarEffort.Thorough);
+        var rules = thorough.SharedBreaks + thorough.PoorBreaks == 0;
+        var reference = LumberProgram.Solve(problem, step, milliseconds, rules, rules ? thorough : null) ?? new LumberReference(thorough.Cost, thorough.LowerBound, false);
+        return new LumberTrial(
+            seeded,
+            (long)decimal.Round(result.Cost * scale),
+            (long)decimal.Round(result.LowerBound * scale),
+            thorough.Cost,
+            thorough.LowerBound,
+            reference);
     }
 
     public static List<LumberTrial> Run(int count, int milliseconds)
@@ -83,5 +95,5 @@ internal sealed record LumberTrial(SeededSurvey Room, long Planned, long Planned
     }
 
     public override string ToString() =>
-        $"{Room}: planned {Planned} (bound {PlannedBound}), thorough {Thorough}, reference {Reference.Cost} (bound {Reference.Bound})";
+        $"{Room}: planned {Planned} (bound {PlannedBound}), thorough {Thorough} (bound {ThoroughBound}), reference {Reference.Cost} (bound {Reference.Bound})";
 }

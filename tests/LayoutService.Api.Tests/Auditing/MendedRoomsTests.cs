@@ -34,11 +34,12 @@ public sealed class MendedRoomsTests(Service service) : IClassFixture<Service>
 
     /// <summary>
     /// A strip of ceiling that all but shares a side with a bulkhead, which ended in an internal error (4413); a short strap on its joists under a row that a post cuts (2920, 3105, 3806, 4145);
-    /// a free row at the very place of a short one (3846); a bulkhead's side a hair off square, and a hair of ceiling between it and the next one (4570).
+    /// a free row at the very place of a short one (3846); a bulkhead's side a hair off square, and a hair of ceiling between it and the next one (4570); two short straps on one joist, each kept from a part of its edge by the other (3803).
     /// </summary>
     [Theory]
     [InlineData(2920)]
     [InlineData(3105)]
+    [InlineData(3803)]
     [InlineData(3806)]
     [InlineData(3846)]
     [InlineData(4145)]

@@ -1,3 +1,4 @@
+using NetTopologySuite.Algorithm.Locate;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Buffer;
 using NetTopologySuite.Operation.Overlay;
@@ -162,7 +163,7 @@ public sealed class Footprint
         var polygonizer = new NetTopologySuite.Operation.Polygonize.Polygonizer();
         polygonizer.Add(lines);
         return [.. polygonizer.GetPolygons().OfType<Polygon>()
-            .Where(p => p.Area > Crumb && Shape.Distance(p.InteriorPoint) <= 1 && Shape.Contains(p.InteriorPoint))
+            .Where(p => p.Area > Crumb && SimplePointInAreaLocator.Locate(p.InteriorPoint.Coordinate, Shape) == Location.Interior)
             .Select(p => Rings.FromLeast(Region.Ring(p.ExteriorRing.Coordinates)))
             .OrderBy(r => r.Min(c => c.U)).ThenBy(r => r.Min(c => c.V))];
     }

@@ -79,7 +79,8 @@ public static class BulkheadSolids
                 }
             }
 
-            solids[solid.Index] = solid with { Footprint = left.Tidied([.. places, .. taken.Corners]) };
+            // sides that rounding leaves a hair off square are put square, or the next one's corners on them leave a hair between
+            solids[solid.Index] = solid with { Footprint = left.Tidied([.. places, .. taken.Corners, .. left.Corners]) };
             taken = taken.Plus(solids[solid.Index].Footprint);
             ceiling = solid.Wish.BoardedAbove ? ceiling : ceiling.Minus(solids[solid.Index].Footprint);
             deeper.Add(solid.Index);

@@ -1,3 +1,4 @@
+using NetTopologySuite.Algorithm.Locate;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Buffer;
 using NetTopologySuite.Operation.Overlay;
@@ -113,8 +114,8 @@ public sealed class Footprint
         Shapes all = Shape;
         foreach (var sliver in Polygons(left.Minus(kept.Grown(2)).Shape))
         {
-            var shared = sliver.Intersection(Shape.Buffer(2));
-            var border = sliver.Intersection(floor.Shape.Boundary.Buffer(2));
+            var shared = Overlays.Shared(sliver, Shape.Buffer(2));
+            var border = Overlays.Shared(sliver, floor.Shape.Boundary.Buffer(2));
             var between = border.Area > 2.0 * 40 * Measures.Length.PerMillimetre || shared.Area > 2 * 0.75 * sliver.Length;
             if (sliver.Area > 25 * Crumb && shared.Area > 2.0 * 40 * Measures.Length.PerMillimetre && between)
             {
@@ -133,7 +134,7 @@ public sealed class Footprint
     }
 
     /// <summary>How much of another's edge lies along this one.</summary>
-    public double Shared(Footprint other) => Empty || other.Empty ? 0 : other.Shape.Intersection(Shape.Buffer(2)).Area / 2;
+    public double Shared(Footprint other) => Empty || other.Empty ? 0 : Overlays.Shared(other.Shape, Shape.Buffer(2)).Area / 2;
 
     /// <summary>
     /// Without the jogs and spikes of less than 0.01 mm that offsets and overlays leave on whole units; a corner at nearly the same
@@ -162,7 +163,7 @@ public sealed class Footprint
         var polygonizer = new NetTopologySuite.Operation.Polygonize.Polygonizer();
         polygonizer.Add(lines);
         return [.. polygonizer.GetPolygons().OfType<Polygon>()
-            .Where(p => p.Area > Crumb && Shape.Distance(p.InteriorPoint) <= 1 && Shape.Contains(p.InteriorPoint))
+            .Where(p => p.Area > Crumb && SimplePointInAreaLocator.Locate(p.InteriorPoint.Coordinate, Shape) == Location.Interior)
             .Select(p => Rings.FromLeast(Region.Ring(p.ExteriorRing.Coordinates)))
             .OrderBy(r => r.Min(c => c.U)).ThenBy(r => r.Min(c => c.V))];
     }

@@ -23,6 +23,12 @@ internal static class Overlays
             ? OverlayNG.Overlay(one, other, function, Whole, new MCIndexNoder(new IntersectionAdder(new RobustLineIntersector())))
             : OverlayNG.Overlay(one, other, function, Whole);
 
+    /// <summary>
+    /// What two shapes share, to be measured only: its corners may lie between whole units. Tried exactly first, then with near
+    /// corners drawn together, so that hair-thin shapes whose sides all but lie on each other have an answer too.
+    /// </summary>
+    public static Shapes Shared(Shapes one, Shapes other) => OverlayNGRobust.Overlay(one, other, SpatialFunction.Intersection);
+
     /// <summary>Whether every side lies square to the axes, between whole units.</summary>
     private static bool Squared(Shapes shape)
     {

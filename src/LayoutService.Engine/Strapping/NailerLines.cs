@@ -52,12 +52,12 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
             var stretch = lines[run.Line].Stretches[run.Stretch];
             if (run.LedgerLow)
             {
-                Note(stretch.LowSource, new Uv(lines[run.Line].At, stretch.Across.Lo), run.Line);
+                Note(stretch.LowSource, stretch.LowEnd, new Uv(lines[run.Line].At, stretch.Across.Lo), run.Line);
             }
 
             if (run.LedgerHigh)
             {
-                Note(stretch.HighSource, new Uv(lines[run.Line].At, stretch.Across.Hi), run.Line);
+                Note(stretch.HighSource, stretch.HighEnd, new Uv(lines[run.Line].At, stretch.Across.Hi), run.Line);
             }
         }
 
@@ -66,9 +66,9 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
             .Select(e => new NailerLine(NailerRole.Ledger, e.Key.From, e.Key.To, e.Key.Source, e.Value))
             .Concat(blocks);
 
-        void Note(int source, Uv place, int line)
+        void Note(int source, StretchEnd end, Uv place, int line)
         {
-            if (source < 0 && BayAt(place) is { } bay)
+            if ((source < 0 || end == StretchEnd.Block) && BayAt(room, place) is { } bay)
             {
                 blocks.Add(new NailerLine(NailerRole.Block, place with { V = bay.Lo }, place with { V = bay.Hi }, source, [line]));
                 return;
@@ -89,7 +89,7 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
     }
 
     // the clear bay that a strap's end hangs in: a block across it, joist to joist, carries the end
-    private Span? BayAt(Uv place)
+    internal static Span? BayAt(FramedRoom room, Uv place)
     {
         var supports = room.Joists.At(place.U);
         for (var i = 0; i + 1 < supports.Length; i++)

@@ -16,6 +16,9 @@ public sealed record RowSkeleton
 
     public required bool LooseEnd { get; init; }
 
+    /// <summary>The anchors that are rows.</summary>
+    public IEnumerable<long> Fixed => Anchors.Skip(LooseStart ? 1 : 0).SkipLast(LooseEnd ? 1 : 0);
+
     /// <summary>Wall rows that serve their own arm or opening only.</summary>
     public required IReadOnlyList<WallRow> Locals { get; init; }
 
@@ -66,6 +69,14 @@ public static class RowSkeletons
     private static RowSkeleton? Choose(
         FramedRoom room, RowRules rules, IReadOnlyList<WallRow> wallRows, List<WallRow> starts, List<WallRow> ends, IReadOnlyList<Span> avoided)
     {
+        // beside a bulkhead a row cut at a post may end just short of what a short one serves, and not of its strap
+        return room.Solids.Count == 0 ? Choose(room, rules, wallRows, starts, ends, avoided, false)
+            : Choose(room, rules, wallRows, starts, ends, avoided, true) ?? Choose(room, rules, wallRows, starts, ends, avoided, false);
+    }
+
+    private static RowSkeleton? Choose(
+        FramedRoom room, RowRules rules, IReadOnlyList<WallRow> wallRows, List<WallRow> starts, List<WallRow> ends, IReadOnlyList<Span> avoided, bool wholeStraps)
+    {
         var inner = wallRows.Where(r => !starts.Contains(r) && !ends.Contains(r)).ToList();
         var clearance = new ShortRowClearance(room, rules);
         var oblique = (starts.Count > 0 ? 0 : ObliqueReach.Of(room, rules, false), ends.Count > 0 ? 0 : ObliqueReach.Of(room, rules, true));
@@ -99,7 +110,7 @@ public static class RowSkeletons
         {
             WorkMeter.Spend(100L * (1 + inner.Count));
             var made = Build(room, rules, starts, ends, inner, avoided, clearance, oblique, through);
-            if (made is not null
+            if (made is not null && !(wholeStraps && made.Locals.Any(l => made.Fixed.Any(f => clearance.LiesOn(l, f))))
                 && (best is null || (made.FullRows, made.LocalLength).CompareTo((best.FullRows, best.LocalLength)) < 0))
             {
                 best = made;

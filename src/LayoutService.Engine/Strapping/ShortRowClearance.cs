@@ -25,6 +25,18 @@ public sealed class ShortRowClearance(FramedRoom room, RowRules rules)
         return spans;
     }
 
+    /// <summary>True when the strap of a short row, run on past what it serves to its joists, lies on a row through the room.</summary>
+    public bool LiesOn(WallRow local, long through)
+    {
+        if (Math.Abs(local.At - through) >= rules.Face)
+        {
+            return false;
+        }
+
+        var row = room.Straps.AcrossAt(through, rules.Half);
+        return _straps.Short(local.At, local.Across).Exists(strap => row.Exists(strap.Across.Overlaps));
+    }
+
     private List<Span> Find(WallRow local)
     {
         List<Span> strap = [.. local.Across, .. _straps.Short(local.At, local.Across).Select(s => s.Across)];

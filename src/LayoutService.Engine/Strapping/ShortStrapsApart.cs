@@ -38,7 +38,13 @@ internal static class ShortStrapsApart
 
                 var cutOne = CutBack(room, lines[a], one, other.Across);
                 var cutOther = CutBack(room, lines[b], other, one.Across);
-                if (cutOne is { } first && (cutOther is not { } || first.Lost <= cutOther.Value.Lost))
+                var losing = room.Solids.Count > 0 && Math.Abs(lines[a].At - lines[b].At) > RowRules.ClearGap && cutOne is not { Lost: 0 } && cutOther is not { Lost: 0 };
+                if (losing && Meeting(room, (lines[a], one), (lines[b], other)) is { } met)
+                {
+                    lines[a] = With(lines[a], i, met.One);
+                    lines[b] = With(lines[b], j, met.Other);
+                }
+                else if (cutOne is { } first && (cutOther is not { } || first.Lost <= cutOther.Value.Lost))
                 {
                     lines[a] = With(lines[a], i, first.Left);
                 }
@@ -75,6 +81,42 @@ internal static class ShortStrapsApart
         long Served(Span across) => served.Sum(s => Math.Max(0, s.Meet(across).Size));
 
         static long End(long middle, long face, long serves, long free) => Math.Max(middle, Math.Min(Math.Min(face + StrapRuns.Overhang, serves), free));
+    }
+
+    // each ended where what it serves does, when that is not past where the other begins to serve
+    private static (Stretch One, Stretch Other)? Meeting(FramedRoom room, (StrapLine Line, Stretch Stretch) one, (StrapLine Line, Stretch Stretch) other)
+    {
+        if (one.Stretch.Across.Lo > other.Stretch.Across.Lo)
+        {
+            return Meeting(room, other, one) is { } turned ? (turned.Other, turned.One) : null;
+        }
+
+        var low = one.Line.Serves!.Across.Where(one.Stretch.Across.Overlaps).Max(s => s.Hi);
+        var high = other.Line.Serves!.Across.Where(other.Stretch.Across.Overlaps).Min(s => s.Lo);
+        return low <= high && EndedAt(room, one.Line.At, one.Stretch, low, true) is { } first && EndedAt(room, other.Line.At, other.Stretch, high, false) is { } second
+            ? (first, second) : null;
+    }
+
+    // the stretch ended at a place, over its last joist or on a block in the bay there; null where it would not bear
+    private static Stretch? EndedAt(FramedRoom room, long at, Stretch stretch, long place, bool high)
+    {
+        var left = high ? new Span(stretch.Across.Lo, place) : new Span(place, stretch.Across.Hi);
+        var joists = room.Joists.At(at).ToArray().Where(s => left.Meet(new Span(s.Lo, s.Hi)).Size >= PieceSupports.Least).OrderBy(s => s.Middle).ToList();
+        if (joists.Count == 0)
+        {
+            return null;
+        }
+
+        var past = high ? place - joists[^1].Hi : joists[0].Lo - place;
+        var carried = past <= StrapRuns.Overhang && joists[^1].Middle - joists[0].Middle >= PieceSupports.Spread;
+        var reach = high ? place - joists[0].Middle : joists[^1].Middle - place;
+        if (!carried && (reach < PieceSupports.Spread || NailerLines.BayAt(room, new Uv(at, place)) is null))
+        {
+            return null;
+        }
+
+        var end = carried ? StretchEnd.Joist : StretchEnd.Block;
+        return high ? stretch with { Across = left, HighEnd = end, HighBevel = 0 } : stretch with { Across = left, LowEnd = end, LowBevel = 0 };
     }
 
     private static StrapLine With(StrapLine line, int index, Stretch stretch) =>

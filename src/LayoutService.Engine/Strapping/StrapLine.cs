@@ -13,6 +13,9 @@ public enum StretchEnd
     /// <summary>On a joist, in the open: a short strap past its last support.</summary>
     Joist,
 
+    /// <summary>On a block between two joists, in the open: a short strap that another's keeps from its next joist.</summary>
+    Block,
+
     /// <summary>On a joist beside a hole that the row is trimmed round.</summary>
     Fixture,
 }

@@ -35,7 +35,8 @@ public sealed class StrapLines(FramedRoom room, RowRules rules)
             lines.Add(line);
         }
 
-        foreach (var local in locals)
+        // a short one in line with a row through the room is a part of it
+        foreach (var local in locals.Where(l => !through.Contains(l.At)))
         {
             if (!_laidShort.TryGetValue(local, out var line))
             {

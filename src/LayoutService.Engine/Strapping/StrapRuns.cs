@@ -217,11 +217,15 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
 
     private static bool OnJoist(StretchEnd end) => end is StretchEnd.Joist or StretchEnd.Fixture;
 
+    // in the open there is nothing to keep clear of
+    private static bool Open(StretchEnd end) => OnJoist(end) || end == StretchEnd.Block;
+
     private static JointKind End(StretchEnd end) => end switch
     {
         StretchEnd.Opening => JointKind.Opening,
         StretchEnd.Bulkhead => JointKind.Bulkhead,
         StretchEnd.Joist => JointKind.Joist,
+        StretchEnd.Block => JointKind.Block,
         StretchEnd.Fixture => JointKind.Fixture,
         _ => JointKind.Wall,
     };
@@ -264,12 +268,12 @@ public sealed class StrapRuns(FramedRoom room, RowRules rules)
         var cut = nodes[to].At - nodes[from].At;
         if (from == 0)
         {
-            cut += stretch.LongPoint(false, rules.Half) - (OnJoist(stretch.LowEnd) ? 0 : _wish.EndClearance.Units);
+            cut += stretch.LongPoint(false, rules.Half) - (Open(stretch.LowEnd) ? 0 : _wish.EndClearance.Units);
         }
 
         if (to == nodes.Count - 1)
         {
-            cut += stretch.LongPoint(true, rules.Half) - (OnJoist(stretch.HighEnd) ? 0 : _wish.EndClearance.Units);
+            cut += stretch.LongPoint(true, rules.Half) - (Open(stretch.HighEnd) ? 0 : _wish.EndClearance.Units);
         }
 
         return cut;

@@ -32,6 +32,27 @@ public sealed class MendedRoomsTests(Service service) : IClassFixture<Service>
         await AssertCleanAsync([seed], s => BoxedRooms.Mixed(Rooms.Next(s), s));
     }
 
+    /// <summary>
+    /// A strip of ceiling that all but shares a side with a bulkhead, which ended in an internal error (4413); a short strap on its joists under a row that a post cuts (2920, 3105, 3806, 4145);
+    /// a free row at the very place of a short one (3846); a bulkhead's side a hair off square, and a hair of ceiling between it and the next one (4570); two short straps on one joist, each kept from a part of its edge by the other (3803).
+    /// </summary>
+    [Theory]
+    [InlineData(2920)]
+    [InlineData(3105)]
+    [InlineData(3803)]
+    [InlineData(3806)]
+    [InlineData(3846)]
+    [InlineData(4145)]
+    [InlineData(4413)]
+    [InlineData(4570)]
+    public async Task Rooms_with_bulkheads_and_all_that_hangs_are_planned_and_the_auditor_finds_nothing(int seed) =>
+        await AssertCleanAsync([seed], s => BoxedRooms.Mixed(Rooms.Next(s), s));
+
+    /// <summary>The point of an oblique wall: a bevelled strap that lies there with its face alone (3272, 4728), a corner of ceiling nowhere as wide as the least rip (3446, 4469). Areas that share a line too (4275).</summary>
+    [Fact]
+    public async Task Points_of_ceiling_beside_oblique_walls_are_read_as_a_person_reads_them() =>
+        await AssertCleanAsync([3272, 3446, 4275, 4469, 4728], seed => BoxedRooms.Mixed(Rooms.Next(seed), seed));
+
     /// <summary>What a bulkhead leaves of a wall beside an oblique one, shorter than a strap is wide (1387, 1488, 2086), or leaning by less than a clear gap (1237, 1733, 1858).</summary>
     [Fact]
     public async Task What_bulkheads_leave_of_walls_is_read_as_a_person_reads_it() =>

@@ -68,7 +68,7 @@ internal static class BoxSolids
         // of what a shallower one was to have, the deeper may take a strip too narrow to frame
         var shallower = Planes.Union(plan.Bulkheads.Select((b, i) => (b, i)).Where(x => x.b.Underside < box.Underside + Close && x.b != box)
             .Select(x => Due(plan, plan.Room.Json.Member("bulkheads").Items().ElementAt(x.i), x.b, floor).Most));
-        var beyond = box.Footprint.Minus(most.Grown(Close));
+        var beyond = box.Footprint.Minus(most.Grown(Close)).Minus(TooNarrow(plan, box, floor.Minus(least)));
         var narrow = beyond.Meet(shallower).Minus(beyond.Grown(-100).Grown(101));
         var outside = beyond.Area - narrow.Area + box.Footprint.Minus(floor.Grown(Close)).Area;
         if (outside > 50)
@@ -81,6 +81,21 @@ internal static class BoxSolids
         {
             report.Fault("boxes.ring", box.Id, $"its ring holds {ringed:F0} mm², its parts {box.Footprint.Area:F0}");
         }
+    }
+
+    /// <summary>
+    /// What a bulkhead and those as deep or deeper leave of the floor and is nowhere 151 mm wide, as in the point of an oblique wall: too
+    /// narrow to board, however far it runs.
+    /// </summary>
+    private static Geometry TooNarrow(GivenPlan plan, GivenBulkhead box, Geometry beside)
+    {
+        if (box.BoardedAbove)
+        {
+            return Planes.Factory.CreatePolygon();
+        }
+
+        var left = beside.Minus(Planes.Union(plan.Bulkheads.Where(b => b != box && !b.BoardedAbove && b.Underside > box.Underside - Close).Select(b => (Geometry)b.Footprint)));
+        return left.Minus(left.Grown(-75.5).Grown(76.5));
     }
 
     /// <summary>The least and the most that the footprint may be, before deeper bulkheads take their share.</summary>

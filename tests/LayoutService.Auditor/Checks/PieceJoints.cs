@@ -33,9 +33,9 @@ internal static class PieceJoints
         Preferences(plan, joints, report);
     }
 
-    /// <summary>True when the line between two pieces leaves the room: one of them may end on a joist before it gets there.</summary>
+    /// <summary>True when the line between two pieces leaves the room: one of them may end on a joist before it gets there; or when one ends short of the other on a block, in the open.</summary>
     private static bool Parted(GivenPlan plan, GivenPiece low, GivenPiece high) =>
-        high.Low.V - low.High.V > Close && !plan.Room.Border.AcrossAt(low.U).Any(p => p.From - Close <= low.High.V && high.Low.V <= p.To + Close);
+        high.Low.V - low.High.V > Close && (low.HighJoint == "block" || high.LowJoint == "block" || !plan.Room.Border.AcrossAt(low.U).Any(p => p.From - Close <= low.High.V && high.Low.V <= p.To + Close));
 
     /// <summary>Checks one joint; the index of the support it breaks on, or -1.</summary>
     private static int One(GivenPlan plan, GivenPiece low, GivenPiece high, AuditReport report)

@@ -4,7 +4,7 @@ namespace LayoutService.Auditor.Checks;
 
 /// <summary>
 /// Pieces lie on their row's line, are as long as drawn, and run from wall to wall without a hole: an end is at a wall,
-/// at the next piece, or free on a joist, as a short strap's is. None is shorter than minPiece unless it
+/// at the next piece, or free on a joist or a block, as a short strap's is. None is shorter than minPiece unless it
 /// fills its whole segment.
 /// </summary>
 internal static class PieceRuns
@@ -13,6 +13,7 @@ internal static class PieceRuns
 
     public static void Check(GivenPlan plan, AuditReport report)
     {
+        bool Carried(string joint, Uv end) => joint is "joist" or "fixture" || (joint == "block" && Blocked(plan, end));
         foreach (var row in plan.Rows)
         {
             for (var i = 0; i < row.Pieces.Count; i++)
@@ -24,7 +25,7 @@ internal static class PieceRuns
                 var lowFree = End(plan.Room, piece, piece.Low, piece.LowEnd, piece.LowJoint, before is not null && Meets(before, piece), report);
                 var highFree = End(plan.Room, piece, piece.High, piece.HighEnd, piece.HighJoint, after is not null && Meets(piece, after), report);
                 var whole = !Joined(before, piece) && !Joined(piece, after);
-                if ((lowFree && piece.LowJoint is not ("joist" or "fixture")) || (highFree && piece.HighJoint is not ("joist" or "fixture")))
+                if ((lowFree && !Carried(piece.LowJoint, piece.Low)) || (highFree && !Carried(piece.HighJoint, piece.High)))
                 {
                     report.Fault("pieces.run", piece.Id, $"stops at across {(lowFree ? piece.Low.V : piece.High.V):F1}, at no wall, piece or joist");
                 }
@@ -36,6 +37,10 @@ internal static class PieceRuns
             }
         }
     }
+
+    /// <summary>A block under a free end lies across its bay in line with the strap.</summary>
+    private static bool Blocked(GivenPlan plan, Uv end) => plan.Nailers.Any(n => Math.Abs(n.From.U - end.U) < Close && Math.Abs(n.To.U - end.U) < Close
+        && Math.Min(n.From.V, n.To.V) < end.V + Close && Math.Max(n.From.V, n.To.V) > end.V - Close);
 
     private static bool Joined(GivenPiece? a, GivenPiece? b) => a is not null && b is not null && Meets(a, b);
 

@@ -29,6 +29,12 @@ internal static class RowSpacing
             foreach (var passage in room.Border.AlongAt(v, ring => !room.NeedsNoRow(ring) || !room.StandsFree(ring)))
             {
                 var inside = straps.Where(p => p.U > passage.From && p.U < passage.To).ToList();
+                if (inside.Count == 0)
+                {
+                    // in the point of an oblique wall a bevelled strap may lie with its face alone
+                    inside = [.. plan.Pieces.Where(p => p.Touches(v, passage, room.Strapping.Face / 2)).OrderBy(p => p.U)];
+                }
+
                 foreach (var fault in Faults(inside, passage, v, room, butts).Where(f => seen.Add(f.Rule + f.Where)))
                 {
                     if (fault.Rule.EndsWith("-at-post", StringComparison.Ordinal))

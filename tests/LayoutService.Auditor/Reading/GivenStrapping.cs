@@ -43,6 +43,10 @@ public sealed class GivenPiece
 
     /// <summary>The stretch across that the piece serves: to the wall where it ends at one.</summary>
     public Stretch Reach => new(LowEnd.Wall is null ? Low.V : LowEnd.WallAt, HighEnd.Wall is null ? High.V : HighEnd.WallAt);
+
+    /// <summary>True when an end bevelled to an oblique wall lies on this line with a part of its face, be it not with its centre line.</summary>
+    public bool Touches(double v, Passage line, double half) =>
+        U - half < line.To && line.From < U + half && Low.V - LowEnd.LongPoint(Low.V, half) < v && v < High.V + HighEnd.LongPoint(High.V, half);
 }
 
 /// <summary>
@@ -52,6 +56,9 @@ public sealed class GivenPiece
 public readonly record struct StrapEnd(Wall? Wall, double WallAt)
 {
     private const double Near = 0.05;
+
+    /// <summary>How far the long point of an end stands past its centre line: where it stops at an oblique wall it is bevelled to it.</summary>
+    public double LongPoint(double v, double half) => Wall is { IsSquare: false } wall && Math.Abs(v - WallAt) <= Near ? half * wall.Slant : 0;
 
     public static StrapEnd Of(AskedRoom room, double u, double v)
     {

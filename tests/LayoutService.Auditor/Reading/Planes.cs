@@ -68,8 +68,13 @@ internal static class Planes
             };
         }
 
-        return OverlayNG.Overlay(a, b, what, null, new SnappingNoder(0.005));
+        return Areas(OverlayNG.Overlay(a, b, what, null, new SnappingNoder(0.005)));
     }
+
+    // areas that touch along a line share the line as well: it has no area
+    private static Geometry Areas(Geometry made) => made.GetType() == typeof(GeometryCollection)
+        ? Factory.CreateMultiPolygon([.. Enumerable.Range(0, made.NumGeometries).Select(made.GetGeometryN).OfType<Polygon>()])
+        : made;
 
     private static LinearRing Ring(IReadOnlyList<Uv> ring) => Factory.CreateLinearRing([.. ring.Append(ring[0]).Select(p => new Coordinate(p.U, p.V))]);
 }

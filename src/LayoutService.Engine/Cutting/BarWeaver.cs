@@ -31,6 +31,9 @@ internal sealed class BarWeaver(BarCase bars, LengthRelaxation relaxation, int[]
     /// <summary>Steps of cutting the pieces.</summary>
     public long Packed { get; private set; }
 
+    /// <summary>What the pieces cost in relaxed sticks: of two solutions of one cost the one nearer to a cheaper one has less.</summary>
+    public double Relaxed { get; private set; }
+
     /// <summary>Weaves the bars in this order; those that are not in it keep the ways of the solution they are in.</summary>
     public BarSolution Weave(ReadOnlySpan<int> order, BarSolution? beside, WeaveStyle style)
     {
@@ -210,7 +213,7 @@ internal sealed class BarWeaver(BarCase bars, LengthRelaxation relaxation, int[]
 
         var dive = new StickDive([.. wanted.Select(length => bars.Lengths[length])], [.. wanted.Select(length => _demand[length])], bars.Kinds, PackSteps);
         dive.Run();
-        Packed = dive.Work;
+        (Packed, Relaxed) = (dive.Work, dive.Relaxed);
         foreach (StickFilling filling in dive.Best)
         {
             solution.Content.Add(0);

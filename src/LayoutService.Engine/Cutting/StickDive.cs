@@ -35,6 +35,9 @@ internal sealed class StickDive
 
     public long LowerBound { get; private set; }
 
+    /// <summary>Cost of the relaxed plan of all the pieces when its bound was known; it need not be the least.</summary>
+    public double Relaxed { get; private set; }
+
     /// <summary>Steps spent so far.</summary>
     public long Work => _relaxation.Work + _greedy.Work;
 
@@ -47,6 +50,7 @@ internal sealed class StickDive
 
         Finish(_demand, _kinds.Quantity, 0);
         LowerBound = _relaxation.Solve(_demand, [], _kinds.Quantity, true, _incumbent, _steps);
+        Relaxed = _relaxation.Program.Objective();
         for (int discrepancies = 0; discrepancies < 12 && _incumbent > LowerBound && Work < _steps; discrepancies++)
         {
             Dive(_demand, _kinds.Quantity, 0, discrepancies);

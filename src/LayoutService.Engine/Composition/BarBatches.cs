@@ -5,8 +5,8 @@ namespace LayoutService.Engine.Composition;
 
 /// <summary>
 /// Breaks and cuts bars; a very large floor in batches of neighbouring bars, since the cutter's work grows with the square
-/// of the sticks. A batch keeps off the breaks of the bars solved before it. With limited stock there is one batch. The
-/// bound of several batches is given as 0: theirs do not add up to one for all.
+/// of the sticks; the batches share the steps of a thorough search. A batch keeps off the breaks of the bars solved before
+/// it. With limited stock there is one batch. The bound of several batches is given as 0: theirs do not add up to one for all.
 /// </summary>
 public static class BarBatches
 {
@@ -27,7 +27,7 @@ public static class BarBatches
         {
             var (first, end) = (problem.Bars.Count * b / batches, problem.Bars.Count * (b + 1) / batches);
             var bars = Enumerable.Range(first, end - first).Select(i => Within(problem.Bars, i, first, end, ways)).ToList();
-            var plan = BarCutter.Solve(problem with { Bars = bars, Extras = b == batches - 1 ? problem.Extras : [] }, effort);
+            var plan = BarCutter.Solve(problem with { Bars = bars, Extras = b == batches - 1 ? problem.Extras : [] }, effort, batches);
             ways.AddRange(plan.Ways);
             plans.Add((first, plan));
         }

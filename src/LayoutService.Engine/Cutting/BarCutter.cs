@@ -8,7 +8,10 @@ namespace LayoutService.Engine.Cutting;
 public static class BarCutter
 {
     /// <summary>The best plan that the effort allows. Same problem and effort, same plan.</summary>
-    public static BarPlan Solve(BarProblem problem, BarEffort effort = BarEffort.Quick)
+    /// <param name="problem">What to break and cut.</param>
+    /// <param name="effort">How hard to search.</param>
+    /// <param name="parts">How many such problems share the steps of a thorough search.</param>
+    public static BarPlan Solve(BarProblem problem, BarEffort effort = BarEffort.Quick, int parts = 1)
     {
         ArgumentNullException.ThrowIfNull(problem);
         BarCase bars = BarCase.Read(problem);
@@ -16,7 +19,7 @@ public static class BarCutter
         long bound = 0;
         if (bars.Runs.Length > 0)
         {
-            bound = effort == BarEffort.Quick ? search.Quick() : search.Thorough();
+            bound = effort == BarEffort.Quick ? search.Quick() : search.Thorough(Math.Max(1, parts));
         }
 
         return BarReading.Plan(problem, bars, search, bound);

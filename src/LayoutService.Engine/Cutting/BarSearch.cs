@@ -79,8 +79,8 @@ internal sealed class BarSearch
         Score = repair.Run(Best, Best, Score, [rate, charged, rate.Varied(_bars, 0), rate.Varied(_bars, 1)], bound, steps);
     }
 
-    /// <summary>Relaxation, weaving, beams of growing width, a long repair; returns the relaxation's bound.</summary>
-    public long Thorough()
+    /// <summary>Relaxation, weaving, beams of growing width, a long repair; returns the relaxation's bound. Parts: as many such searches share the steps.</summary>
+    public long Thorough(int parts)
     {
         long bound = BarBound.ByRate(_bars);
         BarPrices rate = BarPrices.ByRate(_bars, 0, ThoroughBuckets);
@@ -90,9 +90,9 @@ internal sealed class BarSearch
             int[][] caps = BarCaps.Of(_bars, _poorGrade);
             bool few = _bars.Lengths.Length + caps.Sum(nodes => nodes.Count(cap => cap != int.MaxValue)) <= MostLengthsToRelax;
             var relaxation = new LengthRelaxation(_bars.Lengths, _bars.Kinds, _bars.Graphs, few ? caps : null);
-            bound = Math.Max(bound, relaxation.Solve(_bars, RelaxationWork));
+            bound = Math.Max(bound, relaxation.Solve(_bars, RelaxationWork / parts));
             first = BarPrices.ByRelaxation(_bars, relaxation, ThoroughBuckets);
-            Weave(relaxation, caps, bound);
+            Weave(relaxation, caps, bound, parts);
         }
 
         List<BarPrices> prices = [first, first, rate];
@@ -101,22 +101,22 @@ internal sealed class BarSearch
             prices[1] = BarPrices.ByRate(_bars, _bars.Kinds.LargestCost, ThoroughBuckets);
         }
 
-        Beams(prices);
+        Beams(prices, ThoroughBeamSteps / parts);
         for (int variant = 0; variant < 4; variant++)
         {
             prices.Add((variant % 2 == 0 ? first : rate).Varied(_bars, variant));
         }
 
         var repair = new BarRepair(_bars, Judge, _beam, _stagger, _weights, BarRepairStyle.Thorough);
-        Score = repair.Run(Best, Best, Score, [.. prices], bound, ThoroughRepairSteps / 2);
-        Score = repair.Run(Best, Best, Score, [.. prices], bound, ThoroughRepairSteps / 2);
+        Score = repair.Run(Best, Best, Score, [.. prices], bound, ThoroughRepairSteps / 2 / parts);
+        Score = repair.Run(Best, Best, Score, [.. prices], bound, ThoroughRepairSteps / 2 / parts);
         return bound;
     }
 
-    private void Weave(LengthRelaxation relaxation, int[][] caps, long bound)
+    private void Weave(LengthRelaxation relaxation, int[][] caps, long bound, int parts)
     {
         var weaving = new BarWeaving(_bars, Judge, _stagger, caps, _poorGrade);
-        weaving.Run(relaxation, bound);
+        weaving.Run(relaxation, bound, parts);
         if (weaving.Best is { } woven && weaving.Score.CompareTo(Score) < 0)
         {
             Score = weaving.Score;
@@ -124,14 +124,14 @@ internal sealed class BarSearch
         }
     }
 
-    private void Beams(List<BarPrices> prices)
+    private void Beams(List<BarPrices> prices, long steps)
     {
         Try(prices[2], QuickWidth, 0.3);
         foreach (int width in (ReadOnlySpan<int>)[4, 16, 64])
         {
             foreach (double share in (ReadOnlySpan<double>)[0.1, 0.3, 0.6])
             {
-                if (_beam.Work * 4 < ThoroughBeamSteps)
+                if (_beam.Work * 4 < steps)
                 {
                     Try(prices[0], width, share);
                 }

@@ -11,8 +11,11 @@ internal sealed class BarWeaving(BarCase bars, BarJudge judge, BarStagger stagge
 {
     private const long WeaveWork = 25_000_000;
     private const long FirstWork = 90_000_000;
-    private const long AgainWork = 150_000_000;
-    private const int MostAgain = 6;
+    private const long AgainWork = 200_000_000;
+    private const int MostAgain = 9;
+
+    /// <summary>Relaxed costs nearer to each other than this part of the dearest stick are the same: the relaxation's own nudges differ by less.</summary>
+    private const double Even = 1e-4;
 
     /// <summary>What a weave costs at least, in steps of the relaxation.</summary>
     private const long WorkAWeave = 1_000_000;
@@ -30,10 +33,10 @@ internal sealed class BarWeaving(BarCase bars, BarJudge judge, BarStagger stagge
     /// <summary>The best solution; null before the first.</summary>
     public BarSolution? Best { get; private set; }
 
-    /// <summary>Weaves until the bound is reached or the steps are spent.</summary>
-    public void Run(LengthRelaxation relaxation, long bound)
+    /// <summary>Weaves until the bound is reached or the steps are spent; so many such searches share them.</summary>
+    public void Run(LengthRelaxation relaxation, long bound, int parts)
     {
-        long limit = relaxation.Work + FirstWork;
+        long limit = relaxation.Work + FirstWork / parts;
         foreach ((double joint, bool back) in Firsts)
         {
             if (Best is not null && (relaxation.Work > limit || Reached(bound)))
@@ -48,32 +51,32 @@ internal sealed class BarWeaving(BarCase bars, BarJudge judge, BarStagger stagge
             }
 
             var weaver = new BarWeaver(bars, relaxation, caps, poorGrade);
-            BarSolution woven = weaver.Weave(order, null, new WeaveStyle(joint * bars.Kinds.LargestCost, 0, WeaveWork));
+            BarSolution woven = weaver.Weave(order, null, new WeaveStyle(joint * bars.Kinds.LargestCost, 0, WeaveWork / parts));
             Settle(woven);
         }
 
         if (bars.Runs.Length > 2)
         {
-            Again(relaxation, bound);
+            Again(relaxation, bound, parts);
         }
     }
 
-    private void Again(LengthRelaxation relaxation, long bound)
+    private void Again(LengthRelaxation relaxation, long bound, int parts)
     {
         BarSolution now = Best!;
         BarScore score = Score;
         double relaxed = double.MaxValue;
         long spent = 0;
-        while (spent < AgainWork && !Reached(bound))
+        while (spent < AgainWork / parts && !Reached(bound))
         {
             long before = relaxation.Work;
             double joint = Joints[_chance.Next(Joints.Length)] * bars.Kinds.LargestCost;
             var weaver = new BarWeaver(bars, relaxation, caps, poorGrade);
-            BarSolution trial = weaver.Weave(Some(), now, new WeaveStyle(joint, _chance.State | 1, WeaveWork));
+            BarSolution trial = weaver.Weave(Some(), now, new WeaveStyle(joint, _chance.State | 1, WeaveWork / parts));
             spent += Math.Max(WorkAWeave, relaxation.Work - before + weaver.Packed);
             BarScore after = Settle(trial);
             bool even = (after.Violations, after.Cost) == (score.Violations, score.Cost);
-            if (even ? weaver.Relaxed <= relaxed || _chance.Next(12) == 0 : after.CompareTo(score) < 0)
+            if (even ? weaver.Relaxed <= relaxed + Even * bars.Kinds.LargestCost || _chance.Next(20) == 0 : after.CompareTo(score) < 0)
             {
                 (now, score, relaxed) = (trial, after, weaver.Relaxed);
             }

@@ -2,7 +2,7 @@ namespace LayoutService.Engine.Tests.Optimum;
 
 public sealed class LumberReferenceTests
 {
-    // the aim is 0.3 % on average and 1 % at worst, reached at thorough effort; on these rooms quick stands 7.7 % over at worst
+    // the aim is 0.3 % on average and 1 % at worst, reached at thorough effort; on these rooms quick stands 7.7 % over at worst, 1.4 % on average over 200
     [Fact]
     public void Straps_cost_little_more_than_the_general_solver_finds_and_no_bound_passes_a_cost_that_was_reached()
     {

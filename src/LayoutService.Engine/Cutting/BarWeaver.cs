@@ -68,7 +68,8 @@ internal sealed class BarWeaver(BarCase bars, LengthRelaxation relaxation, int[]
             }
 
             _left[bars.Runs[run].Graph]--;
-            Give(run, Used(run, style.From != 0) ?? Cheapest(run, style.Joint));
+            int[] barred = Barred(run);
+            Give(run, Used(run, barred, style.From != 0) ?? Cheapest(run, barred, style.Joint));
         }
 
         relaxation.Ways.Caps = null;
@@ -88,7 +89,7 @@ internal sealed class BarWeaver(BarCase bars, LengthRelaxation relaxation, int[]
     }
 
     // what the relaxation uses most (or, by chance, what it uses or nearly uses) and goes with the neighbours
-    private int[]? Used(int run, bool byChance)
+    private int[]? Used(int run, int[] barred, bool byChance)
     {
         LengthProgram program = relaxation.Program;
         int[]? best = null;
@@ -99,13 +100,13 @@ internal sealed class BarWeaver(BarCase bars, LengthRelaxation relaxation, int[]
         {
             int column = program.Basis[row];
             double use = _used[row] * (byChance && _used[row] > LeastUse ? _chance.Between(0.05, 1.05) : 1);
-            if (use > most && relaxation.Ways.IsWay(column) && program.RowsOf(column)[0] == graphRow && Against(run, relaxation.Ways.ArcsOf(column)) == 0)
+            if (use > most && relaxation.Ways.IsWay(column) && program.RowsOf(column)[0] == graphRow && Goes(run, relaxation.Ways.ArcsOf(column), barred))
             {
                 (best, most, from) = (relaxation.Ways.ArcsOf(column), use, row);
             }
         }
 
-        if (byChance && NearlyUsedWay(run, most) is { } other)
+        if (byChance && NearlyUsedWay(run, barred, most) is { } other)
         {
             return other;
         }
@@ -118,7 +119,7 @@ internal sealed class BarWeaver(BarCase bars, LengthRelaxation relaxation, int[]
         return best;
     }
 
-    private int[]? NearlyUsedWay(int run, double most)
+    private int[]? NearlyUsedWay(int run, int[] barred, double most)
     {
         int[]? best = null;
         double span = NearlyUsed * bars.Kinds.LargestCost;
@@ -131,7 +132,7 @@ internal sealed class BarWeaver(BarCase bars, LengthRelaxation relaxation, int[]
             }
 
             double use = ShareOfNearlyUsed * (1 - reduced / span) * _chance.Between(0, 1);
-            if (use > most && Against(run, relaxation.Ways.ArcsOf(column)) == 0)
+            if (use > most && Goes(run, relaxation.Ways.ArcsOf(column), barred))
             {
                 (best, most) = (relaxation.Ways.ArcsOf(column), use);
             }
@@ -141,13 +142,13 @@ internal sealed class BarWeaver(BarCase bars, LengthRelaxation relaxation, int[]
     }
 
     // at the relaxation's prices, around the places that are barred where it can
-    private int[] Cheapest(int run, double joint)
+    private int[] Cheapest(int run, int[] barred, double joint)
     {
         BarGraph graph = bars.Graphs[bars.Runs[run].Graph];
         var atNode = new long[graph.Nodes];
         for (int node = 1; node < graph.Nodes - 1; node++)
         {
-            atNode[node] = (long)((joint + (double)Barred(run, node) * bars.Kinds.LargestCost) * relaxation.Scale);
+            atNode[node] = (long)((joint + (double)barred[node] * bars.Kinds.LargestCost) * relaxation.Scale);
         }
 
         var next = new int[graph.Nodes];
@@ -161,35 +162,36 @@ internal sealed class BarWeaver(BarCase bars, LengthRelaxation relaxation, int[]
         return [.. arcs];
     }
 
-    private int Against(int run, int[] way)
+    private bool Goes(int run, int[] way, int[] barred)
+    {
+        int[] to = bars.Graphs[bars.Runs[run].Graph].To;
+        return Array.TrueForAll(way, arc => barred[to[arc]] == 0);
+    }
+
+    // how many rules a break at each node breaks, beside the neighbours that have their ways; the ends are no breaks
+    private int[] Barred(int run)
+    {
+        IReadOnlyList<BarNode> nodes = bars.Runs[run].Nodes;
+        var barred = new int[bars.Graphs[bars.Runs[run].Graph].Nodes];
+        for (int node = 1; node < barred.Length - 1; node++)
+        {
+            barred[node] = nodes[node].Grade >= poorGrade ? 1 : 0;
+            foreach (int near in bars.Runs[run].Near)
+            {
+                barred[node] += _ways[near] is { } way ? Breaks(near, way, nodes[node].Key) : 0;
+            }
+        }
+
+        return barred;
+    }
+
+    private int Breaks(int run, int[] way, int key)
     {
         int count = 0;
         int[] to = bars.Graphs[bars.Runs[run].Graph].To;
         foreach (int arc in way.AsSpan(0, way.Length - 1))
         {
-            count += Barred(run, to[arc]);
-        }
-
-        return count;
-    }
-
-    // how many rules a break there breaks
-    private int Barred(int run, int node)
-    {
-        BarNode at = bars.Runs[run].Nodes[node];
-        int count = at.Grade >= poorGrade ? 1 : 0;
-        foreach (int near in bars.Runs[run].Near)
-        {
-            if (_ways[near] is not { } way)
-            {
-                continue;
-            }
-
-            int[] to = bars.Graphs[bars.Runs[near].Graph].To;
-            foreach (int arc in way.AsSpan(0, way.Length - 1))
-            {
-                count += bars.Runs[near].Nodes[to[arc]].Key == at.Key ? 1 : 0;
-            }
+            count += bars.Runs[run].Nodes[to[arc]].Key == key ? 1 : 0;
         }
 
         return count;

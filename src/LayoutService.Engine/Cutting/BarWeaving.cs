@@ -89,9 +89,7 @@ internal sealed class BarWeaving(BarCase bars, BarJudge judge, BarStagger stagge
         BarScore score = judge.Of(woven);
         if (score.CompareTo(Score) < 0)
         {
-            Score = score;
-            Best = new BarSolution(bars);
-            Best.CopyFrom(woven);
+            (Score, Best) = (score, woven);
         }
 
         return score;

@@ -12,8 +12,11 @@ namespace LayoutService.Engine.Tests.Optimum;
 /// same rules of breaks and begins from the thorough plan (where a room forces a break against the rules, from nothing and
 /// without them; where it can name no plan of its own, the thorough plan stands).
 /// </summary>
-internal sealed record LumberTrial(SeededSurvey Room, long Planned, long PlannedBound, long Thorough, long ThoroughBound, LumberReference Reference)
+internal sealed record LumberTrial(SeededSurvey Room, long Planned, long PlannedBound, long Thorough, long ThoroughBound, LumberReference? Named)
 {
+    /// <summary>What the reference found; where it named no plan, the thorough plan stands for it.</summary>
+    public LumberReference Reference => Named ?? new LumberReference(Thorough, ThoroughBound, false);
+
     /// <summary>The cheapest that anyone found.</summary>
     public long Best => Math.Min(Reference.Cost, Math.Min(Planned, Thorough));
 
@@ -55,7 +58,7 @@ internal sealed record LumberTrial(SeededSurvey Room, long Planned, long Planned
         var step = survey.Units == UnitSystem.Imperial ? Length.PerSixteenth : Length.PerMillimetre;
         var thorough = BarCutter.Solve(problem, BarEffort.Thorough);
         var rules = thorough.SharedBreaks + thorough.PoorBreaks == 0;
-        var reference = LumberProgram.Solve(problem, step, milliseconds, rules, rules ? thorough : null) ?? new LumberReference(thorough.Cost, thorough.LowerBound, false);
+        var reference = LumberProgram.Solve(problem, step, milliseconds, rules, rules ? thorough : null);
         return new LumberTrial(
             seeded,
             (long)decimal.Round(result.Cost * scale),

@@ -15,8 +15,8 @@ public static class OrderBudget
     /// <summary>Above so many different lengths a step of the search is long, and longer where stock may run out.</summary>
     private const int ManyLengths = 150;
 
-    /// <summary>About two milliseconds, where the pieces are too many or too uneven to be proved at once.</summary>
-    private const int QuickRoomSteps = 100_000;
+    /// <summary>Under a millisecond, where the pieces are too many or too uneven to be proved at once.</summary>
+    private const int QuickRoomSteps = 40_000;
 
     public static int StickSteps(Effort effort, int lengths, bool limited)
     {
@@ -25,13 +25,13 @@ public static class OrderBudget
     }
 
     /// <summary>Steps for packing a room's chosen strap pieces again: at quick effort little beside the greedy fillings, as the same time gains more in the choice of pieces.</summary>
-    public static int Repack(Effort effort) => effort == Effort.Quick ? QuickRoomSteps / 10 : 20 * QuickRoomSteps;
+    public static int Repack(Effort effort) => effort == Effort.Quick ? QuickRoomSteps / 20 : 50 * QuickRoomSteps;
 
     /// <summary>Steps for a room's ledgers, or for the frames of its bulkheads.</summary>
     public static int Frame(Effort effort) => effort == Effort.Quick ? QuickRoomSteps : StickCutter.UsualSteps;
 
     /// <summary>Of ledgers and frames, whose pieces are mostly alike, the dive leaves little to gain; null for the usual share.</summary>
-    public static int? FrameRepack(Effort effort) => effort == Effort.Quick ? QuickRoomSteps / 40 : null;
+    public static int? FrameRepack(Effort effort) => effort == Effort.Quick ? QuickRoomSteps / 16 : null;
 
     public static int SheetSteps(Effort effort, int sizes) =>
         sizes > ManySizes ? SheetCutter.QuickSteps

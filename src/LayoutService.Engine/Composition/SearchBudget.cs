@@ -16,7 +16,7 @@ public sealed record SearchBudget(int Divisions, int Lattices, int Patterns, int
     private static readonly SearchBudget Widest = new(10, 15, 8, 90, 2, 12, 10, 400, 60, 60);
     private static readonly SearchBudget Stepping = new(10, 5, 8, 30, 2, 12, 10, 40, 24, 60, true);
     private static readonly SearchBudget SteppingWidest = new(20, 15, 8, 90, 2, 12, 20, 200, 60, 60, true);
-    private static readonly SearchBudget Thorough = new(10, 40, 30, 400, 12, 400, 20, 200, 60, 60);
+    private static readonly SearchBudget Thorough = new(10, 40, 30, 400, 12, 400, 10, 100, 40, 60);
 
     /// <summary>What is spent on any room at an effort.</summary>
     public static SearchBudget For(Effort effort) => effort == Effort.Quick ? Quick : Thorough;

@@ -10,7 +10,7 @@ internal sealed class BarSearch
     private const int QuickBuckets = 600;
     private const long QuickRepairSteps = 40_000;
     private const int ThoroughBuckets = 2_000;
-    private const long ThoroughRepairSteps = 20_000_000;
+    private const long ThoroughRepairSteps = 4_000_000;
     private const long ThoroughBeamSteps = 8_000_000;
     private const long RelaxationWork = 60_000_000;
 

@@ -11,7 +11,7 @@ internal sealed class BarWeaving(BarCase bars, BarJudge judge, BarStagger stagge
 {
     private const long WeaveWork = 25_000_000;
     private const long FirstWork = 90_000_000;
-    private const long AgainWork = 200_000_000;
+    private const long AgainWork = 150_000_000;
     private const int MostAgain = 9;
 
     /// <summary>Relaxed costs nearer to each other than this part of the dearest stick are the same: the relaxation's own nudges differ by less.</summary>

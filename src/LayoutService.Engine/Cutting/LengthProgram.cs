@@ -4,7 +4,7 @@ namespace LayoutService.Engine.Cutting;
 
 /// <summary>
 /// Problem: least cost·x with A x = b, x ≥ 0, where columns keep arriving. Method: primal revised simplex with a dense
-/// basis inverse, columns kept sparse; the first basis is one unit column a row, so b (with the column's sign) must be
+/// basis inverse held by columns (an entering column touches few of them), columns kept sparse; the first basis is one unit column a row, so b (with the column's sign) must be
 /// ≥ 0. Cost: rows² a pivot at worst, less where the entering column touches few rows. Why this one: a few hundred rows
 /// at most, columns of two to five entries, and the next column always at hand from a knapsack. Nothing that is
 /// reported rests on these floating-point figures: bounds are recomputed in whole numbers (see LengthPrices).
@@ -12,11 +12,16 @@ namespace LayoutService.Engine.Cutting;
 internal sealed class LengthProgram
 {
     private const double Tolerance = 1e-9;
+
+    /// <summary>Columns that are looked at first until none of them gains (multiple pricing).</summary>
+    private const int MostPromising = 8;
+
     private readonly int _rows;
     private readonly double _scale;
     private readonly double[] _inverse;
     private readonly double[] _alpha;
     private readonly double[] _rhs;
+    private readonly List<int> _promising = new(MostPromising + 1);
     private int[] _entryRow = new int[1024];
     private double[] _entryValue = new double[1024];
     private int[] _start = new int[257];
@@ -119,29 +124,93 @@ internal sealed class LengthProgram
     public void Improve(long workLimit)
     {
         long limit = Work + workLimit;
+        _promising.Clear();
         while (Work < limit)
         {
-            int entering = -1;
-            double best = -Tolerance;
-            for (int column = 0; column < Columns; column++)
+            int entering = Promising();
+            if (entering < 0)
             {
-                if (_active[column])
-                {
-                    double scaled = Reduced(column) / _scale;
-                    if (scaled < best)
-                    {
-                        best = scaled;
-                        entering = column;
-                    }
-                }
+                entering = Dearest();
+                Work += Columns * 4;
+                WorkMeter.Spend(Columns * 4L);
             }
 
-            Work += Columns * 4;
-            WorkMeter.Spend(Columns * 4L);
             if (entering < 0 || !Enter(entering))
             {
                 return;
             }
+        }
+    }
+
+    // of the few that gained most when all were last looked at, the one that gains most now; -1 when none does
+    private int Promising()
+    {
+        int promising = -1;
+        double best = -Tolerance * _scale;
+        for (int k = 0; k < _promising.Count; k++)
+        {
+            double reduced = Reduced(_promising[k]);
+            if (reduced < best)
+            {
+                (best, promising) = (reduced, _promising[k]);
+            }
+        }
+
+        Work += _promising.Count * 4;
+        return promising;
+    }
+
+    // the active column that gains most, -1 when none does; the few next to it are kept in mind
+    private int Dearest()
+    {
+        ReadOnlySpan<double> dual = Dual;
+        ReadOnlySpan<double> cost = _cost.AsSpan(0, Columns);
+        ReadOnlySpan<bool> active = _active.AsSpan(0, Columns);
+        ReadOnlySpan<int> start = _start.AsSpan(0, Columns + 1);
+        ReadOnlySpan<int> entryRow = _entryRow.AsSpan(0, start[^1]);
+        ReadOnlySpan<double> entryValue = _entryValue.AsSpan(0, entryRow.Length);
+        Span<double> gains = stackalloc double[MostPromising];
+        gains.Fill(-Tolerance * _scale);
+        _promising.Clear();
+        int from = start[0];
+        for (int column = 0; column < cost.Length; column++)
+        {
+            int to = start[column + 1];
+            if (active[column])
+            {
+                double reduced = cost[column];
+                for (int e = from; e < to; e++)
+                {
+                    reduced -= dual[entryRow[e]] * entryValue[e];
+                }
+
+                if (reduced < gains[^1])
+                {
+                    Keep(gains, column, reduced);
+                }
+            }
+
+            from = to;
+        }
+
+        return _promising.Count > 0 ? _promising[0] : -1;
+    }
+
+    // gains rise, the greatest first as they are below zero
+    private void Keep(Span<double> gains, int column, double reduced)
+    {
+        int at = _promising.Count;
+        while (at > 0 && gains[at - 1] > reduced)
+        {
+            at--;
+        }
+
+        gains[at..^1].CopyTo(gains[(at + 1)..]);
+        gains[at] = reduced;
+        _promising.Insert(at, column);
+        if (_promising.Count > MostPromising)
+        {
+            _promising.RemoveAt(MostPromising);
         }
     }
 
@@ -160,16 +229,10 @@ internal sealed class LengthProgram
     public bool Enter(int column)
     {
         double reduced = Reduced(column);
-        for (int row = 0; row < _rows; row++)
+        Array.Clear(_alpha);
+        for (int e = _start[column]; e < _start[column + 1]; e++)
         {
-            double sum = 0;
-            int offset = row * _rows;
-            for (int e = _start[column]; e < _start[column + 1]; e++)
-            {
-                sum += _inverse[offset + _entryRow[e]] * _entryValue[e];
-            }
-
-            _alpha[row] = sum;
+            LengthVector.Subtract(_alpha, _inverse.AsSpan(_entryRow[e] * _rows, _rows), -_entryValue[e]);
         }
 
         int leaving = -1;
@@ -198,29 +261,31 @@ internal sealed class LengthProgram
 
     private void Pivot(int column, int leaving, double ratio, double reduced)
     {
-        Span<double> pivotRow = _inverse.AsSpan(leaving * _rows, _rows);
         double scale = 1 / _alpha[leaving];
-        for (int k = 0; k < pivotRow.Length; k++)
-        {
-            pivotRow[k] *= scale;
-        }
-
         for (int row = 0; row < _rows; row++)
         {
             double factor = _alpha[row];
-            if (row == leaving || factor == 0)
+            if (row != leaving && factor != 0)
             {
-                continue;
+                Value[row] -= factor * ratio;
+                Work += _rows / 4;
             }
+        }
 
-            Value[row] -= factor * ratio;
-            LengthVector.Subtract(_inverse.AsSpan(row * _rows, _rows), pivotRow, factor);
-            Work += _rows / 4;
+        for (int k = 0; k < _rows; k++)
+        {
+            Span<double> ofRow = _inverse.AsSpan(k * _rows, _rows);
+            double pivot = ofRow[leaving] * scale;
+            if (pivot != 0)
+            {
+                LengthVector.Subtract(ofRow, _alpha, pivot);
+                ofRow[leaving] = pivot;
+                Dual[k] += reduced * pivot;
+            }
         }
 
         Value[leaving] = ratio;
         Basis[leaving] = column;
-        LengthVector.Subtract(Dual, pivotRow, -reduced);
         Work += _rows * 2;
         WorkMeter.Spend(_rows * (2L + _rows / 4));
     }

@@ -66,21 +66,33 @@ public sealed class OffcutBeam
 
     private sealed record Beginning(Beginning? Before, int Run, RunPattern? Pattern, long Penalty, double Price, double Value, Offcut[] Offcuts);
 
+    // the patterns of the run that is being broken, what they weigh, and their boards when they are first wanted
+    private sealed class Choices(List<RunPattern> patterns)
+    {
+        public List<RunPattern> Patterns => patterns;
+
+        public long[] Stagger { get; } = new long[patterns.Count];
+
+        public double[] Extras { get; } = [.. patterns.Select(p => (double)p.Extras)];
+
+        public Dictionary<RunPattern, long[]> Beside { get; } = new(ReferenceEqualityComparer.Instance);
+
+        public WantedBoard[]?[] Boards { get; } = new WantedBoard[]?[patterns.Count];
+    }
+
     /// <summary>The best endings: for each run in order the places of its butts.</summary>
     public List<long[][]> Best(int most)
     {
         var kept = new List<Beginning> { new(null, -1, null, 0, 0, 0, []) };
-        var laid = new Dictionary<long, List<RunPattern>>();
+        var laid = new Dictionary<long, Choices>();
         for (var r = 0; r < _runs.Count && kept.Count > 0; r++)
         {
             var next = new List<Beginning>(_width + 1);
             laid.Clear();
+            var choices = new Choices(_patterns[r]);
             foreach (var before in kept)
             {
-                foreach (var pattern in _patterns[r])
-                {
-                    Consider(before, r, pattern, next);
-                }
+                Consider(before, r, choices, next);
 
                 if (_runs[r].Enclosed.Count > 0)
                 {
@@ -95,13 +107,10 @@ public sealed class OffcutBeam
                     {
                         if (!laid.TryGetValue(offcut.Length, out var patterns))
                         {
-                            laid[offcut.Length] = patterns = _maker.With(_runs[r], _stands[r], offcut.Length);
+                            laid[offcut.Length] = patterns = new Choices(_maker.With(_runs[r], _stands[r], offcut.Length));
                         }
 
-                        foreach (var pattern in patterns)
-                        {
-                            Consider(before, r, pattern, next);
-                        }
+                        Consider(before, r, patterns, next);
 
                         last = offcut.Length;
                         used++;
@@ -115,45 +124,33 @@ public sealed class OffcutBeam
         return [.. kept.Take(most).Select(Places)];
     }
 
-    private void Consider(Beginning before, int r, RunPattern pattern, List<Beginning> next)
+    private void Consider(Beginning before, int r, Choices choices, List<Beginning> next)
     {
-        var run = _runs[r];
-        var full = next.Count == _width;
-        var least = full ? before.Value + pattern.Extras + _store.Least(_size[r].Width, run.Along.Size) : 0;
-        if (full && (before.Penalty, least).CompareTo((next[^1].Penalty, next[^1].Value)) >= 0)
+        var stagger = Stagger(before, r, choices);
+        WorkMeter.Spend(4L * stagger.Length);
+        var rest = before.Value + _store.Least(before.Offcuts, _size[r], _runs[r]);
+        for (var c = 0; c < stagger.Length; c++)
         {
-            return;
+            var penalty = before.Penalty + stagger[c];
+            if (next.Count < _width || !NoBetter(penalty, rest + choices.Extras[c], next[^1]))
+            {
+                Consider(before, r, choices, c, penalty, next);
+            }
         }
+    }
 
-        var penalty = before.Penalty + Stagger(before, r, pattern);
-        if (full && (penalty, least).CompareTo((next[^1].Penalty, next[^1].Value)) >= 0)
-        {
-            return;
-        }
-
+    private void Consider(Beginning before, int r, Choices choices, int choice, long penalty, List<Beginning> next)
+    {
+        var pattern = choices.Patterns[choice];
         WorkMeter.Spend(20L * (pattern.Butts.Length + 1));
         _store.Load(before.Offcuts, before.Price + pattern.Extras);
-        var at = run.Along.Lo;
-        for (var i = 0; i <= pattern.Butts.Length; i++)
+        foreach (ref readonly var board in (choices.Boards[choice] ??= Boards(_runs[r], pattern)).AsSpan())
         {
-            var end = i < pattern.Butts.Length ? pattern.Butts[i].At : run.Along.Hi;
-            _wanted.Clear();
-            _boards.Add(run, at, end, _wanted);
-            foreach (var board in _wanted)
-            {
-                _store.Take(board.Width, board.Length, board.FactoryEdges);
-            }
-
-            at = end;
+            _store.Take(board.Width, board.Length, board.FactoryEdges);
         }
 
         var value = _store.Value(r + 1);
-        var place = next.Count;
-        while (place > 0 && (penalty, value).CompareTo((next[place - 1].Penalty, next[place - 1].Value)) < 0)
-        {
-            place--;
-        }
-
+        var place = Place(next, penalty, value);
         if (place >= _width)
         {
             return;
@@ -177,27 +174,84 @@ public sealed class OffcutBeam
 
     private static bool Same(RunPattern a, RunPattern b) => a.Butts.AsSpan().SequenceEqual(b.Butts);
 
-    // butts of the course before, over runs that lie side by side
-    private long Stagger(Beginning? before, int r, RunPattern pattern)
+    // behind all that it is no better than
+    private static int Place(List<Beginning> next, long penalty, double value)
     {
-        long penalty = 0;
+        var (low, high) = (0, next.Count);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            if (NoBetter(penalty, value, next[middle]))
+            {
+                low = middle + 1;
+            }
+            else
+            {
+                high = middle;
+            }
+        }
+
+        return low;
+    }
+
+    private static bool NoBetter(long penalty, double value, Beginning than) =>
+        penalty > than.Penalty || (penalty == than.Penalty && value >= than.Value);
+
+    private WantedBoard[] Boards(CourseRun run, RunPattern pattern)
+    {
+        _wanted.Clear();
+        var at = run.Along.Lo;
+        for (var i = 0; i <= pattern.Butts.Length; i++)
+        {
+            var end = i < pattern.Butts.Length ? pattern.Butts[i].At : run.Along.Hi;
+            _boards.Add(run, at, end, _wanted);
+            at = end;
+        }
+
+        return [.. _wanted];
+    }
+
+    // what each choice weighs beside the butts of the course before, over runs that lie side by side
+    private ReadOnlySpan<long> Stagger(Beginning before, int r, Choices choices)
+    {
+        Span<long> sum = choices.Stagger;
+        sum.Clear();
         for (var at = before; at is { Pattern: not null } && _runs[at.Run].Course >= _runs[r].Course - 1; at = at.Before)
         {
-            if (_runs[at.Run].Course != _runs[r].Course - 1)
+            if (_runs[at.Run].Course == _runs[r].Course - 1)
             {
-                continue;
-            }
-
-            foreach (var a in at.Pattern.Butts)
-            {
-                foreach (var b in pattern.Butts)
+                ReadOnlySpan<long> beside = Beside(at.Pattern, choices);
+                for (var c = 0; c < beside.Length; c++)
                 {
-                    penalty += Butt.Penalty(a, b, _stagger, _staggerRows);
+                    sum[c] += beside[c];
                 }
             }
         }
 
-        return penalty;
+        return sum;
+    }
+
+    // the same for all beginnings that break the run beside it alike
+    private long[] Beside(RunPattern pattern, Choices choices)
+    {
+        if (choices.Beside.TryGetValue(pattern, out var known))
+        {
+            return known;
+        }
+
+        var beside = new long[choices.Patterns.Count];
+        for (var c = 0; c < beside.Length && pattern.Butts.Length > 0; c++)
+        {
+            foreach (var a in pattern.Butts)
+            {
+                foreach (var b in choices.Patterns[c].Butts)
+                {
+                    beside[c] += Butt.Penalty(a, b, _stagger, _staggerRows);
+                }
+            }
+        }
+
+        return choices.Beside[pattern] = beside;
     }
 
     private static bool Alike(CourseRun a, CourseRun b) =>

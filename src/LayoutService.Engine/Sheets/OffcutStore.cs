@@ -3,6 +3,8 @@ namespace LayoutService.Engine.Sheets;
 /// <summary>A rectangle left of a sheet, and how many of its long edges the factory made.</summary>
 internal readonly record struct Offcut(long Length, long Width, int Edges)
 {
+    public double Size => (double)Length * Width;
+
     /// <summary>True when a piece of this width, with so many factory edges, may come out of it.</summary>
     public bool Serves(long width, int edges) => Width >= width && Edges >= edges;
 }
@@ -17,6 +19,9 @@ internal sealed class OffcutStore
 
     // what an offcut is worth, as a part of the best price for its length
     private const double Worth = 0.9;
+
+    // far below any price, far above what sums of prices are rounded by
+    private const double Rounding = 1e-3;
 
     private readonly (long Length, long Cost)[] _stock;
     private readonly long _sheetWidth;
@@ -40,8 +45,26 @@ internal sealed class OffcutStore
 
     public double Price { get; private set; }
 
-    /// <summary>What a run adds to the value at least.</summary>
-    public double Least(long width, long length) => Worth * _rate * length * width / _sheetWidth;
+    /// <summary>
+    /// What a run adds to the value at least: what its board is worth, and the part of a new sheet's price that no offcut
+    /// is worth, for so much of it as the offcuts at hand cannot hold.
+    /// </summary>
+    public double Least(Offcut[] offcuts, (long Width, int Edges) size, CourseRun run)
+    {
+        var least = Worth * _rate * run.Along.Size * size.Width / _sheetWidth;
+        if (run.Plain && size.Width == _sheetWidth)
+        {
+            var bought = run.Along.Size;
+            foreach (var offcut in offcuts)
+            {
+                bought -= offcut.Serves(size.Width, size.Edges) ? offcut.Length : 0;
+            }
+
+            least += Math.Max(0, bought) * (1 - Worth) * _rate;
+        }
+
+        return least - Rounding;
+    }
 
     public void Load(Offcut[] offcuts, double price)
     {
@@ -69,13 +92,13 @@ internal sealed class OffcutStore
 
     public void Take(long width, long length, int edges)
     {
+        // the smallest stands last; of two of one size the first
         var chosen = -1;
-        var least = double.MaxValue;
-        for (var i = 0; i < _count; i++)
+        for (var i = _count - 1; i >= 0 && (chosen < 0 || _offcuts[i].Size == _offcuts[chosen].Size); i--)
         {
-            if (_offcuts[i].Length >= length && _offcuts[i].Serves(width, edges) && (double)_offcuts[i].Length * _offcuts[i].Width is var area && area < least)
+            if (_offcuts[i].Length >= length && _offcuts[i].Serves(width, edges))
             {
-                (chosen, least) = (i, area);
+                chosen = i;
             }
         }
 
@@ -115,9 +138,9 @@ internal sealed class OffcutStore
             return;
         }
 
-        var size = (double)rest.Length * rest.Width;
+        var size = rest.Size;
         var place = _count;
-        while (place > 0 && (double)_offcuts[place - 1].Length * _offcuts[place - 1].Width < size)
+        while (place > 0 && _offcuts[place - 1].Size < size)
         {
             place--;
         }

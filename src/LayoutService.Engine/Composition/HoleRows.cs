@@ -50,8 +50,9 @@ public static class HoleRows
         foreach (var hole in holes)
         {
             var avoided = Avoided(hole, rules);
-            foreach (var line in lines)
+            for (var i = 0; i < lines.Count; i++)
             {
+                var line = lines[i];
                 met += line.Through && avoided.Lo < line.At && line.At < avoided.Hi ? 1 : 0;
             }
         }

@@ -9,6 +9,10 @@ internal sealed class BarSearch
     private const int QuickWidth = 2;
     private const int QuickBuckets = 600;
     private const long QuickRepairSteps = 40_000;
+
+    /// <summary>Below so many steps a fine table of prices takes longer to fill than it saves.</summary>
+    private const long FineSteps = 100_000;
+
     private const int ThoroughBuckets = 2_000;
     private const long ThoroughRepairSteps = 4_000_000;
     private const long ThoroughBeamSteps = 8_000_000;
@@ -66,12 +70,13 @@ internal sealed class BarSearch
     /// <summary>A beam and a repair by rate alone, for fixed pieces whose bound is known from elsewhere.</summary>
     public void Repack(long bound, long steps)
     {
-        BarPrices rate = BarPrices.ByRate(_bars, 0, ThoroughBuckets);
+        int buckets = steps < FineSteps ? QuickBuckets : ThoroughBuckets;
+        BarPrices rate = BarPrices.ByRate(_bars, 0, buckets);
         BarPrices charged = rate;
         Try(rate, 4, 0.3);
         if (_bars.Kinds.Limited)
         {
-            charged = BarPrices.ByRate(_bars, _bars.Kinds.LargestCost, ThoroughBuckets);
+            charged = BarPrices.ByRate(_bars, _bars.Kinds.LargestCost, buckets);
             Try(charged, 4, 0.3);
         }
 

@@ -11,6 +11,7 @@ internal sealed class StickGreedy(long[] lengths, StockKinds kinds)
     private readonly LengthKnapsack _knapsack = new(lengths.Length);
     private readonly int[] _demand = new int[lengths.Length];
     private readonly int[] _quantity = new int[kinds.Count];
+    private readonly List<int> _best = [];
 
     public long Work => _knapsack.Work;
 
@@ -37,7 +38,7 @@ internal sealed class StickGreedy(long[] lengths, StockKinds kinds)
         _knapsack.Load(lengths, lengths, _demand);
         int chosen = -1;
         double least = double.MaxValue;
-        List<int> best = [];
+        _best.Clear();
         for (int kind = 0; kind < kinds.Count; kind++)
         {
             long room = kinds.Usable[kind] - lengths[longest];
@@ -52,18 +53,19 @@ internal sealed class StickGreedy(long[] lengths, StockKinds kinds)
             {
                 least = rate;
                 chosen = kind;
-                best = [.. _knapsack.Best];
+                _best.Clear();
+                _best.AddRange(_knapsack.Best);
             }
         }
 
-        foreach (int length in best)
+        foreach (int length in _best)
         {
             _demand[length]--;
         }
 
-        best.Add(longest);
-        best.Sort();
-        into.Add(new StickFilling(chosen, best));
+        _best.Add(longest);
+        _best.Sort();
+        into.Add(new StickFilling(chosen, [.. _best]));
         if (_quantity[chosen] != int.MaxValue)
         {
             _quantity[chosen]--;

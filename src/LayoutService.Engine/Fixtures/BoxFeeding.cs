@@ -23,11 +23,12 @@ public static class BoxFeeding
     /// </summary>
     public static long LeastFromFace(RemoteBox box, Hole hole)
     {
+        var sizes = box.Sorted;
         var (under, clear) = (-hole.HalfV, hole.HalfV);
         while (clear - under > 1)
         {
             var middle = (under + clear) / 2;
-            if (PassesBeside(box, hole, middle))
+            if (PassesBeside(sizes, hole, middle))
             {
                 clear = middle;
             }
@@ -41,9 +42,8 @@ public static class BoxFeeding
     }
 
     // the open part of the hole reaches from the face (at -fromFace from the centre) to the far edge
-    private static bool PassesBeside(RemoteBox box, Hole hole, long fromFace)
+    private static bool PassesBeside(long[] sizes, Hole hole, long fromFace)
     {
-        var sizes = box.Sorted;
         return Fits(sizes[0], sizes[1]) || Fits(sizes[1], sizes[0]);
 
         bool Fits(long across, long along)

@@ -45,10 +45,7 @@ public sealed class FixturePlanner
         var placed = new PlacedFixture[_wishes.Length];
         foreach (var i in Order)
         {
-            var obstacles = new List<Obstacle>(_standing[i]);
-            obstacles.AddRange(FixtureObstacles.Of(holes, i, holes[i]));
-            obstacles.AddRange(FixtureObstacles.Of(straps, holes[i], wood));
-            obstacles.AddRange(FixtureObstacles.Of(seams, holes[i], ClashKind.Seam));
+            var obstacles = Around(i, (_asked[i], _wishes[i].MaxShift.Units), holes, holes[i], (straps, wood), seams);
             WorkMeter.Spend(obstacles.Count * (1L + obstacles.Count));
             var fled = Clashes(obstacles, _wishes[i], holes[i]);
             if (fled.Count > 0 && _wishes[i].MaxShift.Units > 0
@@ -65,10 +62,7 @@ public sealed class FixturePlanner
 
         IReadOnlyList<Clash> Left(int i)
         {
-            var obstacles = new List<Obstacle>(_standing[i]);
-            obstacles.AddRange(FixtureObstacles.Of(holes, i, holes[i]));
-            obstacles.AddRange(FixtureObstacles.Of(straps, holes[i], wood));
-            obstacles.AddRange(FixtureObstacles.Of(seams, holes[i], ClashKind.Seam));
+            var obstacles = Around(i, (_asked[i], _wishes[i].MaxShift.Units), holes, holes[i], (straps, wood), seams);
             return Clashes(obstacles, _wishes[i], holes[i]);
         }
     }
@@ -77,11 +71,31 @@ public sealed class FixturePlanner
     public Uv? Nearest(int index, long reach, IReadOnlyList<PlacedFixture> placed, IReadOnlyList<PlanBox> straps, IReadOnlyList<PlanBox> seams)
     {
         var (wish, hole) = (_wishes[index], placed[index].Hole);
-        var obstacles = new List<Obstacle>(_standing[index]);
-        obstacles.AddRange(FixtureObstacles.Of([.. placed.Select(p => p.Hole)], index, hole));
-        obstacles.AddRange(FixtureObstacles.Of(straps, hole, ClashKind.Strap));
-        obstacles.AddRange(FixtureObstacles.Of(seams, hole, ClashKind.Seam));
+        var obstacles = Around(index, (hole.At, reach), [.. placed.Select(p => p.Hole)], hole, (straps, ClashKind.Strap), seams);
         return NearestPlace.Of(_room, hole.At, reach, obstacles, at => Clashes(obstacles, wish, hole with { At = at }).Count == 0, WallPlaces(wish, hole));
+    }
+
+    // all that the centre of one of them could meet within a reach of a place; the rest is no obstacle to it
+    private List<Obstacle> Around(
+        int index, (Uv At, long Reach) within, IReadOnlyList<Hole> holes, Hole hole, (IReadOnlyList<PlanBox> Boxes, ClashKind Kind) wood, IReadOnlyList<PlanBox> seams)
+    {
+        var found = new List<Obstacle>();
+        Add(_standing[index]);
+        Add(FixtureObstacles.Of(holes, index, hole));
+        Add(FixtureObstacles.Of(wood.Boxes, hole, wood.Kind));
+        Add(FixtureObstacles.Of(seams, hole, ClashKind.Seam));
+        return found;
+
+        void Add(IEnumerable<Obstacle> obstacles)
+        {
+            foreach (var obstacle in obstacles)
+            {
+                if (obstacle.Reaches(within.At, within.Reach))
+                {
+                    found.Add(obstacle);
+                }
+            }
+        }
     }
 
     private List<Clash> Clashes(List<Obstacle> obstacles, FixtureWish wish, Hole hole)

@@ -26,8 +26,7 @@ internal static class NearestPlace
         var across = new SortedSet<long> { asked.V };
         foreach (var obstacle in obstacles)
         {
-            if (obstacle.Along.Lo <= asked.U + reach && asked.U - reach <= obstacle.Along.Hi
-                && obstacle.Across.Lo <= asked.V + reach && asked.V - reach <= obstacle.Across.Hi)
+            if (obstacle.Reaches(asked, reach))
             {
                 Note(obstacle.Along.Lo, obstacle.Along.Hi, obstacle.Across.Lo, obstacle.Across.Hi);
             }

@@ -33,6 +33,10 @@ internal readonly record struct Obstacle(Span Along, Span Across, Clash Clash, l
 {
     public bool Holds(Uv at) => Along.Lo < at.U && at.U < Along.Hi && Across.Lo < at.V && at.V < Across.Hi && !PastCorner(at);
 
+    /// <summary>True when something within so far of a place, along and across, lies in it or on its border.</summary>
+    public bool Reaches(Uv at, long reach) =>
+        Along.Lo <= at.U + reach && at.U - reach <= Along.Hi && Across.Lo <= at.V + reach && at.V - reach <= Across.Hi;
+
     private bool PastCorner(Uv at)
     {
         var u = Math.Max(Along.Lo + Rounding - at.U, at.U - (Along.Hi - Rounding));

@@ -66,7 +66,7 @@ public sealed class Footprint
         return new Footprint(all);
     }
 
-    public Footprint Grown(long by) => by == 0 || Empty ? this : new(Shape.Buffer(by, Square));
+    public Footprint Grown(long by) => by == 0 || Empty ? this : new(SquareOverlay.Grown(Shape, by) ?? Shape.Buffer(by, Square));
 
     public Footprint Plus(Footprint other) => Empty ? other : other.Empty ? this : new(Overlays.Join(Shape, other.Shape));
 

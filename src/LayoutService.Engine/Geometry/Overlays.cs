@@ -19,7 +19,8 @@ internal static class Overlays
     public static Shapes Join(Shapes one, Shapes other) => Of(one, other, SpatialFunction.Union);
 
     public static Shapes Of(Shapes one, Shapes other, SpatialFunction function) =>
-        Squared(one) && Squared(other)
+        SquareOverlay.Of(one, other, function) is { } simple ? simple
+            : Squared(one) && Squared(other)
             ? OverlayNG.Overlay(one, other, function, Whole, new MCIndexNoder(new IntersectionAdder(new RobustLineIntersector())))
             : OverlayNG.Overlay(one, other, function, Whole);
 

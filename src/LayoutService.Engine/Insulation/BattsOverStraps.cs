@@ -86,9 +86,9 @@ public sealed class BattsOverStraps(IReadOnlyList<BearingLine> rows, long face, 
         var over = new List<int>();
         for (var row = 0; row < rows.Count; row++)
         {
-            foreach (var stretch in rows[row].Stretches)
+            for (var i = 0; i < rows[row].Stretches.Count; i++)
             {
-                if (stretch.Overlaps(across))
+                if (rows[row].Stretches[i].Overlaps(across))
                 {
                     over.Add(row);
                     break;

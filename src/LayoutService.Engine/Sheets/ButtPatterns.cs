@@ -160,7 +160,8 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
 
             share += joint + (lines[butt].Extra ? weights.Strap : 0);
             count += joint + (lines[butt].Extra ? weights.Strap : 0);
-            Price(lines[butt].At);
+            Price(run, at, lines[butt].At, ref share, ref count);
+            at = lines[butt].At;
         }
 
         if (run.Along.Hi - at > _lengths[0])
@@ -168,29 +169,29 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
             return;
         }
 
-        Price(run.Along.Hi);
+        Price(run, at, run.Along.Hi, ref share, ref count);
         _found.Add((list, share, count));
+    }
 
-        void Price(long end)
+    private void Price(CourseRun run, long at, long end, ref long share, ref long count)
+    {
+        if (run.Plain)
         {
-            if (run.Plain)
-            {
-                PriceOf(new PartExtent(new Span(at, end), run.Across));
-            }
-            else
-            {
-                _parts.Of(run, at, end).ForEach(PriceOf);
-            }
-
-            at = end;
+            Price(new PartExtent(new Span(at, end), run.Across), ref share, ref count);
+            return;
         }
 
-        void PriceOf(PartExtent part)
+        foreach (var part in _parts.Of(run, at, end))
         {
-            var used = prices.Share(part.Across.Size, width);
-            share += (long)(prices.Guess(part.Along.Size, width, 0) * used);
-            count += (long)(prices.Guess(part.Along.Size, width, 1) * used);
+            Price(part, ref share, ref count);
         }
+    }
+
+    private void Price(PartExtent part, ref long share, ref long count)
+    {
+        var used = prices.Share(part.Across.Size, width);
+        share += (long)(prices.Guess(part.Along.Size, width, 0) * used);
+        count += (long)(prices.Guess(part.Along.Size, width, 1) * used);
     }
 
     // from a first butt on, each next butt as far as the length reaches, leaving no scrap at the wall
@@ -265,15 +266,29 @@ public sealed class ButtPatterns(IReadOnlyList<BearingLine> lines, StockPrices p
                 return false;
             }
 
-            if (!_butts.Exists(b => Inside(b, opening)))
+            if (!AnyInside(opening))
             {
-                _butts.RemoveAll(b => Math.Abs(lines[b].At - lines[chosen].At) < LeastPiece && !run.Enclosed.Any(o => Inside(b, o)));
+                var (enclosed, middle) = (run.Enclosed, lines[chosen].At);
+                _butts.RemoveAll(b => Math.Abs(lines[b].At - middle) < LeastPiece && !enclosed.Any(o => Inside(b, o)));
                 _butts.Add(chosen);
                 _butts.Sort();
             }
         }
 
         return true;
+    }
+
+    private bool AnyInside(Span opening)
+    {
+        foreach (var butt in _butts)
+        {
+            if (Inside(butt, opening))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private bool Inside(int line, Span opening) => opening.Lo < lines[line].At && lines[line].At < opening.Hi;

@@ -146,8 +146,9 @@ public sealed class CourseOptions(FramedRoom room, StockPrices prices, JointWeig
 
     private bool Covered(BearingLine line, Span butt)
     {
-        foreach (var wood in line.Stretches)
+        for (var i = 0; i < line.Stretches.Count; i++)
         {
+            var wood = line.Stretches[i];
             WorkMeter.Spend(1);
             if (wood.Lo - LeastSlack <= butt.Lo && butt.Hi <= wood.Hi + LeastSlack)
             {

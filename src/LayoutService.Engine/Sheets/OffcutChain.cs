@@ -51,6 +51,7 @@ public sealed class OffcutChain
         var from = new int[options.Length][];
         var before = new List<Label> { new() };
         var trial = new Label();
+        var spare = new Stack<Label>();
         for (int c = 0, firstRun = 0; c < options.Length; c++)
         {
             var here = new List<Label>(options[c].Count);
@@ -61,7 +62,8 @@ public sealed class OffcutChain
             WorkMeter.Spend((4L + options[c][0].All.Length) * options[c].Count * before.Count);
             for (var o = 0; o < options[c].Count; o++)
             {
-                var best = new Label { Penalty = long.MaxValue };
+                var best = spare.TryPop(out var used) ? used : new Label();
+                best.Penalty = long.MaxValue;
                 var bestValue = double.MaxValue;
                 for (var p = 0; p < before.Count; p++)
                 {
@@ -87,6 +89,7 @@ public sealed class OffcutChain
             }
 
             firstRun += options[c][0].Butts.Length;
+            before.ForEach(spare.Push);
             before = here;
         }
 

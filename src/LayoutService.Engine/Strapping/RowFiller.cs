@@ -18,6 +18,9 @@ namespace LayoutService.Engine.Strapping;
 public sealed class RowFiller(
     FramedRoom room, RowRules rules, IReadOnlyList<Span> forbidden, IReadOnlyList<Span> windows, (long Low, long High) oblique)
 {
+    private readonly Span[] _forbidden = [.. forbidden];
+    private readonly Span[] _windows = [.. windows];
+
     /// <summary>A row nearer than this to an oblique corner is a stub: 100 mm. Common practice, no source.</summary>
     public const long LeastFromCorner = 100 * Length.PerMillimetre;
 
@@ -90,13 +93,13 @@ public sealed class RowFiller(
             before = row;
         }
 
-        return windows.All(w => w.Hi < from || w.Lo > to || w.Holds(from) || w.Holds(to) || rows.Any(w.Holds));
+        return Array.TrueForAll(_windows, w => w.Hi < from || w.Lo > to || w.Holds(from) || w.Holds(to) || rows.Any(w.Holds));
     }
 
     /// <summary>True when a row may stand here.</summary>
     public bool Allows(long row) => !Blocked(row);
 
-    private bool Blocked(long row) => forbidden.Any(f => f.Lo < row && row < f.Hi);
+    private bool Blocked(long row) => Array.Exists(_forbidden, f => f.Lo < row && row < f.Hi);
 
     private static List<long>? Mirror(List<long>? rows)
     {
@@ -174,7 +177,7 @@ public sealed class RowFiller(
         for (var again = true; again;)
         {
             again = false;
-            foreach (var stretch in forbidden)
+            foreach (var stretch in _forbidden)
             {
                 var (lo, hi) = mirrored ? (-stretch.Hi, -stretch.Lo) : (stretch.Lo, stretch.Hi);
                 if (lo < at && at < hi)
@@ -194,7 +197,7 @@ public sealed class RowFiller(
     private long WindowCap(long at, bool mirrored)
     {
         var cap = long.MaxValue;
-        foreach (var window in windows)
+        foreach (var window in _windows)
         {
             var (lo, hi) = mirrored ? (-window.Hi, -window.Lo) : (window.Lo, window.Hi);
             if (at < lo && hi < cap)

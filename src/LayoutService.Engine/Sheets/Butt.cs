@@ -19,6 +19,32 @@ public readonly record struct Butt(long At, int Row, bool Through)
         return apart == 0 ? OneRow : (least is { } asked ? apart < asked : RowsApart(a, b) < rows) ? NearRow : 0;
     }
 
+    /// <summary>The same for all butts of one course beside all of another; both rise. The farther two are apart the less they weigh, so only near ones are looked at.</summary>
+    public static long Penalty(ReadOnlySpan<Butt> before, ReadOnlySpan<Butt> here, long? least, int rows)
+    {
+        long sum = 0;
+        var next = 0;
+        foreach (ref readonly var butt in before)
+        {
+            while (next < here.Length && here[next].At < butt.At)
+            {
+                next++;
+            }
+
+            for (var i = next; i < here.Length && Penalty(butt, here[i], least, rows) is > 0 and var weight; i++)
+            {
+                sum += weight;
+            }
+
+            for (var i = next - 1; i >= 0 && Penalty(butt, here[i], least, rows) is > 0 and var weight; i--)
+            {
+                sum += weight;
+            }
+        }
+
+        return sum;
+    }
+
     /// <summary>A butt on each of these lines, which rise.</summary>
     public static Butt[] Places(IReadOnlyList<Ceilings.BearingLine> lines)
     {

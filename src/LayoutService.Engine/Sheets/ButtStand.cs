@@ -40,12 +40,7 @@ public sealed class ButtStand
     public long Down(long place, bool onRows)
     {
         place = _room.SnapDown(place);
-        var i = _wood.Count - 1;
-        while (i >= 0 && _wood[i].At > place)
-        {
-            i--;
-        }
-
+        var i = First(place + 1) - 1;
         while (!onRows)
         {
             if (i >= 0 && place - _wood[i].At < _gap)
@@ -84,12 +79,7 @@ public sealed class ButtStand
     public long Up(long place, bool onRows)
     {
         place = _room.SnapUp(place);
-        var i = 0;
-        while (i < _wood.Count && _wood[i].At < place)
-        {
-            i++;
-        }
-
+        var i = First(place);
         while (!onRows)
         {
             if (i < _wood.Count && _wood[i].At - place < _gap)
@@ -125,13 +115,37 @@ public sealed class ButtStand
     }
 
     /// <summary>True when a row stands at this place and backs the run.</summary>
-    public bool OnRow(long at) => _wood.Exists(w => w.At == at && w.Backed);
+    public bool OnRow(long at)
+    {
+        for (var i = First(at); i < _wood.Count && _wood[i].At == at; i++)
+        {
+            if (_wood[i].Backed)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>A butt at this place.</summary>
     public Butt At(long at)
     {
         var found = _through.BinarySearch(at);
         return new Butt(at, found >= 0 ? found + 1 : ~found, found >= 0);
+    }
+
+    // the first strap at or past a place; they rise
+    private int First(long place)
+    {
+        var (low, high) = (0, _wood.Count);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = _wood[middle].At < place ? (middle + 1, high) : (low, middle);
+        }
+
+        return low;
     }
 
     private static bool Crosses(BearingLine line, Span strip)

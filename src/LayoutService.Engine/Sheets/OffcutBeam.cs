@@ -242,13 +242,9 @@ public sealed class OffcutBeam
         var beside = new long[choices.Patterns.Count];
         for (var c = 0; c < beside.Length && pattern.Butts.Length > 0; c++)
         {
-            foreach (var a in pattern.Butts)
-            {
-                foreach (var b in choices.Patterns[c].Butts)
-                {
-                    beside[c] += Butt.Penalty(a, b, _stagger, _staggerRows);
-                }
-            }
+            var butts = choices.Patterns[c].Butts;
+            WorkMeter.Spend(2L * (pattern.Butts.Length + butts.Length));
+            beside[c] = Butt.Penalty(pattern.Butts, butts, _stagger, _staggerRows);
         }
 
         return choices.Beside[pattern] = beside;

@@ -1,5 +1,6 @@
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Geometry;
+using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Sheets;
 
@@ -164,6 +165,7 @@ internal sealed class RunPatterns(StockPrices prices, long sheetWidth, JointWeig
     // pieces before the remainder from the low wall, those after it from the high wall
     private void Lay(CourseRun run, ButtStand stand, int remainder, bool onRows, List<RunPattern> found)
     {
+        WorkMeter.Spend(10L * (1 + _items.Count));
         _butts.Clear();
         _high.Clear();
         var low = run.Along.Lo;

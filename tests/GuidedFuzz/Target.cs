@@ -23,7 +23,7 @@ internal sealed class Target : WebApplicationFactory<global::Program>
         }
     }
 
-    /// <summary>How often each branch was taken by the last body, up to 255.</summary>
+    /// <summary>How often each branch was taken by the last body, modulo 256.</summary>
     public ReadOnlySpan<byte> Taken => Map();
 
     /// <summary>The status, or 0 where the service threw.</summary>
@@ -39,7 +39,7 @@ internal sealed class Target : WebApplicationFactory<global::Program>
             await response.Content.ReadAsByteArrayAsync();
             return (int)response.StatusCode;
         }
-        catch (InvalidOperationException e)
+        catch (Exception e)
         {
             await Console.Error.WriteLineAsync(e.ToString());
             return 0;
@@ -50,5 +50,10 @@ internal sealed class Target : WebApplicationFactory<global::Program>
 
     private unsafe Span<byte> Map() => new((byte*)_map, Places);
 
-    private void Clear() => Map().Clear();
+    // the first branch of a body is told apart by none of the body before
+    private void Clear()
+    {
+        SharpFuzz.Common.Trace.PrevLocation = 0;
+        Map().Clear();
+    }
 }

@@ -4,6 +4,8 @@
 #   tests/GuidedFuzz/run.sh [seconds, 600 when not given] [seed, 1]
 # The last figures are in docs/measured/fuzz.md.
 set -euo pipefail
+# the tools look for .NET where it was found
+export DOTNET_ROOT=${DOTNET_ROOT:-$(dirname "$(readlink -f "$(command -v dotnet)")")}
 root=$(cd "$(dirname "$0")/../.." && pwd)
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT

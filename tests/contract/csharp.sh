@@ -2,6 +2,8 @@
 # Makes a client in C# from the served contract with Kiota 1.38.0, compiles it with warnings as errors, and calls a running service with it:
 #   tests/contract/csharp.sh http://127.0.0.1:8080
 set -euo pipefail
+# the tools look for .NET where it was found
+export DOTNET_ROOT=${DOTNET_ROOT:-$(dirname "$(readlink -f "$(command -v dotnet)")")}
 base=${1:?address of a running service}
 here=$(cd "$(dirname "$0")" && pwd)
 work=$(mktemp -d)

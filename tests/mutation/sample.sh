@@ -5,6 +5,8 @@
 #   tests/mutation/sample.sh rules  [lines, 120] [seed, 1]      lines of the validators of src/LayoutService.Api, by the tests of faults, limits and rules over HTTP
 # Ends with 1 when fewer than STRYKER_BREAK percent (60 when not given) are noticed. The last figures are in docs/measured/mutation.md.
 set -euo pipefail
+# the tools look for .NET where it was found
+export DOTNET_ROOT=${DOTNET_ROOT:-$(dirname "$(readlink -f "$(command -v dotnet)")")}
 root=$(cd "$(dirname "$0")/../.." && pwd)
 side=${1:?engine or rules}
 seed=${3:-1}

@@ -13,16 +13,15 @@ public sealed record SearchBudget(int Divisions, int Lattices, int Patterns, int
 {
     private static readonly SearchBudget Quick = new(3, 5, 8, 15, 2, 12, 2, 8, 4, 60);
     private static readonly SearchBudget Wide = new(10, 5, 8, 30, 2, 12, 10, 24, 12, 60);
-    private static readonly SearchBudget Widest = new(10, 15, 8, 90, 2, 12, 10, 400, 60, 60);
     private static readonly SearchBudget Stepping = new(10, 5, 8, 30, 2, 12, 10, 40, 24, 60, true);
     private static readonly SearchBudget SteppingWidest = new(20, 15, 8, 90, 2, 12, 20, 200, 60, 60, true);
     private static readonly SearchBudget SteppingThorough = new(20, 15, 8, 90, 2, 12, 20, 100, 40, 60, true);
-    private static readonly SearchBudget WidestThorough = new(10, 15, 8, 90, 2, 12, 10, 200, 40, 60);
+    private static readonly SearchBudget Widest = new(10, 15, 8, 90, 2, 12, 10, 200, 40, 60);
     private static readonly SearchBudget Thorough = new(10, 40, 30, 400, 12, 400, 10, 100, 40, 60);
 
     /// <summary>What is spent on any room at an effort.</summary>
     public static SearchBudget For(Effort effort) => effort == Effort.Quick ? Quick : Thorough;
 
     /// <summary>What is spent one after the other at an effort while the sheets stay dear.</summary>
-    public static IReadOnlyList<SearchBudget> Rounds(Effort effort) => effort == Effort.Quick ? [Quick, Wide, Stepping, SteppingWidest] : [Thorough, SteppingThorough, WidestThorough];
+    public static IReadOnlyList<SearchBudget> Rounds(Effort effort) => effort == Effort.Quick ? [Quick, Wide, Stepping, SteppingWidest] : [Thorough, SteppingThorough, Widest];
 }

@@ -45,7 +45,7 @@ public sealed class OffcutBeam
         _boards = new RunBoards(room, division);
         var sizes = new BoardSizes(room, division);
         _size = [.. runs.Select(r => (sizes.Width(r, r.Across), SheetSearch.FactoryEdges(room, division, r, r.Across)))];
-        _store = new OffcutStore(prices, division.SheetWidth, _size);
+        _store = new OffcutStore(prices, division.SheetWidth, _size, room.Survey.Sheets.CutAllowance.Units);
         _maker = new RunPatterns(prices, division.SheetWidth, weights, beam <= 8 ? 2 : 4);
         _patterns = new List<RunPattern>[runs.Count];
         for (var r = 0; r < runs.Count; r++)

@@ -20,18 +20,24 @@ internal sealed class OffcutStore
     // what an offcut is worth, as a part of the best price for its length
     private const double Worth = 0.9;
 
-    // far below any price, far above what sums of prices are rounded by
-    private const double Rounding = 1e-3;
+    // far above what sums of prices are rounded by, as a part
+    private const double Rounding = 1e-9;
 
     private readonly (long Length, long Cost)[] _stock;
     private readonly long _sheetWidth;
     private readonly double _rate;
+    private readonly long _allowance;
     private readonly long[] _leastWidthFrom;
     private readonly Offcut[] _offcuts = new Offcut[Most];
     private int _count;
 
-    public OffcutStore(StockPrices prices, long sheetWidth, (long Width, int Edges)[] sizes)
+    /// <param name="prices">What sheets cost.</param>
+    /// <param name="sheetWidth">Their width.</param>
+    /// <param name="sizes">Width and factory edges of each run.</param>
+    /// <param name="allowance">What a board is cut short by at a wall.</param>
+    public OffcutStore(StockPrices prices, long sheetWidth, (long Width, int Edges)[] sizes, long allowance)
     {
+        _allowance = allowance;
         _stock = prices.Offers(sheetWidth);
         _sheetWidth = sheetWidth;
         _rate = _stock.Min(s => (double)s.Cost / s.Length);
@@ -47,14 +53,16 @@ internal sealed class OffcutStore
 
     /// <summary>
     /// What a run adds to the value at least: what its board is worth, and the part of a new sheet's price that no offcut
-    /// is worth, for so much of it as the offcuts at hand cannot hold.
+    /// is worth, for so much of it as the offcuts at hand cannot hold. Of a run that is not plain, whose boards may be narrower
+    /// than it, a guess.
     /// </summary>
     public double Least(Offcut[] offcuts, (long Width, int Edges) size, CourseRun run)
     {
-        var least = Worth * _rate * run.Along.Size * size.Width / _sheetWidth;
+        var length = run.Along.Size - (2 * _allowance);
+        var least = Worth * _rate * length * size.Width / _sheetWidth;
         if (run.Plain && size.Width == _sheetWidth)
         {
-            var bought = run.Along.Size;
+            var bought = length;
             foreach (var offcut in offcuts)
             {
                 bought -= offcut.Serves(size.Width, size.Edges) ? offcut.Length : 0;
@@ -63,7 +71,7 @@ internal sealed class OffcutStore
             least += Math.Max(0, bought) * (1 - Worth) * _rate;
         }
 
-        return least - Rounding;
+        return least * (1 - Rounding);
     }
 
     public void Load(Offcut[] offcuts, double price)

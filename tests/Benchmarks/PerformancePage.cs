@@ -17,7 +17,7 @@ public static class PerformancePage
         Line(page, $"""
             # How fast the engine is
 
-            Measured on {DateTime.UtcNow:yyyy-MM-dd} with .NET {Environment.Version}, {Environment.ProcessorCount} cores ({RuntimeInformation.ProcessArchitecture}); load of the machine just before: {Load()}.
+            Measured on {DateTime.UtcNow:yyyy-MM-dd} with engine {LayoutEngine.EngineVersion}, .NET {Environment.Version}, {Environment.ProcessorCount} cores ({RuntimeInformation.ProcessArchitecture}); load of the machine just before: {Load()}.
             The engine alone, one thread, from a validated survey to the whole plan: rows, sheets, lumber, counts, checks and steps;
             no HTTP and no JSON. Times are the median of many calls in one warm process, by the clock, so a busy machine lengthens them;
             beside them the fastest call, which is about what an idle machine gives. Bytes are those allocated by one call.

@@ -1,5 +1,6 @@
 using System.Numerics;
 using System.Text;
+using LayoutService.Api.Tests.Fuzz;
 
 namespace LayoutService.GuidedFuzz;
 
@@ -95,30 +96,15 @@ internal sealed class Hunt(Target target, Random dice, IReadOnlyList<byte[]> sta
             switch (dice.Next(9))
             {
                 case 0:
-                    body[at] = (byte)dice.Next(256);
-                    break;
-                case 1:
-                    body[at] ^= (byte)(1 << dice.Next(8));
-                    break;
-                case 2:
-                    body.RemoveRange(at, Math.Min(dice.Next(1, 40), body.Count - at));
-                    break;
-                case 3:
-                    body.InsertRange(at, body.GetRange(at, Math.Min(dice.Next(1, 120), body.Count - at)));
-                    break;
-                case 4:
-                    body.InsertRange(at, Tokens[dice.Next(Tokens.Length)]);
-                    break;
-                case 5:
-                    body[at] = char.IsAsciiDigit((char)body[at]) ? (byte)('0' + dice.Next(10)) : body[at];
-                    break;
-                case 6:
                     Over(body, at, Tokens[dice.Next(Tokens.Length)]);
                     break;
-                default:
+                case 1 or 2:
                     var other = _kept[dice.Next(_kept.Count)];
                     var from = dice.Next(other.Length);
                     Over(body, at, other.AsSpan(from, Math.Min(dice.Next(1, 200), other.Length - from)));
+                    break;
+                default:
+                    ByteBender.Bend(body, at, dice, Tokens);
                     break;
             }
         }

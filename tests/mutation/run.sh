@@ -6,6 +6,8 @@
 #   tests/mutation/run.sh api 'Plans/Validation/*.cs'      parts of src/LayoutService.Api, by the tests over HTTP: hours
 # Further words go to stryker. The last figures are in docs/measured/mutation.md.
 set -euo pipefail
+# the tools look for .NET where it was found
+export DOTNET_ROOT=${DOTNET_ROOT:-$(dirname "$(readlink -f "$(command -v dotnet)")")}
 root=$(cd "$(dirname "$0")/../.." && pwd)
 side=${1:?slice, engine or api}
 parts=${2:?a folder for slice, else which files, as a pattern}

@@ -3,6 +3,8 @@
 #   tests/shipping/sbom.sh [file]
 # Installs the tool CycloneDX 6.3.1 into a folder of its own.
 set -euo pipefail
+# the tools look for .NET where it was found
+export DOTNET_ROOT=${DOTNET_ROOT:-$(dirname "$(readlink -f "$(command -v dotnet)")")}
 root=$(cd "$(dirname "$0")/../.." && pwd)
 file=${1:-layout-service.sbom.json}
 tools=$(mktemp -d)

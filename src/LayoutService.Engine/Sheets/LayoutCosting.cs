@@ -99,6 +99,7 @@ public sealed class LayoutCosting
     public long Stagger(IReadOnlyList<BearingLine> lines, IReadOnlyList<int[]> butts)
     {
         var places = Butt.Places(lines);
+        var stood = butts.Select(run => Array.ConvertAll(run, line => places[line])).ToArray();
         long penalty = 0;
         for (var a = 0; a < _runs.Count; a++)
         {
@@ -106,13 +107,7 @@ public sealed class LayoutCosting
             {
                 if (_runs[b].Course == _runs[a].Course + 1)
                 {
-                    foreach (var x in butts[a])
-                    {
-                        foreach (var y in butts[b])
-                        {
-                            penalty += Butt.Penalty(places[x], places[y], _room.Survey.Sheets.MinStagger?.Units, _room.Survey.Sheets.StaggerRows);
-                        }
-                    }
+                    penalty += Butt.Penalty(stood[a].AsSpan(), stood[b].AsSpan(), _room.Survey.Sheets.MinStagger?.Units, _room.Survey.Sheets.StaggerRows);
                 }
             }
         }

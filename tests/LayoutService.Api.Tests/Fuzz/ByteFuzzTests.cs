@@ -33,31 +33,7 @@ public class ByteFuzzTests(Service service) : IClassFixture<Service>
     {
         for (var times = dice.Next(1, 5); times > 0 && body.Count > 0; times--)
         {
-            var at = dice.Next(body.Count);
-            switch (dice.Next(7))
-            {
-                case 0:
-                    body[at] = (byte)dice.Next(256);
-                    break;
-                case 1:
-                    body[at] ^= (byte)(1 << dice.Next(8));
-                    break;
-                case 2:
-                    body.RemoveRange(at, Math.Min(dice.Next(1, 9), body.Count - at));
-                    break;
-                case 3:
-                    body.InsertRange(at, body.GetRange(at, Math.Min(dice.Next(1, 60), body.Count - at)));
-                    break;
-                case 4:
-                    body.InsertRange(at, Splices[dice.Next(Splices.Length)]);
-                    break;
-                case 5:
-                    body[at] = char.IsAsciiDigit((char)body[at]) ? (byte)('0' + dice.Next(10)) : body[at];
-                    break;
-                default:
-                    body.RemoveRange(dice.Next(4) == 0 ? at : body.Count - 1, dice.Next(4) == 0 ? 0 : 1);
-                    break;
-            }
+            ByteBender.Bend(body, dice.Next(body.Count), dice, Splices);
         }
 
         return [.. body];

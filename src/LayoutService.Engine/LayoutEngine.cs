@@ -19,7 +19,7 @@ namespace LayoutService.Engine;
 public static class LayoutEngine
 {
     /// <summary>Version of the planning method; a change that can alter any plan changes it.</summary>
-    public const string EngineVersion = "1.7.0";
+    public const string EngineVersion = "1.8.0";
 
     /// <summary>The plan, or why there is none.</summary>
     /// <param name="survey">The room and what is wanted.</param>

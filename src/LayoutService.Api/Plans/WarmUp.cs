@@ -58,6 +58,12 @@ internal sealed class WarmUp(RequestRules rules, ServiceSettings settings, Engin
             made++;
             stop.WaitHandle.WaitOne(made % 10 == 0 ? PauseToCompile : TimeSpan.FromMilliseconds(2));
         }
+
+        // what the warm-up left behind goes back to the machine, once, while nobody waits
+        if (gate.IsIdle)
+        {
+            GC.Collect(GC.MaxGeneration, GCCollectionMode.Aggressive);
+        }
     }
 
     private void Plan(ReadOnlyMemory<byte> room)

@@ -15,6 +15,9 @@ public sealed class CeilingSearch
     // board nearer to its bound than this is not laid with butts anywhere
     private const double Near = 1.085;
 
+    // how much narrower the beam is that shows which divisions are worth the full one
+    private const int Scouting = 8;
+
     private readonly FramedRoom _room;
     private readonly RowRules _rules;
     private readonly StockPrices _prices;
@@ -97,7 +100,7 @@ public sealed class CeilingSearch
         {
             var runs = CourseRuns.Of(_room, division);
             var costing = new LayoutCosting(_room, _pricing.Cost(division.SheetWidth), _prices, _weights, division, runs);
-            var wishes = Wishes(division, runs);
+            var wishes = SheetEnds.Of(_room, _prices, division, runs);
             foreach (var skeleton in skeletons)
             {
                 foreach (var rows in new RowLattices(_rules, skeleton).Offer(wishes, budget.Lattices / skeletons.Count))
@@ -151,17 +154,43 @@ public sealed class CeilingSearch
         var made = best.Take(budget.Improved).Select(f => f.Made with { Layout = f.Search.Improve(f.Made.Layout, f.Choice, budget.Costings) }).ToList();
         if (_buttsAnywhere && made.Min(m => m.Layout.Penalty > 0 ? long.MaxValue : m.Layout.SheetCost) > _near)
         {
-            made.AddRange(best.DistinctBy(f => f.Made.Layout.Division).Take(budget.Freed).SelectMany(f => Freed(f.Made, f.Search)));
+            AddFreed();
             made = [.. made.OrderBy(Key).Take(budget.Cut).Select(Cut)];
         }
 
         var chosen = made.MinBy(Key)!;
         return (chosen.OnlyUsedShorts() with { Others = OtherCeilings.Of(chosen, [.. made, .. best.Select(f => f.Made)], PostsCut) }, null);
 
-        IEnumerable<ChosenCeiling> Freed(ChosenCeiling start, SheetSearch search)
+        // a narrow beam shows which divisions are worth the full one
+        void AddFreed()
+        {
+            var starts = best.DistinctBy(f => f.Made.Layout.Division).Take(budget.Freed).Select(f => (f.Made, f.Search)).ToList();
+            if (starts.Count > budget.Best)
+            {
+                var scouted = starts.ConvertAll(f => Freed(f.Made, f.Search, budget.Beam / Scouting).ToList());
+                made.AddRange(scouted.SelectMany(s => s));
+                starts = [.. starts
+                    .Select((f, i) => (Start: f, Reached: Key(scouted[i].MinBy(Key) ?? f.Made), i))
+                    .OrderBy(s => s.Reached).ThenBy(s => s.i)
+                    .Take(budget.Best)
+                    .Select(s => s.Start)];
+            }
+
+            foreach (var (start, search) in starts)
+            {
+                if (budget.Best < int.MaxValue && made.Exists(m => m.Layout is { Penalty: 0, Division.Slivers: 0 } && m.Layout.SheetCost <= _enough))
+                {
+                    break;
+                }
+
+                made.AddRange(Freed(start, search, budget.Beam));
+            }
+        }
+
+        IEnumerable<ChosenCeiling> Freed(ChosenCeiling start, SheetSearch search, int beam)
         {
             var (options, costing) = settings[search];
-            return _free.Of([.. start.Lines], options, costing, start.Layout.Division, start.Layout.Runs, budget.Beam, budget.Beam / 2)
+            return _free.Of([.. start.Lines], options, costing, start.Layout.Division, start.Layout.Runs, beam, beam / 2)
                 .Select(laid => start with { Lines = laid.Lines, Layout = laid.Layout });
         }
 
@@ -250,31 +279,5 @@ public sealed class CeilingSearch
         }
 
         return gaps.Count;
-    }
-
-    // where a sheet that is not cut to length would end, from either end of each run
-    private long[] Wishes(CourseDivision division, IReadOnlyList<CourseRun> runs)
-    {
-        var lengths = _prices.Lengths(division.SheetWidth);
-        var wishes = new SortedSet<long>();
-        foreach (var run in runs)
-        {
-            foreach (var length in lengths)
-            {
-                for (var at = run.Along.Lo + length; at < run.Along.Hi - ButtPatterns.LeastPiece && wishes.Count < 256; at += length)
-                {
-                    wishes.Add(_room.SnapDown(at));
-                }
-
-                for (var at = run.Along.Hi - length; at > run.Along.Lo + ButtPatterns.LeastPiece && wishes.Count < 256; at -= length)
-                {
-                    wishes.Add(_room.SnapUp(at));
-                }
-            }
-
-            wishes.UnionWith(run.Enclosed.Select(e => _room.SnapNear(e.Middle)));
-        }
-
-        return [.. wishes];
     }
 }

@@ -119,7 +119,7 @@ public static class CeilingDrawing
 
         if (layers.HasFlag(Layers.Joists))
         {
-            JoistLayer.Draw(ink, plan.Joists, view);
+            JoistLayer.Draw(ink, plan.Joists, survey.Room.Outline, view);
         }
 
         if (layers.HasFlag(Layers.Services))

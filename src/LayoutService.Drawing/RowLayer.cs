@@ -6,6 +6,9 @@ namespace LayoutService.Drawing;
 /// <summary>Rows as solid bars, joint by joint, each piece with its id and cut length; nailers hatched across; scabs as boxes.</summary>
 internal static class RowLayer
 {
+    // a piece no longer than this may have its letters past its ends
+    private const double ShortOnPaper = 160;
+
     /// <summary>True when the rows lie more level than upright on the paper.</summary>
     public static bool RunLevel(Survey survey) => Math.Abs(Math.Sin(Degrees(survey) * Math.PI / 180)) > 0.7;
 
@@ -95,11 +98,19 @@ internal static class RowLayer
         var upward = Math.Abs(to.Y - from.Y) > Math.Abs(to.X - from.X);
         var along = upward ? Math.Abs(to.Y - from.Y) : Math.Abs(to.X - from.X);
         var away = (face / 2) + (Lettering.Height(Lettering.Small) / 2) + 0.5;
-        foreach (var text in new[] { $"{piece.Id}  {say.Cut(piece.CutLength)}", piece.Id })
+        string[] texts = [$"{piece.Id}  {say.Cut(piece.CutLength)}", piece.Id];
+
+        // letters of a short piece never stand on a hole: it may lie beside one
+        if (!Array.Exists(texts, text => Wrote(text, true)) && (along < ShortOnPaper || !Array.Exists(texts, text => Wrote(text, false))))
+        {
+            labels.Miss();
+        }
+
+        bool Wrote(string text, bool clear)
         {
             if (Lettering.Width(text, Lettering.Small) > Math.Max(along, 40))
             {
-                continue;
+                return false;
             }
 
             var places = new List<Spot>();
@@ -109,13 +120,17 @@ internal static class RowLayer
                 places.AddRange(upward ? [new(x + away, y), new(x - away, y)] : [new(x, y - away), new(x, y + away)]);
             }
 
-            if (Label.Write(ink, labels, text, Lettering.Small, places, null, upward))
+            // past the ends of a short one
+            var past = (along / 2) + (Lettering.Width(text, Lettering.Small) / 2) + 5;
+            if (along < ShortOnPaper)
             {
-                return;
+                places.AddRange(upward
+                    ? [new(middle.X, middle.Y - past), new(middle.X, middle.Y + past), new(middle.X + (2.2 * away), middle.Y), new(middle.X - (2.2 * away), middle.Y)]
+                    : [new(middle.X - past, middle.Y), new(middle.X + past, middle.Y), new(middle.X, middle.Y - (2.2 * away)), new(middle.X, middle.Y + (2.2 * away))]);
             }
-        }
 
-        labels.Miss();
+            return Label.Write(ink, labels, text, Lettering.Small, places, null, upward, bold: false, clear);
+        }
     }
 
     /// <summary>Eight places round a middle, the corners first.</summary>

@@ -13,6 +13,7 @@ public sealed class SvgInk : IDisposable
     private const string Namespace = "http://www.w3.org/2000/svg";
     private readonly StringBuilder _text = new();
     private readonly XmlWriter _xml;
+    private readonly List<Letters> _letters = [];
 
     public SvgInk(double width, double height, string title, string description)
     {
@@ -39,6 +40,14 @@ public sealed class SvgInk : IDisposable
     /// <summary>The whole drawing; nothing can be written after it.</summary>
     public string Finish()
     {
+        // letters come last, so that nothing is painted over them
+        Group("letters", null);
+        foreach (var letters in _letters)
+        {
+            Write(letters);
+        }
+
+        EndGroup();
         _xml.WriteEndElement();
         _xml.Flush();
         return _text.ToString();
@@ -103,8 +112,14 @@ public sealed class SvgInk : IDisposable
     }
 
     /// <summary>A text whose middle stands at a spot, level or turned to read upward.</summary>
-    public void Text(Spot middle, string text, double size = Lettering.Size, bool upward = false, bool bold = false)
+    public void Text(Spot middle, string text, double size = Lettering.Size, bool upward = false, bool bold = false) =>
+        _letters.Add(new Letters(middle, text, size, upward, bold));
+
+    private readonly record struct Letters(Spot Middle, string Text, double Size, bool Upward, bool Bold);
+
+    private void Write(Letters letters)
     {
+        var (middle, text, size, upward, bold) = letters;
         Start("text");
         Set("x", middle.X);
         Set("y", middle.Y + (upward ? 0 : size * 0.35));

@@ -18,7 +18,7 @@ public static class PlanAuditor
     private static readonly Action<GivenPlan, AuditReport>[] OfCeiling =
     [
         SheetTiling.Check, SheetSizes.Check, ButtBacking.Check, ButtStagger.Check, JointLengths.Check,
-        RowSpacing.Check, RowClearance.Check, RowPositions.Check, WellEdges.Check, LayerSeams.Check,
+        RowSpacing.Check, RowClearance.Check, NailerClearance.Check, RowPositions.Check, WellEdges.Check, LayerSeams.Check,
         PieceRuns.Check, PieceBearing.Check, PieceJoints.Check, Crossings.Check, Packing.Check, PartitionPlates.Check,
         LumberCuts.Check, LumberCost.Check, SheetCuts.Check, SheetCost.Check,
         FixturePlaces.Check, FixtureCutouts.Check, HoleTrims.Check, BattFills.Check, BattOrder.Check, BoxSolids.Check, BoxFrames.Check, BoxCovers.Check, BoxHoles.Check,

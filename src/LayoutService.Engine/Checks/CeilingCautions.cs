@@ -15,6 +15,12 @@ public static class CeilingCautions
         Document = "Common practice, no source", Basis = Basis.CommonPractice, Confidence = Confidence.Low,
     };
 
+    private static readonly Citation Chimney = new()
+    {
+        Document = "International Residential Code", Clause = "R1003.18", Publisher = "International Code Council",
+        Basis = Basis.Published, Confidence = Confidence.Low, Note = "From memory: 2 in of air round masonry chimneys inside a building; the Canadian code's 50 mm is as far.",
+    };
+
     /// <summary>The cautions of this plan, the most urgent first.</summary>
     public static IReadOnlyList<Caution> Of(RuleBook book, CheckFacts facts)
     {
@@ -49,6 +55,15 @@ public static class CeilingCautions
         if (facts.HotServices.Count > 0)
         {
             all.Add(new(Sentence.Of("heat_clearance", "Keep wood, board and insulation off flues and hot ducts by the distance that their own listing gives."), Practice, facts.HotServices));
+        }
+
+        if (facts.Chimneys.Count > 0)
+        {
+            all.Add(new(
+                Sentence.Of(
+                    "chimney_clearance",
+                    "Straps, blocks and other wood keep the distance from a chimney that its listing and the local code ask for (2 in or 50 mm is usual round masonry inside a house): the plan keeps the opening's clearance and no more, so measure with it."),
+                Chimney, facts.Chimneys));
         }
 
         all.AddRange(FixtureCautions.Of(bench));

@@ -45,6 +45,9 @@ public sealed record CheckFacts
     /// <summary>Ids of services that run hot.</summary>
     public IReadOnlyList<string> HotServices { get; init; } = [];
 
+    /// <summary>Openings that are chimneys.</summary>
+    public IReadOnlyList<string> Chimneys { get; init; } = [];
+
     public IReadOnlyList<string> Bulkheads { get; init; } = [];
 
     /// <summary>True when the walls were lined before the room was measured.</summary>

@@ -27,6 +27,7 @@ public sealed class CeilingSearch
     private readonly JointWeights _weights;
     private readonly FreeButts _free;
     private readonly bool _buttsAnywhere;
+    private readonly Effort _effort;
     private readonly long _enough;
     private readonly long _near;
     private readonly Dictionary<RowSet, CourseOptions> _options = [];
@@ -34,8 +35,12 @@ public sealed class CeilingSearch
     private bool _crowded;
     private List<CourseDivision>? _stepped;
 
-    public CeilingSearch(FramedRoom room, bool buttsAnywhere = true)
+    /// <param name="room">The framed room.</param>
+    /// <param name="buttsAnywhere">Whether board that stays dear is laid with butts between rows too.</param>
+    /// <param name="effort">How hard to search; as the survey asks where nothing is said.</param>
+    public CeilingSearch(FramedRoom room, bool buttsAnywhere = true, Effort? effort = null)
     {
+        _effort = effort ?? room.Survey.Effort;
         _buttsAnywhere = buttsAnywhere;
         _room = room;
         _rules = RowRules.Of(room.Survey.Strapping);
@@ -46,7 +51,7 @@ public sealed class CeilingSearch
         _weights = new JointWeights(room, _prices, StrapWeight.Of(room.Survey, _prices));
         _free = new FreeButts(room, _prices, _straps, _rules);
         _posts = Posts(room, _rules);
-        _enough = room.Survey.Effort == Effort.Quick ? SheetBound.WithTenth(room, _prices) : SheetBound.Of(room, _prices);
+        _enough = _effort == Effort.Quick ? SheetBound.WithTenth(room, _prices) : SheetBound.Of(room, _prices);
         _near = Math.Min(_enough, (long)(SheetBound.Of(room, _prices) * Near));
     }
 
@@ -68,7 +73,7 @@ public sealed class CeilingSearch
         }
 
         (ChosenCeiling? Chosen, Finding? Obstacle) best = (null, null);
-        foreach (var budget in SearchBudget.Rounds(_room.Survey.Effort))
+        foreach (var budget in SearchBudget.Rounds(_effort))
         {
             if (best.Chosen is { Layout.Runs.Count: var runs } && runs > budget.MostRuns)
             {
@@ -82,7 +87,7 @@ public sealed class CeilingSearch
             }
         }
 
-        return _room.Survey.Effort == Effort.Quick && (best.Chosen is null || best.Chosen.Layout.Penalty > 0)
+        return _effort == Effort.Quick && (best.Chosen is null || best.Chosen.Layout.Penalty > 0)
             ? Better(best, Best(SearchBudget.For(Effort.Thorough), wallRows, skeletons))
             : best;
     }
@@ -159,7 +164,7 @@ public sealed class CeilingSearch
         }
 
         var chosen = made.MinBy(Key)!;
-        return (chosen.OnlyUsedShorts() with { Others = OtherCeilings.Of(chosen, [.. made, .. best.Select(f => f.Made)], PostsCut) }, null);
+        return (TrimStraps.With(_room, _straps, chosen.OnlyUsedShorts()) with { Others = OtherCeilings.Of(chosen, [.. made, .. best.Select(f => f.Made)], PostsCut) }, null);
 
         // a narrow beam shows which divisions are worth the full one
         void AddFreed()

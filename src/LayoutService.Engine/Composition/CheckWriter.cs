@@ -63,8 +63,8 @@ public static class CheckWriter
                 LayerOffset = LayerSearch.Least(sheets),
                 Stagger = survey.Sheets.MinStagger is { } asked && ButtStagger.Of(room, sheets, asked) is { } kept ? (asked, kept.Least, kept.Pieces) : null,
                 Textured = survey.Sheets.Textured,
-                SupportSpacing = survey.Strapping.Direct ? widest : strapping.WidestSpacing,
-                Supports = survey.Strapping.Direct ? where : strapping.WidestSpacingRows,
+                SupportSpacing = survey.Strapping.Direct ? widest : strapping.WideTrim?.Span ?? strapping.WidestSpacing,
+                Supports = survey.Strapping.Direct ? where : strapping.WideTrim?.Rows ?? strapping.WidestSpacingRows,
                 ScrewLength = ScrewLengths.ForBoard((survey.Sheets.Thickness * survey.Sheets.Layers) + survey.BehindBoard, survey.Ruleset).Length,
                 BehindBoard = survey.BehindBoard,
                 ScrewSpacing = new Length(BoardScrews.Apart),
@@ -109,6 +109,7 @@ public static class CheckWriter
             Covers = covers,
             GasServices = services.Gas,
             HotServices = services.Hot,
+            Chimneys = [.. survey.Room.Openings.Where(o => o.Kind == OpeningKind.Chimney).Select(o => o.Id)],
             Unreached = [.. services.NeedReach.Except(boxes.AccessPanels.Where(p => !p.InConflict).Select(p => p.ServiceId))],
         };
     }

@@ -11,6 +11,10 @@ public sealed record CutBoard(IReadOnlyList<(SheetStock Stock, SheetUse Use)> Sh
 /// <summary>Cuts the board parts from sheets.</summary>
 public static class BoardCut
 {
+    /// <summary>The boards of bulkheads as the cutter wants them: no edge of theirs has to be the factory's, and they may be turned.</summary>
+    public static IEnumerable<SheetWanted> OfBulkheads(CutBulkheads bulkheads) =>
+        bulkheads.Boards.Select(b => new SheetWanted(b.Width, b.Length, FactoryEdges.None, true));
+
     public static (CutBoard? Cut, Finding? Obstacle) Of(FramedRoom room, IReadOnlyList<BoardPart> parts, CutBulkheads bulkheads)
     {
         var prices = new StockPrices(room.Survey.Sheets);
@@ -22,7 +26,7 @@ public static class BoardCut
                 Wanted =
                 [
                     .. parts.Select(p => new SheetWanted(p.CutWidth, p.CutLength, (FactoryEdges)p.FactoryEdges)),
-                    .. bulkheads.Boards.Select(b => new SheetWanted(b.Width, b.Length, FactoryEdges.None, true)),
+                    .. OfBulkheads(bulkheads),
                 ],
                 Stock = pricing.Kinds(),
             },

@@ -7,6 +7,9 @@ namespace LayoutService.Engine.Composition;
 /// <summary>Short straps that are laid beside the rows before the board is searched, so that butts have wood behind them. Cost: runs × lines.</summary>
 public sealed class ExtraStraps(FramedRoom room, RowRules rules, StrapLines straps)
 {
+    // places looked at across an opening when there is no room for the clear gap
+    private const int Tried = 24;
+
     /// <summary>
     /// The rows and a short strap through each opening wholly inside a course that no row passes: it needs a butt through it.
     /// At the last (<paramref name="crowded"/>) such a strap may stand nearer to another than the clear gap.
@@ -24,11 +27,20 @@ public sealed class ExtraStraps(FramedRoom room, RowRules rules, StrapLines stra
                 }
 
                 var near = beside.Where(l => Math.Abs(l.At - opening.Middle) < opening.Size + rules.MinGap).Select(l => l.At).ToList();
-                var place = new[] { opening.Middle, opening.Lo + 1, opening.Hi - 1 }
-                    .Select((at, i) => i == 1 ? room.SnapUp(at) : room.SnapDown(at))
-                    .Where(at => opening.Lo < at && at < opening.Hi && near.All(n => Math.Abs(n - at) >= rules.MinGap))
-                    .Select(at => new StrapLine(at, false, straps.Short(at, [run.Strip]), null))
-                    .FirstOrDefault(line => line.Stretches.Count > 0 && (crowded || !lines.Exists(other => line.LiesOn(other, rules.MinGap))));
+                var places = new[] { opening.Middle, opening.Lo + 1, opening.Hi - 1 }.Select((at, i) => i == 1 ? room.SnapUp(at) : room.SnapDown(at)).ToList();
+                var place = Laid(places).FirstOrDefault(line => near.All(n => Math.Abs(n - line.At) >= rules.MinGap) && !lines.Exists(other => line.LiesOn(other, rules.MinGap)));
+                if (place is null && crowded)
+                {
+                    // wood never lies on wood while there is a place where it need not
+                    var more = Enumerable.Range(1, Tried - 1).Select(i => room.SnapNear(opening.Lo + (opening.Size * i / Tried)));
+                    place = Laid(places.Concat(more)).MaxBy(line => Math.Min(rules.Face, lines.Where(line.IsBeside).Select(other => Math.Abs(other.At - line.At)).DefaultIfEmpty(rules.Face).Min()));
+                }
+
+                IEnumerable<StrapLine> Laid(IEnumerable<long> at) => at
+                    .Where(u => opening.Lo < u && u < opening.Hi)
+                    .Select(u => new StrapLine(u, false, straps.Short(u, [run.Strip]), null))
+                    .Where(line => line.Stretches.Count > 0);
+
                 if (place is not null)
                 {
                     lines.Add(place);

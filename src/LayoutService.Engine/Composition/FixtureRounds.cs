@@ -22,12 +22,27 @@ public static class FixtureRounds
 {
     private const int MostRounds = 3, LastRounds = 3;
 
+    /// <summary>The best rounds; where a thorough search leaves a conflict that a quick one does not, the quick one's rows and sheets are taken.</summary>
     public static (CeilingWithFixtures? Made, Finding? Obstacle) Best(FramedRoom room, bool buttsAnywhere = true)
+    {
+        var best = Rounds(room, buttsAnywhere, room.Survey.Effort);
+        if (room.Survey.Effort == Effort.Quick || (best.Made is not null && Conflicts(best.Made) == 0))
+        {
+            return best;
+        }
+
+        var quick = Rounds(room, buttsAnywhere, Effort.Quick);
+        return quick.Made is { } other && (best.Made is null || Conflicts(other) < Conflicts(best.Made)) ? quick : best;
+    }
+
+    private static int Conflicts(CeilingWithFixtures made) => made.Fixtures.Count(f => f.Clashes.Count > 0);
+
+    private static (CeilingWithFixtures? Made, Finding? Obstacle) Rounds(FramedRoom room, bool buttsAnywhere, Effort effort)
     {
         var wishes = InCeiling(room);
         if (wishes.Count == 0)
         {
-            var (chosen, obstacle) = Search(room, buttsAnywhere);
+            var (chosen, obstacle) = Search(room, buttsAnywhere, effort);
             return (chosen is null ? null : new CeilingWithFixtures(room, chosen, []), obstacle);
         }
 
@@ -40,7 +55,7 @@ public static class FixtureRounds
         for (var round = 1; ; round++)
         {
             var held = room.With(new KeepOuts(Holes(standing, i => firm[i] && !given[i]), Holes(standing, i => !firm[i] && !given[i])));
-            var (chosen, obstacle) = Search(held, buttsAnywhere);
+            var (chosen, obstacle) = Search(held, buttsAnywhere, effort);
             if (chosen is null)
             {
                 return (null, obstacle);
@@ -68,15 +83,15 @@ public static class FixtureRounds
     /// <summary>Rows and sheets as if there were no hole; the fixtures then keep off them as far as they can.</summary>
     public static (CeilingWithFixtures? Made, Finding? Obstacle) Regardless(FramedRoom room)
     {
-        var (chosen, obstacle) = Search(room, buttsAnywhere: false);
+        var (chosen, obstacle) = Search(room, buttsAnywhere: false, room.Survey.Effort);
         return chosen is null
             ? (null, obstacle)
             : (new CeilingWithFixtures(room, chosen, new FixturePlanner(room, Rules(room.Survey), InCeiling(room)).Place([.. Straps(chosen)], [.. Seams(room, chosen)])), null);
     }
 
-    private static (ChosenCeiling? Chosen, Finding? Obstacle) Search(FramedRoom room, bool buttsAnywhere)
+    private static (ChosenCeiling? Chosen, Finding? Obstacle) Search(FramedRoom room, bool buttsAnywhere, Effort effort)
     {
-        var (chosen, obstacle) = room.Survey.Strapping.Direct ? DirectSearch.Best(room) : new CeilingSearch(room, buttsAnywhere).Best();
+        var (chosen, obstacle) = room.Survey.Strapping.Direct ? DirectSearch.Best(room) : new CeilingSearch(room, buttsAnywhere, effort).Best();
         if (chosen is null || room.Survey.Sheets.Layers == 1)
         {
             return (chosen, obstacle);

@@ -19,6 +19,7 @@ internal static class JoinedStraps
             Scabs = [.. parts.SelectMany(p => p.Scabs)],
             Plane = Plane([.. parts.Select(p => p.Plane).OfType<StrapPlane>()]),
             WidestSpacing = widest.WidestSpacing,
+            WideTrim = parts.Select(p => p.WideTrim).Where(w => w is not null).MaxBy(w => w!.Value.Span.Units),
             WidestSpacingRows = [.. parts.Where(p => p.WidestSpacing == widest.WidestSpacing).SelectMany(p => p.WidestSpacingRows)],
         };
     }

@@ -32,6 +32,9 @@ internal sealed class NailerWriter(FramedRoom room, CutLumber cut, IReadOnlyList
             _ when nailer.CarriesJoint => new Reason("row-joint", serves, "carries_joint", "Carries a joint of this row between two joists."),
             _ when IsPartition(nailer) => new Reason("partition", nailer.For!, "carries_partition", "Carries the plate of a partition between two joists."),
             _ when nailer.For is not null => new Reason("mount", nailer.For, "carries_mount", "Carries what hangs between the joists."),
+            _ when nailer.Held == BlockPlace.ToTrimmer => new Reason("row-ends", serves, "block_to_opening", "Carries these rows' ends where no joist is near: it goes from the joist to what trims the opening."),
+            _ when nailer.Held == BlockPlace.AlongOpening => new Reason("row-ends", serves, "block_along_opening", "Carries these rows' ends at the opening: it goes between the two blocks beside it."),
+            _ when nailer.Held == BlockPlace.BesideOpening => new Reason("row-ends", serves, "block_beside_opening", "Goes past the opening from joist to joist and carries an end of the block along it."),
             _ => new Reason("row-ends", serves, "no_support_at_end", "Carries these rows' ends where no joist is near."),
         };
         var where = nailer.For is { } cause ? new Reason(nailer.Role switch { NailerRole.Header => "fixture", NailerRole.Sister => "joist", _ when IsPartition(nailer) => "partition", _ => "mount" }, cause)

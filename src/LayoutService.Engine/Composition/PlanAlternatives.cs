@@ -10,11 +10,11 @@ namespace LayoutService.Engine.Composition;
 
 /// <summary>
 /// Says what the other end of <c>jointCost</c> would have cost, and which wishes cost material, from layouts that the search
-/// met. Their sheets are counted by the quick cutter, so a thorough one might save another.
+/// met. Their sheets, which hold the bulkheads' boards too, are counted by the quick cutter, so a thorough one might save another.
 /// </summary>
 public static class PlanAlternatives
 {
-    public static IReadOnlyList<Alternative> Of(FramedRoom room, ChosenCeiling chosen, CutBoard board, SheetPlan sheets)
+    public static IReadOnlyList<Alternative> Of(FramedRoom room, ChosenCeiling chosen, CutBoard board, SheetPlan sheets, CutBulkheads bulkheads)
     {
         var found = new List<Alternative>();
         if (chosen.Upper.Count > 0)
@@ -55,7 +55,7 @@ public static class PlanAlternatives
 
         void Add(SheetLayout layout, string code, string begin, bool dearer)
         {
-            var (itsCost, count) = Cut(room, layout, prices);
+            var (itsCost, count) = Cut(room, layout, bulkheads, prices);
             if (count == 0 || (!dearer && itsCost >= cost))
             {
                 return;
@@ -82,12 +82,16 @@ public static class PlanAlternatives
 
     private static string Number(decimal value) => decimal.Round(value, 2).ToString("0.##", CultureInfo.InvariantCulture);
 
-    private static (decimal Cost, int Sheets) Cut(FramedRoom room, SheetLayout layout, StockPrices prices)
+    private static (decimal Cost, int Sheets) Cut(FramedRoom room, SheetLayout layout, CutBulkheads bulkheads, StockPrices prices)
     {
         var wanted = LayoutCosting.Wanted(room, layout);
         var problem = new SheetProblem
         {
-            Wanted = [.. wanted.Select(b => new SheetWanted(b.Width, b.Length, (FactoryEdges)b.FactoryEdges))],
+            Wanted =
+            [
+                .. wanted.Select(b => new SheetWanted(b.Width, b.Length, (FactoryEdges)b.FactoryEdges)),
+                .. BoardCut.OfBulkheads(bulkheads),
+            ],
             Stock = new SheetPricing(room.Survey.Sheets, prices).Kinds(),
         };
         return SheetCutter.Count(problem) is { } cut ? (cut.Cost / prices.PerUnit(room.Survey.Units), cut.Sheets) : (0, 0);

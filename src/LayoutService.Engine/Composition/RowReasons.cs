@@ -1,4 +1,5 @@
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Geometry;
 using LayoutService.Engine.Strapping;
 
 namespace LayoutService.Engine.Composition;
@@ -59,10 +60,27 @@ internal sealed class RowReasons(FramedRoom room, ChosenCeiling chosen, CutLumbe
             reasons.Add(new Reason("opening", met, "cut_at_opening", "Cut in two by this opening; moving clear of it would cost a row or leave the board unsupported."));
         }
 
-        if (chosen.Lines[line].Stretches.Any(s => s.LowEnd == StretchEnd.Fixture))
+        var stretches = chosen.Lines[line].Stretches;
+        if (stretches.Any(s => s.LowEnd == StretchEnd.Fixture))
         {
-            var holes = cut.Nailers.Where(n => n.Role == NailerRole.Header && n.Lines.Contains(line)).SelectMany(n => n.For!).Distinct().ToList();
-            reasons.Add(new Reason("fixture", holes, "trimmed_at_hole", "Trimmed round this hole, with headers; moving clear of it would cost a row or leave the board unsupported."));
+            var holes = stretches.Zip(stretches.Skip(1))
+                .Where(p => p.First.HighEnd == StretchEnd.Fixture && p.Second.LowEnd == StretchEnd.Fixture)
+                .SelectMany(p => HoleHeaders.Holes(room, chosen.Rules, chosen.Lines[line].At, new Span(p.First.Across.Hi, p.Second.Across.Lo)))
+                .Distinct().ToList();
+            var with = cut.Nailers.Any(n => n.Role == NailerRole.Header && n.Lines.Contains(line)) ? "headers" : "short straps beside it";
+            reasons.Add(new Reason("fixture", holes, "trimmed_at_hole", $"Trimmed round this hole, with {with}; moving clear of it would cost a row or leave the board unsupported."));
+        }
+
+        if (butts is null && chosen.Lines[line] is { Through: false, Serves: null } and var strap && room.KeepOuts.Firm.Count > 0)
+        {
+            var reach = chosen.Rules.MinGap + chosen.Rules.Half;
+            reasons.Add(new Reason(
+                "fixture",
+                [.. room.KeepOuts.Firm
+                    .Where(h => h.AlongKept.Lo < strap.At + reach && strap.At - reach < h.AlongKept.Hi && strap.Stretches.Any(s => s.Across.Overlaps(h.AcrossKept)))
+                    .Select(h => h.FixtureId).Order(StringComparer.Ordinal)],
+                "beside_hole",
+                "Carries the board beside this hole, where a row is trimmed round it and no joist is near enough for headers."));
         }
 
         if (butts is not null)

@@ -86,6 +86,7 @@ public sealed class StrappingWriter
             Plane = Plane(),
             WidestSpacing = widest?.SpacingBefore ?? Length.Zero,
             WidestSpacingRows = widest is null ? [] : [widest.Id],
+            WideTrim = TrimSpans.Wide(_room, _chosen.Rules, _chosen.Lines).Select(t => ((Length, IReadOnlyList<string>)?)(new Length(t.Widest), [RowIds[t.Line]])).MaxBy(t => t!.Value.Item1.Units),
         };
     }
 

@@ -64,6 +64,11 @@ internal sealed class BarSearch
 
         var repair = new BarRepair(_bars, Judge, _beam, _stagger, _weights, BarRepairStyle.Quick);
         Score = repair.Run(Best, Best, Score, [prices], bound, QuickRepairSteps);
+        if (Untangled())
+        {
+            Score = repair.Run(Best, Best, Score, [prices], bound, QuickRepairSteps);
+        }
+
         return bound;
     }
 
@@ -115,7 +120,25 @@ internal sealed class BarSearch
         var repair = new BarRepair(_bars, Judge, _beam, _stagger, _weights, BarRepairStyle.Thorough);
         Score = repair.Run(Best, Best, Score, [.. prices], bound, ThoroughRepairSteps / 2 / parts);
         Score = repair.Run(Best, Best, Score, [.. prices], bound, ThoroughRepairSteps / 2 / parts);
+        if (Untangled())
+        {
+            Score = repair.Run(Best, Best, Score, [.. prices], bound, ThoroughRepairSteps / 2 / parts);
+        }
+
         return bound;
+    }
+
+    // breaks that neighbours share, or in poor places, come before cost
+    private bool Untangled()
+    {
+        if (Score.Violations == 0 || new BarUntangle(_bars, _stagger, _poorGrade).Of(Best) is not { } made)
+        {
+            return false;
+        }
+
+        Score = Judge.Of(made);
+        Best.CopyFrom(made);
+        return true;
     }
 
     private void Weave(LengthRelaxation relaxation, int[][] caps, long bound, int parts)

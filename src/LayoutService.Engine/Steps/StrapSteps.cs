@@ -53,7 +53,7 @@ internal static class StrapSteps
             var marks = row.Marks.Select(mark => (mark.End, Text: trade.Of(mark.NearEdge), mark.Side)).ToList();
             var same = marks.Count > 0 && marks.All(mark => mark.Text == marks[0].Text && mark.Side == marks[0].Side);
             var said = marks.Count == 0 ? $"centre at {trade.Of(row.At)} at both ends"
-                : same ? $"{marks[0].Text} at both ends, strap on the {marks[0].Side} side of the mark"
+                : same ? $"{marks[0].Text} {(row.Short ? "where it begins and where it ends" : "at both ends")}, strap on the {marks[0].Side} side of the mark"
                 : string.Join("; ", marks.Select(mark => $"{mark.End} end {mark.Text}, strap on the {mark.Side} side"));
             list.Add(
                 Sentence.Of(
@@ -109,16 +109,32 @@ internal static class StrapSteps
             NailerRole.Sister => (
                 "fasten-sisters",
                 $"Fasten sisters {names} beside their joists, lower edges to the string of the plane: those joists are too high to pack."),
-            _ => ("fasten-blocks", $"Fix blocks {names} between their joists, undersides flush."),
+            _ => ("fasten-blocks", Blocks(nailers)),
         };
         list.Add(
             Sentence.Of(code, text, ("nailers", names)),
             nailers.Select(nailer => new Touch(TouchKinds.Nailer, nailer.Id)));
     }
 
+    // those along an opening need the two beside it first
+    private static string Blocks(List<Nailer> blocks)
+    {
+        string[] after = ["block_to_opening", "block_along_opening"];
+        List<string> parts =
+        [
+            .. Said(blocks.Where(b => !b.Reasons.Any(r => after.Contains(r.Code))), "between their joists"),
+            .. Said(blocks.Where(b => b.Reasons.Any(r => r.Code == after[0])), "from the joist to what trims the opening"),
+            .. Said(blocks.Where(b => b.Reasons.Any(r => r.Code == after[1])), "between the two blocks beside the opening"),
+        ];
+        return $"Fix blocks {string.Join(", then ", parts)}, undersides flush.";
+
+        static IEnumerable<string> Said(IEnumerable<Nailer> some, string where) =>
+            some.Select(b => b.Id).ToList() is { Count: > 0 } ids ? [$"{StepList.Names(ids)} {where}"] : [];
+    }
+
     private static void Fasten(StepList list, StrappingPlan plan, StrapRow row, TradeText trade)
     {
-        var pieces = StepList.Names(row.Pieces.Select(piece => piece.Id));
+        var pieces = row.Short ? Reaches(plan, row) : StepList.Names(row.Pieces.Select(piece => piece.Id));
         var place = Place(plan, row, trade);
         list.Add(
             Sentence.Of(
@@ -129,6 +145,23 @@ internal static class StrapSteps
                 ("pieces", pieces),
                 ("place", place)),
             row.Pieces.Select(piece => new Touch(TouchKinds.Piece, piece.Id)).Prepend(Row(row)));
+    }
+
+    // a short row may begin and end in the open: the wood that carries it says where
+    private static string Reaches(StrappingPlan plan, StrapRow row)
+    {
+        var crossings = plan.Crossings.Where(c => c.RowId == row.Id).ToList();
+        return string.Join(", ", row.Pieces.Select(piece =>
+        {
+            var (x, y) = (piece.To.X.Units - piece.From.X.Units, piece.To.Y.Units - piece.From.Y.Units);
+            var over = crossings
+                .Select(c => (c.SupportId, At: ((double)x * (c.At.X.Units - piece.From.X.Units)) + ((double)y * (c.At.Y.Units - piece.From.Y.Units))))
+                .Where(c => c.At >= 0 && c.At <= ((double)x * x) + ((double)y * y))
+                .OrderBy(c => c.At)
+                .Select(c => c.SupportId)
+                .ToList();
+            return over.Count < 2 ? piece.Id : $"{piece.Id} (from {over[0]} to {over[^1]})";
+        }));
     }
 
     /// <summary>

@@ -7,7 +7,7 @@ namespace LayoutService.Engine.Strapping;
 /// <summary>
 /// Wood for the board's edges where it is screwed to the joists. Along a wall beside which no joist starts within 150 mm, and along an
 /// oblique one that crosses joists further apart than the spacing allowed, a ledger of 2x4, its underside flush with the joists; at the edge
-/// of an opening, a bulkhead or a partition, blocks from joist to joist, no further apart than that spacing. An edge square to the joists
+/// of an opening, a bulkhead or a partition, blocks from joist to joist, no further apart than that spacing, that keep out of openings (see <see cref="OpeningBlocks"/>). An edge square to the joists
 /// spans from joist to joist and asks for nothing. Common practice, no source. Cost: edges × joists.
 /// </summary>
 public static class EdgeNailers
@@ -18,7 +18,9 @@ public static class EdgeNailers
     /// <summary>Wood that the board's edge needs of a joist under it: 16 mm.</summary>
     private const long Hold = PieceSupports.Least;
 
-    public static IEnumerable<NailerLine> Of(FramedRoom room)
+    public static IEnumerable<NailerLine> Of(FramedRoom room) => All(room).DistinctBy(n => (n.From, n.To));
+
+    private static IEnumerable<NailerLine> All(FramedRoom room)
     {
         var spacing = room.Survey.Strapping.MaxSpacing.Units;
         foreach (var edge in room.Board.Edges)
@@ -117,7 +119,20 @@ public static class EdgeNailers
         {
             var share = ((2 * i) + 1.0) / (2 * parts);
             var place = new Uv(room.SnapNear(from.U + (long)Math.Round((to.U - from.U) * share)), from.V + (long)Math.Round((to.V - from.V) * share));
-            if (Bay(room, edge, place) is { } bay)
+            if (Bay(room, edge, place) is not { } bay)
+            {
+                continue;
+            }
+
+            if (room.IsOpening(edge.Source))
+            {
+                // the board ends at it: below an edge that is walked towards -u
+                foreach (var block in OpeningBlocks.Of(room, place, edge.To.U < edge.From.U, bay, edge.Source, []))
+                {
+                    yield return block;
+                }
+            }
+            else
             {
                 yield return new NailerLine(NailerRole.Block, place with { V = bay.Lo }, place with { V = bay.Hi }, edge.Source, []);
             }

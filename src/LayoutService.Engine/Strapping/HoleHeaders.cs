@@ -6,7 +6,7 @@ namespace LayoutService.Engine.Strapping;
 /// <summary>
 /// Headers where a row is trimmed round a hole: lengths of strap along the joists beside the hole, fastened to them, from the
 /// trimmed row to the rows next to it; along a joist inside the trimmed stretch, from row to row. They carry the board where
-/// the row does not. Common practice, no source. Cost: trimmed stretches × rows.
+/// the row does not. None where straps beside the hole are as near each other as rows may be. Common practice, no source. Cost: trimmed stretches × rows.
 /// </summary>
 internal static class HoleHeaders
 {
@@ -30,12 +30,14 @@ internal static class HoleHeaders
 
     private static void Round(List<NailerLine> found, FramedRoom room, RowRules rules, IReadOnlyList<StrapLine> lines, int line, Span gap)
     {
+        if (TrimSpans.Beside(lines, line, -1, gap) is { } one && TrimSpans.Beside(lines, line, 1, gap) is { } two && lines[two].At - lines[one].At <= rules.MaxSpacing)
+        {
+            // the straps beside the hole carry the board
+            return;
+        }
+
         var at = lines[line].At;
-        var names = room.KeepOuts.Firm
-            .Where(h => gap.Lo <= h.Across.Lo && h.Across.Hi <= gap.Hi && h.AlongKept.Lo < at + rules.Half && at - rules.Half < h.AlongKept.Hi)
-            .Select(h => h.FixtureId)
-            .Order(StringComparer.Ordinal)
-            .ToList();
+        var names = Holes(room, rules, at, gap);
         foreach (var support in room.Joists.At(at).ToArray().Where(s => gap.Lo <= s.Hi && s.Lo <= gap.Hi))
         {
             var inside = gap.Lo < support.Lo && support.Hi < gap.Hi;
@@ -56,16 +58,25 @@ internal static class HoleHeaders
                 Add(at + rules.Half, lines[after].At - rules.Half, line, after);
             }
 
-            void Add(long from, long to, int one, int other)
+            void Add(long from, long to, int oneSide, int otherSide)
             {
                 if (to > from && Clear(room, support, from, to))
                 {
                     found.Add(new NailerLine(
-                        NailerRole.Header, new Uv(from, support.Middle), new Uv(to, support.Middle), 0, [one, other], names));
+                        NailerRole.Header, new Uv(from, support.Middle), new Uv(to, support.Middle), 0, [oneSide, otherSide], names));
                 }
             }
         }
     }
+
+    /// <summary>The fixtures whose holes a row is trimmed round over a stretch.</summary>
+    public static List<string> Holes(FramedRoom room, RowRules rules, long at, Span gap) =>
+    [
+        .. room.KeepOuts.Firm
+            .Where(h => gap.Lo <= h.Across.Lo && h.Across.Hi <= gap.Hi && h.AlongKept.Lo < at + rules.Half && at - rules.Half < h.AlongKept.Hi)
+            .Select(h => h.FixtureId)
+            .Order(StringComparer.Ordinal),
+    ];
 
     // no header where another hole lies over the joist
     private static bool Clear(FramedRoom room, Support support, long from, long to) =>

@@ -14,8 +14,9 @@ public static class MountBlocks
         foreach (var mount in room.Survey.Mounts.OrderBy(m => room.Frame.In(m.At).U).ThenBy(m => room.Frame.In(m.At).V))
         {
             var at = room.Frame.In(mount.At);
-            if (Under(room, at) is null && Bay(room, at) is { } bay)
+            if (Under(room, at) is null && Bay(room, at) is { } found)
             {
+                var bay = OpeningBlocks.Clear(room, at, found);
                 yield return new NailerLine(NailerRole.Block, new Uv(at.U, bay.Lo), new Uv(at.U, bay.Hi), 0, [], [mount.Id]);
             }
         }

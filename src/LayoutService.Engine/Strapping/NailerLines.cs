@@ -13,6 +13,9 @@ public sealed record NailerLine(NailerRole Role, Uv From, Uv To, int Source, IRe
     /// <summary>True for a block over a joint between joists.</summary>
     public bool CarriesJoint { get; init; }
 
+    /// <summary>How a block that carries strap ends is held.</summary>
+    public BlockPlace Held { get; init; }
+
     /// <summary>True when it is cut from the straps' stock, to its whole length.</summary>
     public bool OfStrap => Role is NailerRole.WallNailer or NailerRole.Header;
 
@@ -52,25 +55,25 @@ public sealed class NailerLines(FramedRoom room, RowRules rules)
             var stretch = lines[run.Line].Stretches[run.Stretch];
             if (run.LedgerLow)
             {
-                Note(stretch.LowSource, stretch.LowEnd, new Uv(lines[run.Line].At, stretch.Across.Lo), run.Line);
+                Note(stretch.LowSource, stretch.LowEnd, new Uv(lines[run.Line].At, stretch.Across.Lo), run.Line, false);
             }
 
             if (run.LedgerHigh)
             {
-                Note(stretch.HighSource, stretch.HighEnd, new Uv(lines[run.Line].At, stretch.Across.Hi), run.Line);
+                Note(stretch.HighSource, stretch.HighEnd, new Uv(lines[run.Line].At, stretch.Across.Hi), run.Line, true);
             }
         }
 
         return ends
             .OrderBy(e => (e.Key.From.U, e.Key.From.V, e.Key.To.U, e.Key.To.V))
             .Select(e => new NailerLine(NailerRole.Ledger, e.Key.From, e.Key.To, e.Key.Source, e.Value))
-            .Concat(blocks);
+            .Concat(blocks.GroupBy(b => (b.From, b.To)).Select(b => b.First() with { Lines = [.. b.SelectMany(same => same.Lines).Distinct()] }));
 
-        void Note(int source, StretchEnd end, Uv place, int line)
+        void Note(int source, StretchEnd end, Uv place, int line, bool high)
         {
             if ((source < 0 || end == StretchEnd.Block) && BayAt(room, place) is { } bay)
             {
-                blocks.Add(new NailerLine(NailerRole.Block, place with { V = bay.Lo }, place with { V = bay.Hi }, source, [line]));
+                blocks.AddRange(OpeningBlocks.Of(room, place, high, bay, source, [line]));
                 return;
             }
 

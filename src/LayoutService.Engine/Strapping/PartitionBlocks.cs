@@ -50,8 +50,9 @@ public static class PartitionBlocks
         foreach (var u in Places(room, along, crossed, (long)(FromEnd / stretch), (long)(Apart / stretch)))
         {
             var v = from.V + (long)Math.Round(slope * (u - from.U));
-            if (partition.Footprint.Holds(new Uv(u, v)) && Bay(room, u, v, partition.Wish.Thickness.Units / 2) is { } bay)
+            if (partition.Footprint.Holds(new Uv(u, v)) && Bay(room, u, v, partition.Wish.Thickness.Units / 2) is { } found)
             {
+                var bay = OpeningBlocks.Clear(room, new Uv(u, v), found);
                 yield return new NailerLine(NailerRole.Block, new Uv(u, bay.Lo), new Uv(u, bay.Hi), 0, [], [partition.Wish.Id]);
             }
         }
@@ -62,8 +63,9 @@ public static class PartitionBlocks
         var half = partition.Wish.Thickness.Units / 2;
         foreach (var u in Places(room, along, [.. others.Where(o => Serves(o, v) && along.Holds(o.From.U)).Select(o => o.From.U).Order()], FromEnd, Apart))
         {
-            if (partition.Footprint.Holds(new Uv(u, v)) && Bay(room, u, v, half) is { } bay)
+            if (partition.Footprint.Holds(new Uv(u, v)) && Bay(room, u, v, half) is { } found)
             {
+                var bay = OpeningBlocks.Clear(room, new Uv(u, v), found);
                 yield return new NailerLine(NailerRole.Block, new Uv(u, bay.Lo), new Uv(u, bay.Hi), 0, [], [partition.Wish.Id]);
             }
         }

@@ -59,9 +59,10 @@ public static class RowSkeletons
             ends = [.. starts.Where(r => high - r.At - rules.Half <= RowRules.ClearGap)];
         }
 
-        // a bulkhead may part two rows of one wall with a jog in it: then neither runs through the other's arm
+        // two arms may end on one line, and one of them have a jog there smaller than a face and a clear gap; a bulkhead may part two rows
+        // of a wall with such a jog: then neither row runs through the other's arm
         return Choose(room, rules, wallRows, starts, ends, avoided)
-            ?? (room.Solids.Count > 0 && starts.Concat(ends).Any(Jogged) ? Choose(room, rules, wallRows, [.. starts.Where(r => !Jogged(r))], [.. ends.Where(r => !Jogged(r))], avoided) : null);
+            ?? (starts.Concat(ends).Any(Jogged) ? Choose(room, rules, wallRows, [.. starts.Where(r => !Jogged(r))], [.. ends.Where(r => !Jogged(r))], avoided) : null);
 
         bool Jogged(WallRow outer) => wallRows.Any(r => r.InsideUp == outer.InsideUp && r.At != outer.At && Math.Abs(r.At - outer.At) < rules.MinGap && !r.Overlaps(outer));
     }

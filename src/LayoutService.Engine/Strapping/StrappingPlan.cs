@@ -32,6 +32,9 @@ public sealed record StrappingPlan
     /// <summary>The widest distance between neighbouring rows, on centre, and the rows that show it.</summary>
     public required Length WidestSpacing { get; init; }
 
+    /// <summary>How far the board spans where a row is trimmed round a hole and neither headers nor short straps bring it within the row spacing; null where none does.</summary>
+    public (Length Span, IReadOnlyList<string> Rows)? WideTrim { get; init; }
+
     public required IReadOnlyList<string> WidestSpacingRows { get; init; }
 }
 

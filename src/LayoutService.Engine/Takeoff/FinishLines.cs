@@ -43,7 +43,10 @@ internal static class FinishLines
     private static Need Tape(TakeoffFacts facts, PriceBook prices)
     {
         var imperial = facts.Units == UnitSystem.Imperial;
-        var length = FaceJoints(facts) + facts.Sheets.PerimeterLength - facts.Sheets.EdgeBeadLength
+
+        // edges that show are beaded, not taped
+        var beaded = facts.Sheets.WellBeads.Aggregate(facts.Sheets.EdgeBeadLength, (sum, bead) => sum + bead.Length);
+        var length = FaceJoints(facts) + facts.Sheets.PerimeterLength - beaded
             + facts.Bulkheads.Bulkheads.SelectMany(b => b.InsideCorners).Aggregate(Length.Zero, (sum, t) => sum + t.Length);
         return new Need
         {
@@ -54,7 +57,7 @@ internal static class FinishLines
             WasteFraction = prices.Waste("tape", facts.Allowances.TapeWaste),
             Packs = prices.Packs(TakeoffCodes.JointTape, null),
             KilogramsEach = facts.Masses.TapeGramsPerMetre / 1000m * (imperial ? 0.3048m : 1m),
-            CountedFrom = "butt, tapered and cut-edge joints of the face layer, and the angle at walls and openings",
+            CountedFrom = "butt, tapered and cut-edge joints of the face layer, and the angle at walls, posts and chimneys",
         };
     }
 

@@ -25,6 +25,18 @@ internal static class HoleTrims
         }
     }
 
+    // pieces that touch are one strap
+    private static bool Passes(GivenRow row, Stretch gap)
+    {
+        var reached = gap.From + Close;
+        foreach (var piece in row.Pieces)
+        {
+            reached = piece.Reach.From <= reached ? Math.Max(reached, piece.Reach.To + Close) : reached;
+        }
+
+        return reached >= gap.To;
+    }
+
     public static void Check(GivenPlan plan, AuditReport report)
     {
         var ends = plan.Pieces.Sum(p => (p.LowJoint == "fixture" ? 1 : 0) + (p.HighJoint == "fixture" ? 1 : 0));
@@ -48,6 +60,24 @@ internal static class HoleTrims
             if (!given.Exists(f => f.Us.From - f.Asked.Clear < low.U + half && f.Us.To + f.Asked.Clear > low.U - half && f.Vs.From >= gap.From && f.Vs.To <= gap.To))
             {
                 report.Fault("trims.hole", low.RowId, $"is trimmed from {gap.From:F1} to {gap.To:F1} across, where no hole is");
+            }
+
+            // straps past the whole of it on both sides, as near each other as rows may be, carry the board without headers
+            var past = plan.Rows.Where(r => r.Id != low.RowId && Passes(r, gap)).Select(r => r.At).ToList();
+            var (before, after) = (past.Where(u => u < low.U).DefaultIfEmpty(double.MinValue).Max(), past.Where(u => u > low.U).DefaultIfEmpty(double.MaxValue).Min());
+            if (after - before <= plan.Room.Strapping.MaxSpacing + Close)
+            {
+                continue;
+            }
+
+            // else the headers stand as near each other, or the board spans too far and a check has to say so
+            var headers = plan.Nailers.Where(n => Math.Abs(n.From.V - n.To.V) <= Close && n.From.V > gap.From - 400 && n.From.V < gap.To + 400
+                && Math.Min(n.From.U, n.To.U) < after && Math.Max(n.From.U, n.To.U) > before).Select(n => n.From.V).Distinct().Order().ToList();
+            var widest = headers.Count < 2 ? double.MaxValue : headers.Zip(headers.Skip(1), (a, b) => b - a).Max();
+            if (Math.Min(widest, after - before) is var span && span > plan.Room.Strapping.MaxSpacing + Close
+                && !(plan.Json.Member("checks").Items().Any(c => c.Member("rule").Text() == "row-spacing" && (c.Member("value").Length(plan.Room.Unit) ?? 0) >= span - 1)))
+            {
+                report.Fault("trims.span", low.RowId, $"board spans {span:F1} mm where it is trimmed, and row-spacing does not say so");
             }
 
             foreach (var joist in plan.Room.Joists.Supports(low.U).Where(s => Math.Abs(s.To - gap.From) <= Close || Math.Abs(s.From - gap.To) <= Close))

@@ -1,3 +1,4 @@
+using System.Globalization;
 using LayoutService.Auditor.Reading;
 
 namespace LayoutService.Auditor.Checks;
@@ -21,6 +22,15 @@ internal static class SheetCost
         }
 
         Optimality.Check("cost.sheets", result, report);
+        foreach (var other in plan.Json.Member("alternatives").Items())
+        {
+            if (other.Member("params").Member("plannedCost") is { } && decimal.TryParse(other.Member("params").Member("cost").Text(), CultureInfo.InvariantCulture, out var its)
+                && its < result.Member("lowerBound").Decimal() - 0.006m)
+            {
+                report.Fault("cost.alternatives", other.Member("code").Text() ?? "", $"{its} is below what any board costs, {result.Member("lowerBound").Decimal()}");
+            }
+        }
+
         var stock = plan.Room.Sheets.Stock.ById(s => s.Id);
         if (stock.Count == 0 || plan.CutSheets.Any(s => !stock.ContainsKey(s.StockId ?? "")) || result.Member("cost").Double() is not { } cost)
         {

@@ -70,6 +70,9 @@ internal static class TakeoffLines
     {
         var perimeter = plan.Room.Border.Walls.Sum(w => Math.Sqrt(Math.Pow(w.Us.Length, 2) + Math.Pow(w.Vs.Length, 2)));
         perimeter -= OpenEdges.Length(plan);
+
+        // the edges of stairs and wells are beaded
+        perimeter -= plan.Room.Border.Walls.Where(w => w.Ring > 0 && plan.Room.Openings.Any(o => o.Ring == w.Ring && o.Kind is "stair" or "well")).Sum(w => Math.Sqrt(Math.Pow(w.Us.Length, 2) + Math.Pow(w.Vs.Length, 2)));
         perimeter += plan.Bulkheads.Sum(b => b.Json.Member("insideCornerLength").Length(plan.Room.Unit) ?? 0);
         // the layer that shows is taped; control joints are covered with trim, not with tape
         var joints = (plan.Seams.Where(s => s.Board.Layer == plan.Room.Sheets.Layers).Sum(s => s.Stretch.Length) / 2)

@@ -15,6 +15,8 @@ internal static class CutDamages
         new("cut from a stock that is not sold", "cuts.stock", a => Stick(a) is { } s && StrapDamages.Set(s, "stockId", "no-such-stock")),
         new("claim a bound above the cost", "cost.strapping", a => Result(a, "strapping") is { } r && StrapDamages.Set(r, "lowerBound", JsonValue.Create(r.Number("cost") + 1))),
         new("claim a smaller cost", "cost.strapping", a => Result(a, "strapping") is { } r && StrapDamages.Set(r, "cost", JsonValue.Create(r.Number("cost") / 2))),
+        new("say that other board is as good as free", "cost.alternatives", a => a.List("alternatives").FirstOrDefault(o => o["params"]?["plannedCost"] is not null)?["params"] is JsonObject p
+            && StrapDamages.Set(p, "cost", "0.01")),
         new("claim another gap", "cost.sheets", a => Result(a, "sheets") is { } r && StrapDamages.Add(r, "gap", 0.01m)),
         new("claim proof without it", "cost.sheets", a => Result(a, "sheets") is { } r && StrapDamages.Set(r, "provedOptimal", true)
             && StrapDamages.Set(r, "lowerBound", JsonValue.Create(r.Number("cost") * 0.8m))),

@@ -27,6 +27,8 @@ internal static class StrapDamages
         new("call a joint on a joist a lap", "pieces.joint", a => FirstJoint(a) is var (low, high) && Set(low, "endJoint", "lap") && Set(high, "startJoint", "lap")),
         new("take the ledgers and nailers away", "pieces.overhang", a => a.List("strapping", "nailers").Count > 0
             && Set(a["strapping"]!.AsObject(), "nailers", new JsonArray())),
+        new("lay a nailer where another lies", "nailers.twice", a => a.List("strapping", "nailers") is { Count: > 1 } n && Set(n[1], "from", n[0]["from"]!.DeepClone()) && Set(n[1], "to", n[0]["to"]!.DeepClone())),
+        new("lay a nailer through an opening", "nailers.opening", ThroughOpening),
         new("forget a crossing", "takeoff.crossings", ForgetCrossing),
     ];
 
@@ -54,6 +56,24 @@ internal static class StrapDamages
         var others = answer.List("strapping", "nailers").Select(n => n.Id()).ToHashSet();
         var crossing = answer.List("strapping", "crossings").FirstOrDefault(c => c["supportId"] is { } id && !others.Contains(id.GetValue<string>()));
         return crossing is not null && answer["strapping"]!["crossings"]!.AsArray().Remove(crossing);
+    }
+
+    /// <summary>From where a row stops at an opening to where it goes on.</summary>
+    private static bool ThroughOpening(JsonNode answer)
+    {
+        foreach (var pieces in answer.Rows().Select(r => r.List("pieces")))
+        {
+            for (var i = 0; i + 1 < pieces.Count; i++)
+            {
+                if (pieces[i]["endJoint"]?.GetValue<string>() == "opening" && pieces[i + 1]["startJoint"]?.GetValue<string>() == "opening"
+                    && answer.List("strapping", "nailers").FirstOrDefault() is { } nailer)
+                {
+                    return Set(nailer, "from", pieces[i]["to"]!.DeepClone()) && Set(nailer, "to", pieces[i + 1]["from"]!.DeepClone());
+                }
+            }
+        }
+
+        return false;
     }
 
     private static bool Delete(JsonNode answer, JsonObject row) => answer["strapping"]!["rows"]!.AsArray().Remove(row);

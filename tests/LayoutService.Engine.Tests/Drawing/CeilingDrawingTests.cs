@@ -87,7 +87,54 @@ public sealed class CeilingDrawingTests
         var made = Assert.IsType<PlanOutcome.Made>(LayoutEngine.Plan(room.Survey));
         var svg = XDocument.Parse(CeilingDrawing.Svg(made.Plan, room.Survey, Layers.Outline | Layers.Sheets)).Root!;
         var groups = svg.Elements().Attributes("id").Select(a => a.Value).ToList();
-        Assert.Equal(["outline", "sheets"], groups);
+        Assert.Equal(["outline", "sheets", "letters"], groups);
+    }
+
+    [Fact]
+    public void Nothing_is_painted_over_letters_and_no_joist_is_drawn_outside_the_walls()
+    {
+        var drawn = 0;
+        for (var seed = 0; seed < 20; seed++)
+        {
+            var room = SeededSurveys.Make(seed);
+            if (LayoutEngine.Plan(room.Survey) is not PlanOutcome.Made made)
+            {
+                continue;
+            }
+
+            drawn++;
+            var svg = XDocument.Parse(CeilingDrawing.Svg(made.Plan, room.Survey)).Root!;
+            var last = svg.Elements().Last();
+            Assert.Equal("letters", last.Attribute("id")!.Value);
+            Assert.Equal(svg.Descendants().Count(e => e.Name.LocalName == "text"), last.Elements().Count(e => e.Name.LocalName == "text"));
+
+            // each bar has room under its middle or under one of its sides
+            var walls = Corners(svg.Elements().First(e => e.Attribute("id")?.Value == "outline").Elements().First(e => e.Name.LocalName == "polygon"));
+            foreach (var bar in svg.Elements().First(e => e.Attribute("id")?.Value == "joists").Descendants().Where(e => e.Name.LocalName == "polygon").Select(Corners))
+            {
+                var (x, y) = (bar.Average(c => c.X), bar.Average(c => c.Y));
+                Assert.True(Winds(walls, x, y) || bar.Any(c => Winds(walls, (c.X + x) / 2, (c.Y + y) / 2)), $"seed {seed}: a joist at {x:F1}, {y:F1} lies outside");
+            }
+        }
+
+        Assert.True(drawn > 15, $"{drawn} drawn");
+    }
+
+    private static List<(double X, double Y)> Corners(XElement polygon) =>
+        [.. polygon.Attribute("points")!.Value.Split(' ').Select(p => p.Split(',')).Select(p => (double.Parse(p[0], CultureInfo.InvariantCulture), double.Parse(p[1], CultureInfo.InvariantCulture)))];
+
+    // by the sum of the angles that the ring turns through as seen from the place
+    private static bool Winds(List<(double X, double Y)> ring, double x, double y)
+    {
+        var turned = 0.0;
+        for (var i = 0; i < ring.Count; i++)
+        {
+            var (a, b) = (ring[i], ring[(i + 1) % ring.Count]);
+            var by = Math.Atan2(b.Y - y, b.X - x) - Math.Atan2(a.Y - y, a.X - x);
+            turned += by > Math.PI ? by - (2 * Math.PI) : by < -Math.PI ? by + (2 * Math.PI) : by;
+        }
+
+        return Math.Abs(turned) > 3;
     }
 
     [Fact]

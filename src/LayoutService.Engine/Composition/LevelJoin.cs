@@ -46,7 +46,7 @@ internal static class LevelJoin
         }
 
         return LevelPlanner.Plan(crossings, Rules(room.Survey)) is { } plan
-            ? new LevelledStraps(plan, plan.Packed.ToDictionary(p => (p.Crossing.Run, supports[p.Crossing])), [.. Sisters(room, plan)])
+            ? new LevelledStraps(plan, plan.Packed.ToDictionary(p => (p.Crossing.Run, supports[p.Crossing])), [.. Sisters(room, plan, lines)])
             : null;
     }
 
@@ -94,7 +94,7 @@ internal static class LevelJoin
         return lowest;
     }
 
-    private static IEnumerable<NailerLine> Sisters(FramedRoom room, LevelPlan plan)
+    private static IEnumerable<NailerLine> Sisters(FramedRoom room, LevelPlan plan, IReadOnlyList<StrapLine> lines)
     {
         if (plan.Sistered.Count == 0)
         {
@@ -107,12 +107,24 @@ internal static class LevelJoin
             var joist = room.Joists.Members[sister.Joist];
             var inside = Inside(room, joist, sister.Along);
             var off = (joist.Face + SisterThickness) / 2;
-            long[] sides = sister.BothSides ? [-off, off] : [joist.At < room.Frame.SizeV / 2 ? off : -off];
+            var near = joist.At < room.Frame.SizeV / 2 ? off : -off;
+            long[] sides = sister.BothSides ? [-off, off] : [Carried(near) >= Carried(-near) ? near : -near];
             foreach (var side in sides)
             {
-                yield return new NailerLine(
-                    NailerRole.Sister, new Uv(inside.Lo, joist.At + side), new Uv(inside.Hi, joist.At + side), 0, sister.Rows, [names[sister.Joist]]);
+                // none goes through an opening: on both sides of one there are two
+                foreach (var part in OpeningBlocks.Outside(room, inside, joist.At + side))
+                {
+                    var rows = sister.Rows.Where(row => part.Holds(lines[row].At)).ToList();
+                    if (rows.Count > 0)
+                    {
+                        yield return new NailerLine(
+                            NailerRole.Sister, new Uv(part.Lo, joist.At + side), new Uv(part.Hi, joist.At + side), 0, rows, [names[sister.Joist]]);
+                    }
+                }
             }
+
+            // rows that a sister on that side reaches
+            int Carried(long side) => OpeningBlocks.Outside(room, inside, joist.At + side).Sum(part => sister.Rows.Count(row => part.Holds(lines[row].At)));
         }
     }
 

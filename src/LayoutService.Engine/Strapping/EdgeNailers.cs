@@ -124,17 +124,10 @@ public static class EdgeNailers
                 continue;
             }
 
-            if (room.IsOpening(edge.Source))
+            // the board ends at the edge: it lies below one that is walked towards -u
+            foreach (var block in OpeningBlocks.Of(room, place, edge.To.U < edge.From.U, bay, edge.Source, []))
             {
-                // the board ends at it: below an edge that is walked towards -u
-                foreach (var block in OpeningBlocks.Of(room, place, edge.To.U < edge.From.U, bay, edge.Source, []))
-                {
-                    yield return block;
-                }
-            }
-            else
-            {
-                yield return new NailerLine(NailerRole.Block, place with { V = bay.Lo }, place with { V = bay.Hi }, edge.Source, []);
+                yield return block;
             }
         }
     }

@@ -44,7 +44,7 @@ internal static class OpeningBlocks
     public static IEnumerable<NailerLine> Of(FramedRoom room, Uv place, bool high, Span bay, int source, IReadOnlyList<int> lines)
     {
         var whole = Block(new Uv(place.U, bay.Lo), new Uv(place.U, bay.Hi), BlockPlace.Bay);
-        if (Met(room, place.U, bay) is not { } opening)
+        if (Met(room, place.U, bay, source) is not { } opening)
         {
             return [whole];
         }
@@ -67,6 +67,8 @@ internal static class OpeningBlocks
             return [low, far, Block(new Uv(box.Along.Lo, along), new Uv(box.Along.Hi, along), BlockPlace.AlongOpening)];
         }
 
+        // where two openings stand in one bay it goes from one to the other
+        beside = Clear(room, place with { V = high ? beside.Hi - 1 : beside.Lo + 1 }, beside);
         return beside.Size < Least ? [] : [Block(place with { V = beside.Lo }, place with { V = beside.Hi }, BlockPlace.ToTrimmer)];
 
         NailerLine Block(Uv from, Uv to, BlockPlace held) => new(NailerRole.Block, from, to, source, lines) { Held = held };
@@ -106,10 +108,36 @@ internal static class OpeningBlocks
         return bay;
     }
 
-    // the opening that a block here would run through
-    private static int? Met(FramedRoom room, long u, Span bay)
+    /// <summary>The parts of a stretch along the joists that no opening stands in.</summary>
+    public static List<Span> Outside(FramedRoom room, Span along, long v)
     {
-        for (var i = 0; i < room.OpeningRings.Count; i++)
+        List<Span> left = [along];
+        foreach (var ring in room.OpeningRings)
+        {
+            var cuts = new List<long>(4);
+            for (var i = 0; i < ring.Count; i++)
+            {
+                var (a, b) = (ring[i], ring[(i + 1) % ring.Count]);
+                if (a.V > v != b.V > v)
+                {
+                    cuts.Add(a.U + (long)Math.Round((double)(b.U - a.U) * (v - a.V) / (b.V - a.V)));
+                }
+            }
+
+            cuts.Sort();
+            for (var i = 0; i + 1 < cuts.Count; i += 2)
+            {
+                left = [.. left.SelectMany(s => new[] { s with { Hi = Math.Min(s.Hi, cuts[i]) }, s with { Lo = Math.Max(s.Lo, cuts[i + 1]) } }).Where(s => s.Size > 0)];
+            }
+        }
+
+        return left;
+    }
+
+    // the opening that a block here would run through, that at which the strap ends before any other
+    private static int? Met(FramedRoom room, long u, Span bay, int source = 0)
+    {
+        foreach (var i in Enumerable.Range(0, room.OpeningRings.Count).OrderBy(i => source == -i - 1 ? 0 : 1))
         {
             var box = Box(room, i);
             if (box.Along.Lo < u + Half && u - Half < box.Along.Hi && box.Across.Overlaps(bay))

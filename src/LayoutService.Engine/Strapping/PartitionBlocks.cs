@@ -33,7 +33,11 @@ public static class PartitionBlocks
                 var along = new Span(Math.Max(0, Math.Min(from.U, to.U)), Math.Min(room.Frame.SizeU, Math.Max(from.U, to.U)));
                 foreach (var block in from.V == to.V ? Along(room, partition, along, from.V, others) : Askew(room, partition, along, from, to))
                 {
-                    yield return block;
+                    // one that carries strap ends there carries the plate too
+                    if (!others.Any(o => o.Role == NailerRole.Block && o.From == block.From && o.To == block.To))
+                    {
+                        yield return block;
+                    }
                 }
             }
         }

@@ -35,7 +35,7 @@ public class PictureTests(Service service) : IClassFixture<Service>
     {
         var drawn = await service.SendAsync(HttpMethod.Post, "/v1/plans?layers=outline,sheets", Svg, Room);
         var groups = XDocument.Parse(drawn.Text).Root!.Elements().Attributes("id").Select(id => id.Value);
-        Assert.Equal(["outline", "sheets"], groups);
+        Assert.Equal(["outline", "sheets", "letters"], groups);
     }
 
     [Theory]

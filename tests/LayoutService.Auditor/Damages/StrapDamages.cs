@@ -104,8 +104,10 @@ internal static class StrapDamages
 
         var rows = answer.Rows();
         var at = rows.FindIndex(r => Math.Abs(r.Number("at") - end.Number("at")) < half);
-        return at >= 0 && at + 1 < rows.Count && answer.Shift(rows[at], answer.Units(-10))
-            && answer.Shift(rows[at + 1], rows[at].Number("at") + (2 * half) + answer.Units(5) - rows[at + 1].Number("at"));
+        // a short row may not reach the butt
+        var next = at < 0 ? -1 : rows.FindIndex(at + 1, r => r["short"] is null);
+        return next >= 0 && answer.Shift(rows[at], answer.Units(-10))
+            && answer.Shift(rows[next], rows[at].Number("at") + (2 * half) + answer.Units(5) - rows[next].Number("at"));
     }
 
     private static bool Double(JsonNode answer)

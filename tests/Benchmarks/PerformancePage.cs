@@ -61,6 +61,12 @@ public static class PerformancePage
         {
             Line(page, $"{row.Replace("[performance](../performance.md)", "this page", StringComparison.Ordinal)}");
         }
+
+        Line(page, $"\n## Over HTTP\n\nFrom [beside a bare endpoint](measured/http.md), which says how and what to mind.\n");
+        foreach (var row in File.ReadLines(Path.Combine("docs", "measured", "http.md")).Where(row => row.StartsWith('|')))
+        {
+            Line(page, $"{row}");
+        }
     }
 
     private static void Growth(TextWriter page)

@@ -30,15 +30,25 @@ public sealed record ChosenCeiling(
         var kept = Enumerable.Range(0, Lines.Count)
             .Where(i => Lines[i].Through || Lines[i].Serves is not null || used.Contains(i))
             .ToList();
-        var newIndex = kept.Select((old, i) => (old, i)).ToDictionary(x => x.old, x => x.i);
-        var lines = kept.Select(i => Lines[i]).ToList();
+        return Over([.. kept.Select(i => Lines[i])]);
+    }
+
+    /// <summary>The same over other lines, among which are all that back a butt.</summary>
+    public ChosenCeiling Over(IReadOnlyList<StrapLine> lines)
+    {
+        var index = new Dictionary<StrapLine, int>(ReferenceEqualityComparer.Instance);
+        for (var i = 0; i < lines.Count; i++)
+        {
+            index[lines[i]] = i;
+        }
+
         return this with
         {
             Lines = lines,
             Layout = Layout with
             {
                 Lines = [.. lines.Select(l => l.Bearing)],
-                Butts = [.. Layout.Butts.Select(run => run.Select(b => newIndex[b]).ToArray())],
+                Butts = [.. Layout.Butts.Select(run => run.Select(b => index[Lines[b]]).ToArray())],
             },
         };
     }

@@ -60,13 +60,9 @@ internal sealed class RowReasons(FramedRoom room, ChosenCeiling chosen, CutLumbe
             reasons.Add(new Reason("opening", met, "cut_at_opening", "Cut in two by this opening; moving clear of it would cost a row or leave the board unsupported."));
         }
 
-        var stretches = chosen.Lines[line].Stretches;
-        if (stretches.Any(s => s.LowEnd == StretchEnd.Fixture))
+        if (chosen.Lines[line].Stretches.Any(s => s.LowEnd == StretchEnd.Fixture))
         {
-            var holes = stretches.Zip(stretches.Skip(1))
-                .Where(p => p.First.HighEnd == StretchEnd.Fixture && p.Second.LowEnd == StretchEnd.Fixture)
-                .SelectMany(p => HoleHeaders.Holes(room, chosen.Rules, chosen.Lines[line].At, new Span(p.First.Across.Hi, p.Second.Across.Lo)))
-                .Distinct().ToList();
+            var holes = chosen.Lines[line].TrimmedGaps().SelectMany(gap => HoleHeaders.Holes(room, chosen.Rules, chosen.Lines[line].At, gap)).Distinct().ToList();
             var with = cut.Nailers.Any(n => n.Role == NailerRole.Header && n.Lines.Contains(line)) ? "headers" : "short straps beside it";
             reasons.Add(new Reason("fixture", holes, "trimmed_at_hole", $"Trimmed round this hole, with {with}; moving clear of it would cost a row or leave the board unsupported."));
         }

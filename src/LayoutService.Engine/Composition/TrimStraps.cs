@@ -39,21 +39,6 @@ internal static class TrimStraps
             }
         }
 
-        var order = lines.Select((line, old) => (line, old)).OrderBy(x => x.line.At).ThenBy(x => x.line.Stretches[0].Across.Lo).ToList();
-        var now = new int[lines.Count];
-        for (var i = 0; i < order.Count; i++)
-        {
-            now[order[i].old] = i;
-        }
-
-        return chosen with
-        {
-            Lines = [.. order.Select(x => x.line)],
-            Layout = chosen.Layout with
-            {
-                Lines = [.. order.Select(x => x.line.Bearing)],
-                Butts = [.. chosen.Layout.Butts.Select(run => run.Select(b => now[b]).ToArray())],
-            },
-        };
+        return chosen.Over([.. lines.OrderBy(l => l.At).ThenBy(l => l.Stretches[0].Across.Lo)]);
     }
 }

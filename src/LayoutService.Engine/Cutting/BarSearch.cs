@@ -131,7 +131,7 @@ internal sealed class BarSearch
     // breaks that neighbours share, or in poor places, come before cost
     private bool Untangled()
     {
-        if (Score.Violations == 0 || new BarUntangle(_bars, _stagger, _poorGrade).Of(Best) is not { } made)
+        if (Score.Violations == 0 || new BarUntangle(_bars, Judge, _stagger, _poorGrade).Of(Best) is not { } made)
         {
             return false;
         }

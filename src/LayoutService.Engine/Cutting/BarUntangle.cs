@@ -9,7 +9,7 @@ namespace LayoutService.Engine.Cutting;
 /// then laid on the sticks where they add least. Cost: changes × arcs of a run. Why this one: a search for cost alone meets rooms with
 /// few joists and short stock in which nearly every way is in some neighbour's way, and there are many that are not.
 /// </summary>
-internal sealed class BarUntangle(BarCase bars, BarStagger stagger, int poorGrade)
+internal sealed class BarUntangle(BarCase bars, BarJudge judge, BarStagger stagger, int poorGrade)
 {
     private const int Changes = 600;
     private const long Violation = 1_000_000;
@@ -26,7 +26,7 @@ internal sealed class BarUntangle(BarCase bars, BarStagger stagger, int poorGrad
         var now = new BarSolution(bars);
         now.CopyFrom(start);
         var best = new List<int>?[bars.Runs.Length];
-        var (least, found) = (Total(now), false);
+        var (least, found) = (judge.Of(now).Violations, false);
         for (int change = 0; change < Changes && least > 0 && Wrong(now) is { Count: > 0 } wrong; change++)
         {
             int run = wrong[_chance.Next(wrong.Count)];
@@ -36,7 +36,7 @@ internal sealed class BarUntangle(BarCase bars, BarStagger stagger, int poorGrad
             }
 
             Change(now, run);
-            if (Total(now) is var total && total < least)
+            if (judge.Of(now).Violations is var total && total < least)
             {
                 (least, found) = (total, true);
                 for (int r = 0; r < best.Length; r++)
@@ -47,21 +47,6 @@ internal sealed class BarUntangle(BarCase bars, BarStagger stagger, int poorGrad
         }
 
         return found ? Laid(start, best) : null;
-    }
-
-    private int Total(BarSolution now)
-    {
-        int total = 0;
-        for (int r = 0; r < bars.Runs.Length; r++)
-        {
-            total += stagger.Of(now, r);
-            foreach (int near in bars.Runs[r].Near)
-            {
-                total -= near > r ? stagger.Shared(now, r, near) : 0;
-            }
-        }
-
-        return total;
     }
 
     private List<int> Wrong(BarSolution now)

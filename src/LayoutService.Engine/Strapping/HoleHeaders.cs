@@ -15,13 +15,9 @@ internal static class HoleHeaders
         var found = new List<NailerLine>();
         for (var l = 0; l < lines.Count; l++)
         {
-            var stretches = lines[l].Stretches;
-            for (var s = 0; s + 1 < stretches.Count; s++)
+            foreach (var gap in lines[l].TrimmedGaps())
             {
-                if (stretches[s].HighEnd == StretchEnd.Fixture && stretches[s + 1].LowEnd == StretchEnd.Fixture)
-                {
-                    Round(found, room, rules, lines, l, new Span(stretches[s].Across.Hi, stretches[s + 1].Across.Lo));
-                }
+                Round(found, room, rules, lines, l, gap);
             }
         }
 

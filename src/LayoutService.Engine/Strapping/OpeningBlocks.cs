@@ -86,21 +86,10 @@ internal static class OpeningBlocks
     {
         foreach (var ring in room.OpeningRings)
         {
-            var cuts = new List<long>(4);
-            for (var i = 0; i < ring.Count; i++)
+            foreach (var hole in Inside(ring.Select(c => (c.U, c.V)), place.U))
             {
-                var (a, b) = (ring[i], ring[(i + 1) % ring.Count]);
-                if (a.U > place.U != b.U > place.U)
-                {
-                    cuts.Add(a.V + (long)Math.Round((double)(b.V - a.V) * (place.U - a.U) / (b.U - a.U)));
-                }
-            }
-
-            cuts.Sort();
-            for (var i = 0; i + 1 < cuts.Count; i += 2)
-            {
-                bay = cuts[i + 1] <= place.V ? bay with { Lo = Math.Max(bay.Lo, cuts[i + 1]) }
-                    : cuts[i] >= place.V ? bay with { Hi = Math.Min(bay.Hi, cuts[i]) }
+                bay = hole.Hi <= place.V ? bay with { Lo = Math.Max(bay.Lo, hole.Hi) }
+                    : hole.Lo >= place.V ? bay with { Hi = Math.Min(bay.Hi, hole.Lo) }
                     : bay;
             }
         }
@@ -114,24 +103,34 @@ internal static class OpeningBlocks
         List<Span> left = [along];
         foreach (var ring in room.OpeningRings)
         {
-            var cuts = new List<long>(4);
-            for (var i = 0; i < ring.Count; i++)
+            foreach (var hole in Inside(ring.Select(c => (c.V, c.U)), v))
             {
-                var (a, b) = (ring[i], ring[(i + 1) % ring.Count]);
-                if (a.V > v != b.V > v)
-                {
-                    cuts.Add(a.U + (long)Math.Round((double)(b.U - a.U) * (v - a.V) / (b.V - a.V)));
-                }
-            }
-
-            cuts.Sort();
-            for (var i = 0; i + 1 < cuts.Count; i += 2)
-            {
-                left = [.. left.SelectMany(s => new[] { s with { Hi = Math.Min(s.Hi, cuts[i]) }, s with { Lo = Math.Max(s.Lo, cuts[i + 1]) } }).Where(s => s.Size > 0)];
+                left = [.. left.SelectMany(s => new[] { s with { Hi = Math.Min(s.Hi, hole.Lo) }, s with { Lo = Math.Max(s.Lo, hole.Hi) } }).Where(s => s.Size > 0)];
             }
         }
 
         return left;
+    }
+
+    // where a line at a constant first coordinate lies inside a ring, by the second
+    private static IEnumerable<Span> Inside(IEnumerable<(long First, long Second)> corners, long first)
+    {
+        List<(long First, long Second)> ring = [.. corners];
+        var cuts = new List<long>(4);
+        for (var i = 0; i < ring.Count; i++)
+        {
+            var (a, b) = (ring[i], ring[(i + 1) % ring.Count]);
+            if (a.First > first != b.First > first)
+            {
+                cuts.Add(a.Second + (long)Math.Round((double)(b.Second - a.Second) * (first - a.First) / (b.First - a.First)));
+            }
+        }
+
+        cuts.Sort();
+        for (var i = 0; i + 1 < cuts.Count; i += 2)
+        {
+            yield return new Span(cuts[i], cuts[i + 1]);
+        }
     }
 
     // the opening that a block here would run through, that at which the strap ends before any other

@@ -41,6 +41,18 @@ public sealed record StrapLine(long At, bool Through, IReadOnlyList<Stretch> Str
     public bool LiesOn(StrapLine other, long gap) =>
         Math.Abs(other.At - At) < gap && other.Stretches.Any(s => Stretches.Any(own => own.Across.Overlaps(s.Across)));
 
+    /// <summary>The stretches that the row leaves out where it is trimmed round holes.</summary>
+    public IEnumerable<Span> TrimmedGaps()
+    {
+        for (var s = 0; s + 1 < Stretches.Count; s++)
+        {
+            if (Stretches[s].HighEnd == StretchEnd.Fixture && Stretches[s + 1].LowEnd == StretchEnd.Fixture)
+            {
+                yield return new Span(Stretches[s].Across.Hi, Stretches[s + 1].Across.Lo);
+            }
+        }
+    }
+
     /// <summary>True when some of each lies over the same stretch across the joists.</summary>
     public bool IsBeside(StrapLine other)
     {

@@ -23,15 +23,8 @@ internal static class TrimSpans
         List<NailerLine>? headers = null;
         for (var l = 0; l < lines.Count; l++)
         {
-            var stretches = lines[l].Stretches;
-            for (var s = 0; s + 1 < stretches.Count; s++)
+            foreach (var gap in lines[l].TrimmedGaps())
             {
-                if (stretches[s].HighEnd != StretchEnd.Fixture || stretches[s + 1].LowEnd != StretchEnd.Fixture)
-                {
-                    continue;
-                }
-
-                var gap = new Span(stretches[s].Across.Hi, stretches[s + 1].Across.Lo);
                 var past = Beside(lines, l, -1, gap) is { } below && Beside(lines, l, 1, gap) is { } above ? lines[above].At - lines[below].At : long.MaxValue;
                 if (past <= rules.MaxSpacing)
                 {

@@ -10,14 +10,14 @@ internal static class NailerClearance
 
     public static void Check(GivenPlan plan, AuditReport report)
     {
-        var rings = plan.Room.Json.Member("room").Member("openings").Items().Select(o => Sides([.. o.GetProperty("outline").Ring(plan.Room.Unit).Select(p => plan.Room.Frame.At(p.X, p.Y))])).ToList();
+        var rings = plan.Room.Json.Member("room").Member("openings").Items().Select(o => new Border([o.GetProperty("outline").Ring(plan.Room.Unit).Select(p => plan.Room.Frame.At(p.X, p.Y)).ToList()])).ToList();
         foreach (var nailer in plan.Nailers)
         {
             for (var i = 1; i < Places; i++)
             {
                 var share = (double)i / Places;
                 var at = new Uv(nailer.From.U + ((nailer.To.U - nailer.From.U) * share), nailer.From.V + ((nailer.To.V - nailer.From.V) * share));
-                if (rings.Exists(ring => Holds(ring, at) && ring.Min(w => w.Distance(at)) > Close))
+                if (rings.Exists(ring => ring.AcrossAt(at.U).Any(p => p.From < at.V && at.V < p.To) && ring.Walls.Min(w => w.Distance(at)) > Close))
                 {
                     report.Fault("nailers.opening", nailer.Id, $"goes through an opening at along {at.U:F1}, across {at.V:F1}");
                     break;
@@ -47,10 +47,5 @@ internal static class NailerClearance
         }
     }
 
-    private static List<Wall> Sides(List<Uv> corners) => [.. corners.Select((c, i) => new Wall(0, c, corners[(i + 1) % corners.Count])).Where(w => !Near(w.A, w.B))];
-
     private static bool Near(Uv a, Uv b) => Math.Abs(a.U - b.U) < Close && Math.Abs(a.V - b.V) < Close;
-
-    private static bool Holds(List<Wall> ring, Uv at) =>
-        ring.Count(w => w.A.V > at.V != w.B.V > at.V && at.U < w.A.U + ((w.B.U - w.A.U) * (at.V - w.A.V) / (w.B.V - w.A.V))) % 2 == 1;
 }

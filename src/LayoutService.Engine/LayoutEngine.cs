@@ -19,7 +19,7 @@ namespace LayoutService.Engine;
 public static class LayoutEngine
 {
     /// <summary>Version of the planning method; a change that can alter any plan changes it.</summary>
-    public const string EngineVersion = "1.8.0";
+    public const string EngineVersion = "1.9.0";
 
     /// <summary>The plan, or why there is none.</summary>
     /// <param name="survey">The room and what is wanted.</param>
@@ -51,7 +51,9 @@ public static class LayoutEngine
             outcome = Plan(FixtureRounds.Regardless(room), grid);
         }
 
-        return outcome is PlanOutcome.NotPossible none && Plentiful.Of(offered, none.Findings) is { } left ? PlanRun(left) : outcome;
+        return outcome is PlanOutcome.NotPossible none && Plentiful.Of(offered, none.Findings) is { } left ? PlanRun(left)
+            : survey.Effort == Effort.Thorough ? BetterOfTwo.Of(survey.Sheets, outcome, PlanRun(survey with { Effort = Effort.Quick }))
+            : outcome;
     }
 
     private static PlanOutcome Plan((CeilingWithFixtures? Made, Finding? Obstacle) search, LaidGrid? grid)
@@ -78,11 +80,10 @@ public static class LayoutEngine
         }
 
         var (lumber, noLumber) = strapped ? new LumberCut(room).Of(chosen.Lines, runs, chosen.Rules, room.Say) : DirectLumber.Of(room);
-        var (bulkheads, noBulkheads) = BulkheadCut.Of(room, chosen);
-        var (board, noBoard) = BoardCut.Of(boarded, parts, bulkheads ?? CutBulkheads.None);
+        var (bulkheads, board, noBoard) = BulkheadCut.WithBoard(room, chosen, boarded, parts);
         if (lumber is null || board is null || bulkheads is null)
         {
-            return new PlanOutcome.NotPossible([.. new[] { noLumber, noBoard, noBulkheads }.OfType<Finding>()]);
+            return new PlanOutcome.NotPossible([.. new[] { noLumber }.OfType<Finding>(), .. noBoard]);
         }
 
         return new PlanOutcome.Made(PlanWriter.Write(
@@ -147,6 +148,9 @@ public sealed record CeilingPlan
 
     /// <summary>Holds the plan against the rules again, with the figures of the whole room that it is a part of.</summary>
     internal Func<PlanSummary, CutPlan, SheetPlan, (IReadOnlyList<Check> Checks, IReadOnlyList<Caution> Cautions, FloorStiffness? Floor)>? CheckWithin { get; init; }
+
+    /// <summary>How far butts lie from their wishes, and how many row joints: what a plan is judged by before its cost.</summary>
+    internal (long Butts, int Breaks) Unwished { get; init; }
 
     internal Lazy<IReadOnlyList<WorkStep>> WrittenSteps { get; init; } = new(() => []);
 

@@ -97,6 +97,17 @@ public static class JobAuditor
         Same("job.board", sheets.SelectMany(s => s.Cuts).Select(Area), own.SelectMany(room => room.Cuts.Member("sheetStock").Items()
             .SelectMany(s => new GivenCutSheet(s, room.Unit).Cuts).Select(c => Area(c with { PieceId = $"{room.Name}/{c.PieceId}" }))), report);
 
+        // each stick is bought once, whatever it is for
+        foreach (var stock in sticks.GroupBy(s => s.StockId))
+        {
+            var bought = answer.Member("takeoff").Member("lines").Items()
+                .Where(l => l.Member("id").Text() == stock.Key && l.Member("code").Text() is "strap" or "nailer" or "bulkhead-frame").Sum(l => l.Member("counted").Decimal() ?? 0);
+            if (bought != stock.Count())
+            {
+                report.Fault("job.sticks", stock.Key ?? "stock", $"{bought} in the order, {stock.Count()} in the cut plan");
+            }
+        }
+
         static (string, double) Area(GivenCut cut) => (cut.PieceId, Math.Sqrt(cut.Length * cut.Width));
     }
 

@@ -21,13 +21,13 @@ public static class PlanAuditor
         RowSpacing.Check, RowClearance.Check, NailerClearance.Check, RowPositions.Check, WellEdges.Check, LayerSeams.Check,
         PieceRuns.Check, PieceBearing.Check, PieceJoints.Check, Crossings.Check, Packing.Check, PartitionPlates.Check,
         LumberCuts.Check, LumberCost.Check, SheetCuts.Check, SheetCost.Check,
-        FixturePlaces.Check, FixtureCutouts.Check, HoleTrims.Check, BattFills.Check, BattOrder.Check, BoxSolids.Check, BoxFrames.Check, BoxCovers.Check, BoxHoles.Check,
+        FixturePlaces.Check, FixtureCutouts.Check, HoleTrims.Check, BattFills.Check, BattOrder.Check, BoxSolids.Check, BoxFrames.Check, BoxJoints.Check, BoxCovers.Check, BoxHoles.Check,
     ];
 
     private static readonly Action<GivenPlan, AuditReport>[] OfBoard =
     [
         SheetTiling.Check, SheetSizes.Check, ButtBacking.Check, ButtStagger.Check, JointLengths.Check, LayerSeams.Check, SheetCuts.Check, SheetCost.Check,
-        TakeoffLines.Check, WellEdges.Check, OpenEdges.Check, FixturePlaces.Check, FixtureCutouts.Check, BoxSolids.Check, BoxFrames.Check, BoxCovers.Check, BoxHoles.Check,
+        TakeoffLines.Check, WellEdges.Check, OpenEdges.Check, FixturePlaces.Check, FixtureCutouts.Check, BoxSolids.Check, BoxFrames.Check, BoxJoints.Check, BoxCovers.Check, BoxHoles.Check,
     ];
 
     /// <summary>Every broken rule; empty for a sound plan.</summary>

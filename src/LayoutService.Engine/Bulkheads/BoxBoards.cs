@@ -16,6 +16,15 @@ internal sealed class BoxBoards(FramedRoom room, BulkheadSolid solid, BulkheadRu
     // corners on whole units may make a board askew so many units longer than it is
     private const long Rounding = 4;
 
+    /// <summary>Length of the joints between boards of one face, of all faces so far.</summary>
+    public long FaceJoints { get; private set; }
+
+    /// <summary>Length of the joints between underside boards: what their edges come to beyond the outline.</summary>
+    public long UndersideJoints(IEnumerable<PlannedBoard> boards) => Math.Max(0, (long)Math.Round(
+        (boards.Where(b => b.Face == BoardFace.Underside).Sum(b => Around(b.Outline)) - solid.Footprint.Patches.SelectMany(p => p.Loops).Sum(Around)) / 2));
+
+    private static double Around(IReadOnlyList<Uv> ring) => ring.Select((corner, i) => Rings.DistanceBetween(corner, ring[(i + 1) % ring.Count])).Sum();
+
     public IEnumerable<PlannedBoard> Faces(Side side, IReadOnlyList<double> rungs)
     {
         var height = FaceHeight(side);
@@ -26,6 +35,7 @@ internal sealed class BoxBoards(FramedRoom room, BulkheadSolid solid, BulkheadRu
 
         var stops = Stops(0, side.Length, rungs, rules.SheetLength);
         var strips = (int)((height + rules.SheetWidth - 1) / rules.SheetWidth);
+        FaceJoints += ((stops.Count - 2) * height) + (long)((strips - 1) * side.Length);
         for (var k = 0; k + 1 < stops.Count; k++)
         {
             var length = Whole((long)Math.Round(stops[k + 1] - stops[k]), rules.SheetLength);

@@ -14,7 +14,7 @@ internal sealed record Carrier(Side Line, double From, double To);
 /// <summary>
 /// Problem: divide a bulkhead with inside corners into convex parts that ties can cross square. Method: at every inside
 /// corner one of its two sides is carried on until it meets something, the shorter first (ray shooting; at most one cut a
-/// corner, so at most corners + 1 parts). Cost: corners². Chosen over cutting at every corner's level, which would lay rails
+/// corner, so at most corners + 1 parts). The boards of the parts end on that line, over the middle of a rail. Cost: corners². Chosen over cutting at every corner's level, which would lay rails
 /// slantwise across a bulkhead along an angled wall.
 /// </summary>
 internal sealed class BoxParts
@@ -109,8 +109,8 @@ internal sealed class BoxParts
         var forward = Reach(side.To, side.Along);
         var backward = Reach(other.From, (-other.Along.U, -other.Along.V));
         var step = Math.Abs(forward - backward) > 2 ? forward < backward : Math.Abs(side.Along.V) >= Math.Abs(other.Along.V);
-        var extended = step ? side : other;
-        var (outer, inner) = extended.Carries ? (extended.Outer, extended.Inner) : (0L, _face);
+        // the boards of both parts end on the line, so the rail lies under it with half its face on either side
+        var (outer, inner) = (-(_face / 2), _face - (_face / 2));
         var line = step
             ? new Side(side.To, side.At(side.Length + forward, 0), SideKind.Seam, -1, outer, inner)
             : new Side(other.At(-backward, 0), other.From, SideKind.Seam, -1, outer, inner);

@@ -52,8 +52,14 @@ public sealed record Bulkhead
     /// <summary>Inside corners to be taped, less the angle at the ceiling where the ceiling's own perimeter counts it.</summary>
     public required IReadOnlyList<Trim> InsideCorners { get; init; }
 
+    /// <summary>Length of the joints between its boards in one plane.</summary>
+    public Length JointLength { get; init; }
+
     /// <summary>What each rail and ledger that carries it is fastened to.</summary>
     public required IReadOnlyList<Backing> Backing { get; init; }
+
+    /// <summary>Ids of its ledgers on walls of concrete.</summary>
+    public IReadOnlySet<string> OnConcrete { get; init; } = new HashSet<string>();
 
     /// <summary>Lengths along which it opens into the joist bays or meets a wall's cavity, to be fireblocked.</summary>
     public required IReadOnlyList<Trim> Fireblocking { get; init; }

@@ -53,6 +53,7 @@ public static class BulkheadPlanner
             pieces,
             trim.Beads,
             trim.InsideCorners,
-            trim.Fireblocking);
+            trim.Fireblocking,
+            boards.FaceJoints + boards.UndersideJoints(pieces));
     }
 }

@@ -13,12 +13,13 @@ public sealed record PlannedBulkhead(
     IReadOnlyList<PlannedBoard> Boards,
     IReadOnlyList<PlannedTrim> Beads,
     IReadOnlyList<PlannedTrim> InsideCorners,
-    IReadOnlyList<PlannedTrim> Fireblocking);
+    IReadOnlyList<PlannedTrim> Fireblocking,
+    long Joints);
 
 /// <summary>One length of frame. <paramref name="Held"/> says what holds a rail or ledger that carries the bulkhead; null for the others.</summary>
 public sealed record PlannedMember(MemberRole Role, Uv From, Uv To, long Top, long Bottom, long Length, long Cut, Held? Held = null);
 
-/// <summary>Fastened to supports (indices), bearing lines (indices), walls (outline edges), other bulkheads, or blocks of its own.</summary>
+/// <summary>Fastened to supports (indices), bearing lines (indices), walls (outline edges), other bulkheads, or blocks of its own (members of the same bulkhead, indices).</summary>
 public sealed record Held(string Kind, IReadOnlyList<int> Of);
 
 /// <summary>One piece of board: for a face its line, for an underside its ring; width and length are its extents as cut.</summary>
@@ -30,6 +31,8 @@ public sealed record PlannedTrim(Uv From, Uv To, long Length, bool Upright);
 /// <param name="RungSpacing">Rungs and ties on centre, at most.</param>
 /// <param name="BlockSpacing">Blocks along a rail that runs with the joists, on centre, at most.</param>
 /// <param name="SheetWidth">Width of the sheets.</param>
-/// <param name="SheetLength">Length of the longest sheet of that width.</param>
+/// <param name="SheetLength">Length of the sheets that boards may be as long as.</param>
 /// <param name="EndTrim">Taken off each length of frame once.</param>
-public sealed record BulkheadRules(long RungSpacing, long BlockSpacing, long SheetWidth, long SheetLength, long EndTrim);
+/// <param name="FrameLengths">For each frame's stock, the length that a member may come out of.</param>
+public sealed record BulkheadRules(
+    long RungSpacing, long BlockSpacing, long SheetWidth, long SheetLength, long EndTrim, IReadOnlyDictionary<FrameWish, long> FrameLengths);

@@ -80,14 +80,18 @@ public sealed class BulkheadWriter(FramedRoom room, CutBulkheads cut, IReadOnlyL
                 })],
                 Beads = [.. planned.Beads.Select(Trim)],
                 InsideCorners = [.. planned.InsideCorners.Select(Trim)],
-                Backing = [.. planned.Members.Select((m, n) => (m, n)).Where(x => x.m.Held is not null).Select(x => Backing(solid, planned, x.m.Held!, x.n, rowIds, names))],
+                OnConcrete = Enumerable.Range(0, planned.Members.Count)
+                    .Where(n => planned.Members[n].Held is { Kind: "wall" } held && held.Of.All(w => room.IsOf(w, WallKind.Concrete)))
+                    .Select(n => MemberId(solid, n)).ToHashSet(StringComparer.Ordinal),
+                JointLength = new Length(planned.Joints),
+                Backing = [.. planned.Members.Select((m, n) => (m, n)).Where(x => x.m.Held is not null).Select(x => Backing(solid, x.m.Held!, x.n, rowIds, names))],
                 Fireblocking = [.. planned.Fireblocking.Select(Trim)],
                 UndersideAboveFloor = finished is { } height ? height - new Length(solid.Drop) : null,
             };
         }
     }
 
-    private Backing Backing(BulkheadSolid solid, PlannedBulkhead planned, Held held, int member, string[] rowIds, string[] names) => new(
+    private Backing Backing(BulkheadSolid solid, Held held, int member, string[] rowIds, string[] names) => new(
         MemberId(solid, member),
         held.Kind,
         held.Kind switch
@@ -96,11 +100,8 @@ public sealed class BulkheadWriter(FramedRoom room, CutBulkheads cut, IReadOnlyL
             "row" => [.. held.Of.Select(r => rowIds[r])],
             "joist" => [.. held.Of.Select(s => names[room.Joists.Supports[s].FirstMember])],
             "bulkhead" => [.. held.Of.Select(b => room.Solids[b].Id)],
-            _ => [.. planned.Members.Select((m, n) => (m, n)).SkipWhile(x => x.n <= member).TakeWhile(x => x.m.Role is MemberRole.Blocking || Follows(planned, x.n)).Where(x => x.m.Role == MemberRole.Blocking).Select(x => MemberId(solid, x.n))],
+            _ => [.. held.Of.Distinct().Order().Select(n => MemberId(solid, n))],
         });
-
-    // rails longer than the stock stand in parts before their blocks
-    private static bool Follows(PlannedBulkhead planned, int index) => planned.Members[index].Held is { Kind: "blocking" };
 
     private IReadOnlyList<Point> Ring(IReadOnlyList<Uv> ring) => [.. ring.Select(room.Frame.Out)];
 

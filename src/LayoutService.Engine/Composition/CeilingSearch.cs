@@ -32,6 +32,7 @@ public sealed class CeilingSearch
     private readonly long _near;
     private readonly Dictionary<RowSet, CourseOptions> _options = [];
     private readonly List<Span> _posts;
+    private readonly List<ChosenCeiling> _met = [];
     private bool _crowded;
     private List<CourseDivision>? _stepped;
 
@@ -87,10 +88,24 @@ public sealed class CeilingSearch
             }
         }
 
-        return _effort == Effort.Quick && (best.Chosen is null || best.Chosen.Layout.Penalty > 0)
-            ? Better(best, Best(SearchBudget.For(Effort.Thorough), wallRows, skeletons))
-            : best;
+        if (_effort == Effort.Quick && (best.Chosen is null || best.Chosen.Layout.Penalty > 0))
+        {
+            best = Better(best, Best(SearchBudget.For(Effort.Thorough), wallRows, skeletons));
+        }
+
+        // around holes a quick search takes its own word for what the sheets cost
+        return best.Chosen is { } chosen && (_effort == Effort.Thorough || !_room.KeepOuts.Any) ? (Truest(chosen), best.Obstacle) : best;
     }
+
+    private ChosenCeiling Truest(ChosenCeiling chosen)
+    {
+        var others = _met.Where(m => First(m).CompareTo(First(chosen)) <= 0).OrderBy(Key).Take(_effort == Effort.Quick ? 3 : 40)
+            .Concat(new[] { chosen.Others.FewestButts, chosen.Others.LeastMaterial }.OfType<ChosenCeiling>());
+        return TrueCosts.Better(_room, _prices, chosen, others) is { } better ? Finished(better, _met) : chosen;
+    }
+
+    private ChosenCeiling Finished(ChosenCeiling chosen, IReadOnlyList<ChosenCeiling> met) =>
+        TrimStraps.With(_room, _straps, chosen.OnlyUsedShorts()) with { Others = OtherCeilings.Of(chosen, met, PostsCut) };
 
     private (ChosenCeiling? Chosen, Finding? Obstacle) Better(
         (ChosenCeiling? Chosen, Finding? Obstacle) a, (ChosenCeiling? Chosen, Finding? Obstacle) b) =>
@@ -164,7 +179,9 @@ public sealed class CeilingSearch
         }
 
         var chosen = made.MinBy(Key)!;
-        return (TrimStraps.With(_room, _straps, chosen.OnlyUsedShorts()) with { Others = OtherCeilings.Of(chosen, [.. made, .. best.Select(f => f.Made)], PostsCut) }, null);
+        List<ChosenCeiling> met = [.. made, .. best.Select(f => f.Made)];
+        _met.AddRange(met);
+        return (Finished(chosen, met), null);
 
         // a narrow beam shows which divisions are worth the full one
         void AddFreed()
@@ -255,6 +272,10 @@ public sealed class CeilingSearch
             .Where((ring, i) => room.Survey.Room.Openings[i].Kind == OpeningKind.Post && ring.Max(c => c.V) - ring.Min(c => c.V) <= rules.MaxSpacing)
             .Select(ring => new Span(ring.Min(c => c.U) - rules.Half, ring.Max(c => c.U) + rules.Half))];
 
+    // what no saving makes good
+    private (int, long, long, int) First(ChosenCeiling made) => (
+        made.Layout.Division.Holes.Firm, made.Layout.Division.Slivers, made.Layout.Penalty, PostsCut(made) + HoleRows.Met(_room.KeepOuts.Firm, _rules, made.Lines));
+
     private (int, long, long, int, long, int, long, int, int) Key(ChosenCeiling made) => (
         made.Layout.Division.Holes.Firm,
         made.Layout.Division.Slivers,
@@ -264,25 +285,8 @@ public sealed class CeilingSearch
         made.Layout.Division.Holes.Soft + HoleRows.Met(_room.KeepOuts.Soft, _rules, made.Lines),
         made.Layout.Division.Narrow,
         made.Layout.ButtCount,
-        DifferentGaps(made.Lines));
+        RowGaps.Different(made.Lines));
 
     private int PostsCut(ChosenCeiling made) =>
         _posts.Count == 0 ? 0 : made.Lines.Sum(l => l.Through ? _posts.Count(p => p.Lo < l.At && l.At < p.Hi) : 0);
-
-    private static int DifferentGaps(IReadOnlyList<StrapLine> lines)
-    {
-        var gaps = new HashSet<long>();
-        StrapLine? before = null;
-        foreach (var line in lines.Where(l => l.Through))
-        {
-            if (before is not null)
-            {
-                gaps.Add(line.At - before.At);
-            }
-
-            before = line;
-        }
-
-        return gaps.Count;
-    }
 }

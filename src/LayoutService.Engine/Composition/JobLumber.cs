@@ -105,13 +105,18 @@ public sealed class JobLumber(IReadOnlyList<JobRoom> rooms)
     private Stick Named(int room, Stick stick) =>
         stick with { Cuts = [.. stick.Cuts.Select(c => c with { PieceId = $"{rooms[room].Name}/{c.PieceId}" })] };
 
-    /// <summary>The stock that a stick was chosen from: the strap's, the ledgers', or the stick itself where neither has it.</summary>
+    /// <summary>The stock that a stick was chosen from: the strap's, a bulkhead frame's, the ledgers', or the stick itself where none has it.</summary>
     private static IReadOnlyList<StickStock> OfferOf(Survey survey, Stick stick)
     {
         var wish = survey.Strapping;
         if (stick.Size == LumberCut.SizeName(wish) && wish.Stock.Any(s => s.Id == stick.StockId && s.Length == stick.Length))
         {
             return wish.Stock;
+        }
+
+        if (survey.Bulkheads.FirstOrDefault(b => b.Frame.Size == stick.Size && b.Frame.Stock.Any(s => s.Id == stick.StockId && s.Length == stick.Length)) is { } box)
+        {
+            return box.Frame.Stock;
         }
 
         var ledgers = LedgerStock.For(survey.Units);

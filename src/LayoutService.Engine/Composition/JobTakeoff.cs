@@ -1,3 +1,4 @@
+using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Takeoff;
 
@@ -10,8 +11,10 @@ namespace LayoutService.Engine.Composition;
 /// </summary>
 internal sealed class JobTakeoff(IReadOnlyList<JobRoom> rooms)
 {
-    private static readonly string[] CutCodes =
-        [TakeoffCodes.Strap, TakeoffCodes.StrapCulls, TakeoffCodes.Nailer, TakeoffCodes.NailerCulls, TakeoffCodes.Sheet];
+    private static readonly string[] LumberCodes =
+        [TakeoffCodes.Strap, TakeoffCodes.StrapCulls, TakeoffCodes.Nailer, TakeoffCodes.NailerCulls, TakeoffCodes.BulkheadFrame, TakeoffCodes.BulkheadFrameCulls];
+
+    private static readonly string[] CutCodes = [.. LumberCodes, TakeoffCodes.Sheet];
 
     public string? Currency { get; } = rooms.Select(r => r.Survey.Prices?.Currency).FirstOrDefault(c => !string.IsNullOrEmpty(c));
 
@@ -20,9 +23,12 @@ internal sealed class JobTakeoff(IReadOnlyList<JobRoom> rooms)
 
     /// <summary>Lines of lumber and the sticks that they buy.</summary>
     public (IReadOnlyList<TakeoffLine> Lines, bool Together) Lumber(IReadOnlyList<LumberPool> pools) => Cheapest(
-        [TakeoffCodes.Strap, TakeoffCodes.StrapCulls, TakeoffCodes.Nailer, TakeoffCodes.NailerCulls],
+        LumberCodes,
         pools.All(p => p.MayBeApart),
-        together => [.. pools.SelectMany(p => LumberLines.Count(Facts(p.Rooms, together ? p.Together : p.Apart, []), Book(p.Rooms[0])))]);
+        together => [.. pools.SelectMany(p => Lumber(Facts(p.Rooms, together ? p.Together : p.Apart, []), Book(p.Rooms[0])))]);
+
+    private static IEnumerable<TakeoffLine> Lumber(TakeoffFacts facts, PriceBook prices) =>
+        [.. LumberLines.Count(facts, prices), .. BoxLines.Lumber(facts, prices)];
 
     /// <summary>Lines of sheets and whether they are of the pooled cut.</summary>
     public (IReadOnlyList<TakeoffLine> Lines, bool Together) Sheets(IReadOnlyList<BoardPool> pools) => Cheapest(
@@ -72,6 +78,12 @@ internal sealed class JobTakeoff(IReadOnlyList<JobRoom> rooms)
                     Pieces = [.. row.Pieces.Select(piece => piece with { Id = $"{rooms[r].Name}/{piece.Id}" })],
                 }))],
             },
+            Bulkheads = new BulkheadPlan(
+                [.. members.SelectMany(r => rooms[r].Plan.Bulkheads.Bulkheads.Select(box => box with
+                {
+                    Members = [.. box.Members.Select(member => member with { Id = $"{rooms[r].Name}/{member.Id}" })],
+                }))],
+                []),
             Sheets = first.Plan.Sheets,
             CutPlan = first.Plan.CutPlan with { Sticks = sticks, Sheets = sheets },
             StrappingWish = survey.Strapping,

@@ -13,7 +13,7 @@ internal static class JobWeights
     {
         var own = cut.Sticks.Where(s => s.StockId == line.Id).ToList();
         var sizes = own.Select(s => s.Size).ToHashSet(StringComparer.Ordinal);
-        var spare = line.Code is TakeoffCodes.StrapCulls or TakeoffCodes.NailerCulls;
+        var spare = line.Code is TakeoffCodes.StrapCulls or TakeoffCodes.NailerCulls or TakeoffCodes.BulkheadFrameCulls;
         return Sum(rooms, (spare ? cut.Sticks.Where(s => sizes.Contains(s.Size)) : own)
             .SelectMany(s => s.Cuts).Select(c => (c.PieceId, (decimal)c.Length.Units)));
     }

@@ -17,6 +17,9 @@ public sealed record CutLumber(
 {
     /// <summary>How the straps are brought to a plane; null when no underside was read.</summary>
     public LevelledStraps? Levels { get; init; }
+
+    /// <summary>Breaks that neighbouring rows share, and those where a joint is better not: both only where the rows leave no choice.</summary>
+    public int UnwishedBreaks { get; init; }
 }
 
 /// <summary>One bought stick. A cut is of a run's piece (Run at least 0), or of nailer number Piece (Run −1), or of a scab (Run −2).</summary>
@@ -93,7 +96,7 @@ public sealed class LumberCut(FramedRoom room)
         nailers.AddRange((levels?.Sisters ?? []).SelectMany(s => NailerLines.InLengths(s, longestLedger)));
         var (ledgerSticks, ledgerResult) = Ledgers(nailers);
         return (new CutLumber(
-            runs, ways, nailers, sticks, ledgerSticks, Result("strapping", priced, cost, Math.Min(kinds.Count == _wish.Stock.Count && plan.LowerBound > 0 ? plan.LowerBound : RateBound(ways, sticks, priced), cost)), ledgerResult) { Levels = levels }, null, false);
+            runs, ways, nailers, sticks, ledgerSticks, Result("strapping", priced, cost, Math.Min(kinds.Count == _wish.Stock.Count && plan.LowerBound > 0 ? plan.LowerBound : RateBound(ways, sticks, priced), cost)), ledgerResult) { Levels = levels, UnwishedBreaks = plan.SharedBreaks + plan.PoorBreaks }, null, false);
     }
 
     public static string SizeName(StrappingWish wish) =>

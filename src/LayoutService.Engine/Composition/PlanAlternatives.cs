@@ -64,6 +64,11 @@ public static class PlanAlternatives
             var unit = board.Result.Unit;
             var (said, mine) = (Number(itsCost), Number(cost));
             var (length, mineLength) = (room.Say(layout.ButtLength), room.Say(sheets.ButtJointLength.Units));
+            if ((count, said, length) == (board.Sheets.Count, mine, mineLength))
+            {
+                return;
+            }
+
             found.Add(new Alternative(
                 Sentence.Of(
                     code,

@@ -83,6 +83,7 @@ public static class PlanWriter
             Takeoff = takeoff,
             WrittenSteps = new(() => WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, insulation, fixtures, boxes, partitions, survey.Room.Existing, survey.Strapping.Direct, room.SayCut)),
             Partitions = partitions,
+            Unwished = (chosen.Layout.Penalty, lumber.UnwishedBreaks),
             CheckWithin = (whole, cut, board) => CheckWriter.Write(room, strapping, board, boxes, cut, joists, whole, covers, obstructions, fixtures, insulation),
             PricedAlternatives = new(() => [.. PlanAlternatives.Of(boarded, chosen, board, sheets, bulkheads), .. FixtureShifts.Of(room, chosen, placed, fixtures, strapping)]),
         };

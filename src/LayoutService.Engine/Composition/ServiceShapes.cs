@@ -4,12 +4,9 @@ using LayoutService.Engine.Measures;
 
 namespace LayoutService.Engine.Composition;
 
-/// <summary>Where services lie in the working frame, and what of them a bulkhead covers.</summary>
+/// <summary>Places on services.</summary>
 public static class ServiceShapes
 {
-    public static Footprint Of(FramedRoom room, Service service) =>
-        Footprint.Of(service.Rings().Select(r => (IReadOnlyList<Uv>)[.. r.Select(room.Frame.In)]));
-
     /// <summary>Places on it: halfway along the middle leg of its path and then of the legs beside that, or the middle of its outline's corners.</summary>
     public static IEnumerable<Point> Places(Service service)
     {

@@ -76,7 +76,7 @@ public static class StockOnSite
         if (most is not null && kilograms > most.Value)
         {
             left.Add(new(id, Sentence.Of(
-                "stock_too_heavy", $"{id} weighs {Mass(survey, kilograms)}; this crew lifts {Mass(survey, most.Value)} at once.",
+                "stock_too_heavy", $"Stock {id} weighs {Mass(survey, kilograms)}; this crew lifts {Mass(survey, most.Value)} at once.",
                 ("stock", id), ("mass", Mass(survey, kilograms)), ("limit", Mass(survey, most.Value)))));
             return false;
         }
@@ -84,7 +84,7 @@ public static class StockOnSite
         if (survey.WayIn is { } way && !WayThrough.Admits(way, length, width, thickness))
         {
             left.Add(new(id, Sentence.Of(
-                "stock_does_not_get_in", $"{id}, {CutFindings.Say(length, survey.Units)} long, does not get through the passages and round the turn, nor through a window.",
+                "stock_does_not_get_in", $"Stock {id}, {CutFindings.Say(length, survey.Units)} long, does not get through the passages and round the turn, nor through a window.",
                 ("stock", id), ("length", CutFindings.Say(length, survey.Units)))));
             return false;
         }

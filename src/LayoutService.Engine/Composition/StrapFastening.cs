@@ -1,16 +1,28 @@
 using LayoutService.Engine.Ceilings;
+using LayoutService.Engine.Measures;
+using LayoutService.Engine.Takeoff;
 
 namespace LayoutService.Engine.Composition;
 
 /// <summary>How straps are fastened, in words. Common practice, no source.</summary>
 internal static class StrapFastening
 {
-    public static IReadOnlyList<Sentence> Usual { get; } =
-    [
-        Sentence.Of("two_per_crossing", "Two fasteners where a strap crosses a joist.", ("count", "2")),
-        Sentence.Of("four_per_joint", "Four fasteners where two strap ends meet on a joist, two in each end.", ("count", "4")),
-        Sentence.Of("fastener_choice", "Screw #8 × 2 in, or ring nail 2-1/4 in (57 mm)."),
-    ];
+    /// <summary>A 2-1/4 in ring nail, which holds where it reaches as far as the screw has to.</summary>
+    private static readonly Length RingNail = new(Length.PerInch / 4 * 9);
+
+    /// <summary>The screw is the one that the takeoff counts for a crossing without packing.</summary>
+    public static IReadOnlyList<Sentence> Of(FramedRoom room)
+    {
+        var (grip, through) = (RuleAllowances.Of(room.Survey).StrapScrewGrip, room.Survey.Strapping.Thickness + room.Survey.Room.Through);
+        var screw = room.Say(ScrewLengths.ForStrap(through, grip).Length.Units);
+        var nail = through + grip <= RingNail ? $", or ring nail {room.Say(RingNail.Units)}" : string.Empty;
+        return
+        [
+            Sentence.Of("two_per_crossing", "Two fasteners where a strap crosses a joist.", ("count", "2")),
+            Sentence.Of("four_per_joint", "Four fasteners where two strap ends meet on a joist, two in each end.", ("count", "4")),
+            Sentence.Of("fastener_choice", $"Screw #8 × {screw}{nail}: {room.Say(grip.Units)} in the joist; a longer screw where a strap is packed out, as the takeoff counts them.", ("screw", screw)),
+        ];
+    }
 
     /// <summary>How board is fastened that lies on no straps.</summary>
     public static IReadOnlyList<Sentence> Direct { get; } =

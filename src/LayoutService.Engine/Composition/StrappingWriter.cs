@@ -82,7 +82,7 @@ public sealed class StrappingWriter
             Spacers = [.. RowSpacers.Between(Pairs(), _chosen.Rules.Face)],
             Crossings = [.. LinesInOrder.SelectMany(l => Crossings(l).Concat(BlockCrossings(l)))],
             Scabs = Scabs(),
-            Fastening = _chosen.BoardRoom is null ? StrapFastening.Usual : StrapFastening.Direct,
+            Fastening = _chosen.BoardRoom is null ? StrapFastening.Of(_room) : StrapFastening.Direct,
             Plane = Plane(),
             WidestSpacing = widest?.SpacingBefore ?? Length.Zero,
             WidestSpacingRows = widest is null ? [] : [widest.Id],

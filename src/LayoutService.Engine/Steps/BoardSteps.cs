@@ -21,7 +21,7 @@ internal static class BoardSteps
             list.Add(
                 Sentence.Of(
                     "check-sheets",
-                    $"Lay out {StepList.Number(cut.Sheets.Count)} sheets by the sheet cut plan. Cut each piece just before it is hung, face up; "
+                    $"Lay out {StepList.Count(cut.Sheets.Count, "sheet")} by the sheet cut plan. Cut each piece just before it is hung, face up; "
                     + "keep each offcut that the plan uses again and write its next piece on it. Sizes in these steps run to the walls; the cut plan's are less the gap left there.",
                     ("sheets", StepList.Number(cut.Sheets.Count))),
                 cut.Sheets.Select(sheet => new Touch(TouchKinds.SheetStock, sheet.Id)));
@@ -69,7 +69,7 @@ internal static class BoardSteps
         list.Add(
             Sentence.Of(
                 "hang-course",
-                $"Course {course.Id}: hang {said}, in this order, long edges across the {trade.Carrier}s and butt ends on the middle of their {trade.Carrier}"
+                $"Course {course.Id}: hang {said}{(pieces.Count > 1 ? ", in this order" : string.Empty)}, long edges across the {trade.Carrier}s and butt ends on the middle of their {trade.Carrier}"
                 + $"{Backing(pieces)}. Two people and a lift; edges touch, none is forced.",
                 ("course", course.Id),
                 ("pieces", said)),
@@ -89,7 +89,8 @@ internal static class BoardSteps
 
     private static void MeasureAndHang(StepList list, Course course, BoardPiece piece, TradeText trade)
     {
-        var notes = string.Concat(piece.Notes.Select(note => $" {note.Text}"));
+        // one with holes was measured and cut before they were marked
+        var notes = string.Concat(piece.Notes.Where(note => piece.Cutouts.Count == 0 || note.Code != "measure_shape").Select(note => $" {note.Text}"));
         var measure = piece.Cutouts.Count > 0 ? $"hold {piece.Id} up to its place" : $"measure the place of {piece.Id} at both edges, about {trade.Cut(piece.Width)} × {trade.Cut(piece.Length)}, cut it to that";
         list.Add(
             Sentence.Of(
@@ -156,14 +157,17 @@ internal static class BoardSteps
                 sheets.Pieces.Where(piece => piece.Layer == sheets.Pieces.Max(p => p.Layer)).Select(Touched));
         }
 
-        var (butt, tapered) = (trade.Of(sheets.ButtJointLength), trade.Of(sheets.TaperedJointLength + sheets.CutEdgeJointLength));
+        var along = sheets.TaperedJointLength + sheets.CutEdgeJointLength;
+        var (butt, tapered) = (trade.Of(sheets.ButtJointLength), trade.Of(along));
         var face = sheets.Pieces.Max(piece => piece.Layer);
         list.Add(
             Sentence.Of(
                 "tape-and-finish",
                 // 10 °C for 48 h: NBC subsection 9.29.5.
-                "Keep the room at 10 °C (50 °F) or warmer from 48 hours before taping to 48 hours after. Tape the butt joints "
-                + $"({butt}), the joints {(trade.Direct ? "across" : "along")} the joists ({tapered}) and the angle at the walls; each coat dries before the next.",
+                "Keep the room at 10 °C (50 °F) or warmer from 48 hours before taping to 48 hours after. Tape "
+                + (sheets.ButtJointLength > Length.Zero ? $"the butt joints ({butt}), " : string.Empty)
+                + (along > Length.Zero ? $"the joints {(trade.Direct ? "across" : "along")} the joists ({tapered}), " : string.Empty)
+                + $"the angle at the walls{(bulkheads.Bulkheads.Count > 0 ? " and the joints and inside corners of the bulkheads" : string.Empty)}; each coat dries before the next.",
                 ("butt", butt),
                 ("along", tapered)),
             [.. sheets.Pieces.Where(piece => piece.Layer == face).Select(Touched),

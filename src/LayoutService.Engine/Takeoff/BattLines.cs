@@ -32,6 +32,6 @@ internal static class BattLines
         Packs = prices.StockPacks(TakeoffCodes.Batt, batt.Id, null, batt.PackSize, batt.PackPrice),
         KilogramsEach = facts.Masses.BattKilograms(batt.Thickness, batt.Width, batt.Length),
         CountedFrom = string.Create(
-            CultureInfo.InvariantCulture, $"{fills.Count} strips in {fills.DistinctBy(f => f.Bay).Count()} bays, offcuts reused; two layers from a split batt"),
+            CultureInfo.InvariantCulture, $"{fills.Count} strips in {fills.DistinctBy(f => f.Bay).Count()} bays, offcuts reused{(fills.Any(f => f.Split) ? "; two layers from a split batt" : string.Empty)}"),
     };
 }

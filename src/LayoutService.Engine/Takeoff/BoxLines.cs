@@ -1,4 +1,5 @@
 using System.Globalization;
+using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Measures;
 
@@ -29,7 +30,7 @@ internal static class BoxLines
                         ? prices.Packs(TakeoffCodes.BulkheadFrame, stock[0].StockId)
                         : prices.StockPacks(TakeoffCodes.BulkheadFrame, known.Id, known.Sku, known.PackSize, known.PackPrice),
                     KilogramsEach = section is { } cut ? facts.Masses.StickKilograms(cut.Thickness, cut.Face, stock[0].Length) : null,
-                    CountedFrom = $"{Number(stock.Count)} sticks in the cut plan",
+                    CountedFrom = $"{Number(stock.Count)} {(stock.Count == 1 ? "stick" : "sticks")} in the cut plan",
                 };
                 lines.Add((need, Ordering.Order(need, prices.Currency)));
             }
@@ -59,7 +60,7 @@ internal static class BoxLines
         var boxes = facts.Bulkheads.Bulkheads;
         var needs = new[]
         {
-            Count(facts, TakeoffCodes.BulkheadScrew, "Wood screw for bulkhead frames, to suit", Measure.Fastener, boxes.Sum(b => b.Members.Count) * 4, "two at each end of every member", prices.Waste("fasteners", facts.Allowances.FastenerWaste)),
+            Count(facts, TakeoffCodes.BulkheadScrew, "Wood screw for bulkhead frames, to suit", Measure.Fastener, boxes.Sum(b => Screws(facts, b)), "two at each end of every member, and of a rail or ledger that holds the frame two every 400 mm as well; on concrete: masonry-fastener", prices.Waste("fasteners", facts.Allowances.FastenerWaste)),
             Bead(facts),
             Run(facts, TakeoffCodes.ControlJoint, "Control joint trim for gypsum board", facts.Sheets.ControlJointLength, "lines where the joists change direction"),
             Run(facts, TakeoffCodes.Fireblocking, "Fireblocking where bulkheads meet walls and joist bays, as the code wants it", boxes.SelectMany(b => b.Fireblocking).Aggregate(Length.Zero, (sum, t) => sum + t.Length), "walls that bulkheads run along"),
@@ -69,6 +70,13 @@ internal static class BoxLines
             .Where(need => need.Counted > 0)
             .Select(need => Ordering.Order(need with { Packs = prices.Packs(need.Code, need.Id) }, prices.Currency))
             .ToList();
+    }
+
+    // what holds the frame is fastened like a ledger of the ceiling, the rest at its ends
+    private static int Screws(TakeoffFacts facts, Bulkhead box)
+    {
+        var backed = box.Backing.Select(b => b.MemberId).ToHashSet(StringComparer.Ordinal);
+        return box.Members.Where(m => !box.OnConcrete.Contains(m.Id)).Sum(m => backed.Contains(m.Id) ? FastenerLines.Along(facts.Allowances, m.Length) : 4);
     }
 
     private static Need Bead(TakeoffFacts facts)

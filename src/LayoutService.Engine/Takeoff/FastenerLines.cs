@@ -1,4 +1,5 @@
 using System.Globalization;
+using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Measures;
 using LayoutService.Engine.Strapping;
 
@@ -54,29 +55,33 @@ internal static class FastenerLines
     {
         var masonry = facts.Strapping.Nailers.Where(nailer => nailer.Masonry).ToList();
         var nailers = facts.Strapping.Nailers.Where(nailer => !nailer.Masonry).ToList();
-        yield return Of(TakeoffCodes.MasonryFastener, "Concrete screw for 2x4 ledgers and for nailers, as its maker says for this concrete", masonry, "ledgers and nailers on concrete");
-        yield return Of(TakeoffCodes.NailerFastener, "Fastener for ledgers, nailers and blocks, to suit what they are fastened to", nailers, "ledgers, nailers and blocks");
+        var boxed = facts.Bulkheads.Bulkheads.SelectMany(box => box.Members.Where(m => box.OnConcrete.Contains(m.Id))).ToList();
+        yield return Of(
+            TakeoffCodes.MasonryFastener, "Concrete screw for ledgers and nailers, as its maker says for this concrete",
+            masonry, "ledgers and nailers on concrete" + (boxed.Count > 0 ? ", those of bulkheads among them" : string.Empty), boxed);
+        yield return Of(TakeoffCodes.NailerFastener, "Fastener for ledgers, nailers and blocks, to suit what they are fastened to", nailers, "ledgers, nailers and blocks", []);
 
-        Need Of(string code, string what, List<Nailer> those, string counted) => new()
+        Need Of(string code, string what, List<Nailer> those, string counted, List<BulkheadMember> members) => new()
         {
             Code = code,
             Description = what,
             Measure = Measure.Fastener,
-            Counted = those.Sum(nailer => PerNailer(facts.Allowances, nailer)),
+            Counted = those.Sum(nailer => PerNailer(facts.Allowances, nailer)) + members.Sum(member => Along(facts.Allowances, member.Length)),
             KilogramsEach = null,
-            CountedFrom = $"{Number(those.Count)} {counted}",
+            CountedFrom = $"{Number(those.Count + members.Count)} {counted}",
         };
     }
 
     private static int PerNailer(Allowances allowances, Nailer nailer)
     {
-        if (nailer.Role == NailerRole.Block)
-        {
-            return allowances.FastenersPerBlock;
-        }
+        return nailer.Role == NailerRole.Block ? allowances.FastenersPerBlock : Along(allowances, nailer.Length);
+    }
 
+    /// <summary>Two at each end of a length and at every spacing between.</summary>
+    internal static int Along(Allowances allowances, Length length)
+    {
         var spacing = allowances.NailerFastenerSpacing.Units;
-        return 2 * (int)(((nailer.Length.Units + spacing - 1) / spacing) + 1);
+        return 2 * (int)(((length.Units + spacing - 1) / spacing) + 1);
     }
 
     /// <summary>Each layer of board has its own screws, as long as all the board under them asks for.</summary>

@@ -47,7 +47,7 @@ internal static class FinishLines
         // edges that show are beaded, not taped
         var beaded = facts.Sheets.WellBeads.Aggregate(facts.Sheets.EdgeBeadLength, (sum, bead) => sum + bead.Length);
         var length = FaceJoints(facts) + facts.Sheets.PerimeterLength - beaded
-            + facts.Bulkheads.Bulkheads.SelectMany(b => b.InsideCorners).Aggregate(Length.Zero, (sum, t) => sum + t.Length);
+            + facts.Bulkheads.Bulkheads.SelectMany(b => b.InsideCorners).Aggregate(BoxJoints(facts), (sum, t) => sum + t.Length);
         return new Need
         {
             Code = TakeoffCodes.JointTape,
@@ -57,9 +57,13 @@ internal static class FinishLines
             WasteFraction = prices.Waste("tape", facts.Allowances.TapeWaste),
             Packs = prices.Packs(TakeoffCodes.JointTape, null),
             KilogramsEach = facts.Masses.TapeGramsPerMetre / 1000m * (imperial ? 0.3048m : 1m),
-            CountedFrom = "butt, tapered and cut-edge joints of the face layer, and the angle at walls, posts and chimneys",
+            CountedFrom = "butt, tapered and cut-edge joints of the face layer, and the angle at walls, posts and chimneys"
+                + (facts.Bulkheads.Bulkheads.Count > 0 ? ", joints and inside corners of bulkheads" : string.Empty),
         };
     }
+
+    /// <summary>Joints between the boards of each bulkhead.</summary>
+    internal static Length BoxJoints(TakeoffFacts facts) => facts.Bulkheads.Bulkheads.Aggregate(Length.Zero, (sum, box) => sum + box.JointLength);
 
     /// <summary>Only the face layer is taped. With one layer that is every joint.</summary>
     private static Length FaceJoints(TakeoffFacts facts)

@@ -18,9 +18,9 @@ internal static class LabourLines
         }
 
         var straps = facts.Strapping.Rows.Sum(row => row.Pieces.Count);
-        var boards = facts.Sheets.Pieces.Count;
+        var boards = facts.Sheets.Pieces.Count + facts.Bulkheads.Bulkheads.Sum(box => box.Boards.Count);
         var imperial = facts.Units == UnitSystem.Imperial;
-        var joints = facts.Sheets.ButtJointLength + facts.Sheets.TaperedJointLength + facts.Sheets.CutEdgeJointLength;
+        var joints = facts.Sheets.ButtJointLength + facts.Sheets.TaperedJointLength + facts.Sheets.CutEdgeJointLength + FinishLines.BoxJoints(facts);
         var length = decimal.Round(imperial ? joints.Inches / 12m : joints.Millimetres / 1000m, 2);
         return
         [

@@ -135,7 +135,7 @@ internal static class BoxFrames
             // against another bulkhead nearly as deep there is no room for rungs, and a strip thinner than the wood beside a post has none
             var share = (rungs[i] + rungs[i - 1]) / 2 / Planes.Length(side);
             var between = new Uv(side.A.U + ((side.B.U - side.A.U) * share), side.A.V + ((side.B.V - side.A.V) * share));
-            if (rungs[i] - rungs[i - 1] > Spacing(plan.Room) + 12 && Neighbour(plan, box, between) is null && Deep(box, side, between))
+            if (rungs[i] - rungs[i - 1] > Spacing(plan.Room) + 12 && Neighbour(plan, box, between) is null && Deep(box, side, between) && !BoxJoints.InWay(plan, between))
             {
                 report.Fault("boxes.rungs", box.Id, $"rungs {rungs[i] - rungs[i - 1]:F1} mm apart");
             }

@@ -76,7 +76,8 @@ internal static class TakeoffLines
         perimeter += plan.Bulkheads.Sum(b => b.Json.Member("insideCornerLength").Length(plan.Room.Unit) ?? 0);
         // the layer that shows is taped; control joints are covered with trim, not with tape
         var joints = (plan.Seams.Where(s => s.Board.Layer == plan.Room.Sheets.Layers).Sum(s => s.Stretch.Length) / 2)
-            - (plan.Json.Member("sheets").Member("controlJointLength").Length(plan.Room.Unit) ?? 0);
+            - (plan.Json.Member("sheets").Member("controlJointLength").Length(plan.Room.Unit) ?? 0)
+            + plan.Bulkheads.Sum(BoxJoints.Length);
         foreach (var line in With(lines, "tape"))
         {
             var unit = line.Member("unitCode").Text() switch { "FOT" => 304.8, "MTR" => 1000, "INH" => 25.4, "MMT" => 1, _ => 0 };

@@ -10,6 +10,8 @@ public static class JobDamages
         new("leave a room's strap uncut", "job.lumber", a => Cuts(a, "stock") is { Count: > 1 } cuts && Drop(cuts)),
         new("leave a room's board uncut", "job.board", a => Cuts(a, "sheetStock") is { Count: > 1 } cuts && Drop(cuts)),
         new("saw more than the stick holds", "job.balance", a => Cuts(a, "stock") is { Count: > 0 } cuts && Set(cuts[0]!, "length", 99_999m)),
+        new("order a stick more than is cut", "job.sticks", a => a["takeoff"]!["lines"]!.AsArray().FirstOrDefault(l => l!["code"]!.GetValue<string>() == "strap") is { } line
+            && Set(line, "counted", line["counted"]!.GetValue<decimal>() + 1)),
         new("cut past the sheet", "job.sheetcuts.inside", a => Cuts(a, "sheetStock") is { Count: > 0 } cuts && Set(cuts[0]!, "x", 99_999m)),
         new("a room pays a cent more", "job.shares", a => a["rooms"]![0]!["share"] is JsonObject { Count: > 0 } share
             && share["amount"] is { } amount && Set(share, "amount", amount.GetValue<decimal>() + 0.01m)),

@@ -2,7 +2,7 @@
 # Mutation testing by sample, with dotnet-stryker 5.1.0: draws lines of code by lot and makes each small change that it knows on them, one at a
 # time; says how many the tests notice.
 #   tests/mutation/sample.sh engine [lines, 120] [seed, 1]      lines of src/LayoutService.Engine, by plans over HTTP, hand counts and the auditor
-#   tests/mutation/sample.sh rules  [lines, 120] [seed, 1]      lines of the validators of src/LayoutService.Api, by the tests of faults, limits and rules over HTTP
+#   tests/mutation/sample.sh rules  [lines, 120] [seed, 1]      lines of the validators of src/LayoutService.Api, by the tests of faults, limits, rules and orders over HTTP
 # Lines are drawn by lot in a copy, six of each file drawn (a file as likely as it has lines). The other files are marked as generated, so that the
 # tool leaves them as they are: with its switches in every file the tests run so slowly that a change seems noticed when the time is merely up.
 # A change that ends by the clock is told apart and not counted as noticed.
@@ -23,7 +23,7 @@ case $side in
     filter+='|FullyQualifiedName~MendedRooms|FullyQualifiedName~LayeredRooms|FullyQualifiedName~DirectRooms|FullyQualifiedName~OldCeilingRooms'
     filter+='|FullyQualifiedName~Every_random_room_is_planned' ;;
   rules) code=src/LayoutService.Api project=LayoutService.Api.csproj where='src/LayoutService.Api/*/Validation'
-    filter='FullyQualifiedName~RuleTests|FullyQualifiedName~PointerTests|FullyQualifiedName~HostileBody|FullyQualifiedName~LimitPairTests|FullyQualifiedName~LimitTests' ;;
+    filter='FullyQualifiedName~RuleTests|FullyQualifiedName~PointerTests|FullyQualifiedName~HostileBody|FullyQualifiedName~LimitPairTests|FullyQualifiedName~LimitTests|FullyQualifiedName~ShownRuleTests|FullyQualifiedName~Tests.Orders' ;;
 esac
 export AUDIT_ROOMS=${AUDIT_ROOMS:-40}
 copy=$(mktemp -d)

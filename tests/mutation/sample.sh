@@ -76,7 +76,7 @@ for path, file in sorted(report['files'].items()):
             row = change['location']['start']['line']
             print(f"{change['status']}: {path.split('/src/')[-1]} {row}: {change['mutatorName']}: {change.get('replacement', '').strip()[:80]} | {lines[row - 1].strip()[:140]}")
 total = sum(count.values())
-score = 100 * count['Killed'] / total
+score = 100 * count['Killed'] / max(1, total)
 print(f"{total} changes: " + ', '.join(f'{count[key]} {key}' for key in sorted(count)) + f'; noticed {score:.0f} %')
 sys.exit(score < least)
 PY

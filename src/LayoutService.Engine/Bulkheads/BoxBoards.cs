@@ -16,41 +16,41 @@ internal sealed class BoxBoards(FramedRoom room, BulkheadSolid solid, BulkheadRu
     // corners on whole units may make a board askew so many units longer than it is
     private const long Rounding = 4;
 
-    /// <summary>Length of the joints between boards of one face, of all faces so far.</summary>
-    public long FaceJoints { get; private set; }
-
     /// <summary>Length of the joints between underside boards: what their edges come to beyond the outline.</summary>
     public long UndersideJoints(IEnumerable<PlannedBoard> boards) => Math.Max(0, (long)Math.Round(
         (boards.Where(b => b.Face == BoardFace.Underside).Sum(b => Around(b.Outline)) - solid.Footprint.Patches.SelectMany(p => p.Loops).Sum(Around)) / 2));
 
     private static double Around(IReadOnlyList<Uv> ring) => ring.Select((corner, i) => Rings.DistanceBetween(corner, ring[(i + 1) % ring.Count])).Sum();
 
-    public IEnumerable<PlannedBoard> Faces(Side side, IReadOnlyList<double> rungs)
+    /// <summary>The boards of a face, and the length of the joints between them.</summary>
+    public (IReadOnlyList<PlannedBoard> Boards, long Joints) Faces(Side side, IReadOnlyList<double> rungs)
     {
         var height = FaceHeight(side);
         if (height <= 0)
         {
-            yield break;
+            return ([], 0);
         }
 
         var stops = Stops(0, side.Length, rungs, rules.SheetLength);
         var strips = (int)((height + rules.SheetWidth - 1) / rules.SheetWidth);
-        FaceJoints += ((stops.Count - 2) * height) + (long)((strips - 1) * side.Length);
+        var boards = new List<PlannedBoard>();
         for (var k = 0; k + 1 < stops.Count; k++)
         {
             var length = Whole((long)Math.Round(stops[k + 1] - stops[k]), rules.SheetLength);
             for (var s = 0; s < strips; s++)
             {
                 var width = (height * (s + 1) / strips) - (height * s / strips);
-                yield return new PlannedBoard(
+                boards.Add(new PlannedBoard(
                     BoardFace.Face,
                     [side.At(stops[k], 0), side.At(stops[k + 1], 0)],
                     width,
                     length,
                     (double)width * length,
-                    Screws(width, length, rungs.Count(r => stops[k] <= r && r <= stops[k + 1])));
+                    Screws(width, length, rungs.Count(r => stops[k] <= r && r <= stops[k + 1]))));
             }
         }
+
+        return (boards, ((stops.Count - 2) * height) + (long)((strips - 1) * side.Length));
     }
 
     public long FaceHeight(Side side) => side.Kind == SideKind.Step

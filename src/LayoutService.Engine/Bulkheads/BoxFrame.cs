@@ -93,11 +93,10 @@ internal sealed class BoxFrame(FramedRoom room, BulkheadSolid solid, BulkheadRul
     {
         var ways = new ServiceWays(room, side, from, to, solid.Top, Thick).Of();
         var places = Places(side, from + (Thick / 2.0), to - (Thick / 2.0));
-        places = [.. places.Where(at => !ways.Any(w => w.Meets(at))).Concat(ways.SelectMany(w => w.Posts(from, to))).Distinct().Order()];
+        places = [.. places.Where(at => !ways.Exists(w => w.Meets(at))).Concat(ways.SelectMany(w => w.Posts(from, to))).Distinct().Order()];
         var below = RailJoints.Of(places, from, to, cut, Longest, []);
-        var tops = ServiceWays.Between(ways, from, to).Where(s => s.To - s.From >= 2 * Thick).ToList();
         var rungs = places.Concat(below).ToList();
-        foreach (var (start, end) in tops)
+        foreach (var (start, end) in ServiceWays.Between(ways, from, to).Where(s => s.To - s.From >= 2 * Thick))
         {
             var whole = start == from && end == to ? cut : end - start + ((cut - (to - from)) / 2);
             var (held, blocks) = backing.Of(side, start, end, solid);
@@ -109,7 +108,7 @@ internal sealed class BoxFrame(FramedRoom room, BulkheadSolid solid, BulkheadRul
         }
 
         Level(MemberRole.Rail, side, from, to, cut, solid.FrameBottom, null, below);
-        foreach (var at in rungs.Distinct().Order().Where(at => !ways.Any(w => w.Meets(at))))
+        foreach (var at in rungs.Distinct().Order().Where(at => !ways.Exists(w => w.Meets(at))))
         {
             Rung(side, at, solid.Top + Thick);
         }
@@ -119,7 +118,7 @@ internal sealed class BoxFrame(FramedRoom room, BulkheadSolid solid, BulkheadRul
         {
             var (start, end) = (Math.Max(from, way.From), Math.Min(to, way.To));
             Level(MemberRole.Rail, side, start, end, end - start, way.Bottom + Thick, null);
-            var spaces = Math.Max(1, (int)Math.Ceiling((end - start) / (rules.RungSpacing - room.GridStep)));
+            var spaces = Spaces(end - start);
             for (var k = 1; k < spaces; k++)
             {
                 var at = start + ((end - start) * k / spaces);
@@ -144,11 +143,13 @@ internal sealed class BoxFrame(FramedRoom room, BulkheadSolid solid, BulkheadRul
     // rungs at both ends and evenly between
     private List<double> Places(Side side, double first, double last)
     {
-        var spaces = Math.Max(1, (int)Math.Ceiling((last - first) / (rules.RungSpacing - room.GridStep)));
+        var spaces = Spaces(last - first);
         var start = Axis.Along((side.From.U, side.From.V), side.Along);
         return [.. Enumerable.Range(0, spaces + 1).Select(k => first + ((last - first) * k / spaces))
             .Select((even, k) => k == 0 || k == spaces ? even : Axis.Snapped(room, start + even, side.Along) - start)];
     }
+
+    private int Spaces(double length) => Math.Max(1, (int)Math.Ceiling(length / (rules.RungSpacing - room.GridStep)));
 
     // one block serves both rails of a box where they run in one bay: in the same place it is the same, and two never lie in each other
     private int Block(PlannedMember block)

@@ -34,10 +34,13 @@ public static class BulkheadPlanner
         }
 
         var pieces = new List<PlannedBoard>();
+        var joints = 0L;
         // a face too short for a ladder is boarded all the same
         foreach (var side in loops.SelectMany(l => l).Where(s => s.Boarded))
         {
-            pieces.AddRange(boards.Faces(side, frame.Rungs.GetValueOrDefault(side) ?? []));
+            var (face, between) = boards.Faces(side, frame.Rungs.GetValueOrDefault(side) ?? []);
+            pieces.AddRange(face);
+            joints += between;
         }
 
         foreach (var part in parts.Parts(solid.Footprint))
@@ -54,6 +57,6 @@ public static class BulkheadPlanner
             trim.Beads,
             trim.InsideCorners,
             trim.Fireblocking,
-            boards.FaceJoints + boards.UndersideJoints(pieces));
+            joints + boards.UndersideJoints(pieces));
     }
 }

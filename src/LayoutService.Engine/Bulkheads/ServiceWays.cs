@@ -28,7 +28,7 @@ internal sealed class ServiceWays(FramedRoom room, Side side, double from, doubl
         var found = new List<ServiceWay>();
         foreach (var service in (room.Survey.Services ?? []).Where(s => s.Bottom.Units > top && s.Top.Units - s.Clearance.Units < top + thick))
         {
-            var inside = new InsideStretches(room.Of(service));
+            var inside = new InsideStretches(service.In(room.Frame));
             var stretches = new[] { side.Outer, (side.Outer + side.Inner) / 2.0, side.Inner }
                 .SelectMany(inward => inside.Of(side.At(from, inward), side.At(to, inward)))
                 .ToList();
@@ -42,11 +42,11 @@ internal sealed class ServiceWays(FramedRoom room, Side side, double from, doubl
         return Joined(found);
     }
 
-    /// <summary>What of a line lies between them.</summary>
+    /// <summary>What of a line lies between them; they are in order along it.</summary>
     public static IEnumerable<(double From, double To)> Between(IEnumerable<ServiceWay> ways, double from, double to)
     {
         var at = from;
-        foreach (var way in ways.OrderBy(w => w.From))
+        foreach (var way in ways)
         {
             if (way.From > at)
             {

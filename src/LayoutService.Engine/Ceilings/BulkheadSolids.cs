@@ -134,8 +134,7 @@ public static class BulkheadSolids
         var all = Footprint.Of([]);
         foreach (var service in hidden)
         {
-            var covers = Footprint.Of(service.Rings().Select(r => (IReadOnlyList<Uv>)[.. r.Select(frame.In)]));
-            all = all.Plus(covers.Grown(Clearance(survey.Units, service) + survey.Sheets.Thickness.Units + wish.Frame.Face.Units));
+            all = all.Plus(service.In(frame).Grown(Clearance(survey.Units, service) + survey.Sheets.Thickness.Units + wish.Frame.Face.Units));
         }
 
         return all;

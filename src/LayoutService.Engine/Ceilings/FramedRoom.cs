@@ -132,9 +132,6 @@ public sealed class FramedRoom
         ? TapeText.Imperial(size, TapeRounding.Down)
         : TapeText.Metric(size, TapeRounding.Down);
 
-    /// <summary>Where a service lies, seen from above, in the working frame.</summary>
-    public Footprint Of(Service service) => Footprint.Of(service.Rings().Select(r => (IReadOnlyList<Uv>)[.. r.Select(Frame.In)]));
-
     /// <summary>The bulkhead whose underside this fixture is let into, or null when it is in the ceiling.</summary>
     public BulkheadSolid? HostOf(FixtureWish wish)
     {

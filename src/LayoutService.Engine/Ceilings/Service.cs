@@ -59,4 +59,7 @@ public sealed record Service
     /// </summary>
     public IReadOnlyList<IReadOnlyList<Point>> Rings(Length grow = default) =>
         Outline is not null ? [Outline] : PathStrips.Of(Path!, new Length((Width!.Value.Units / 2) + grow.Units));
+
+    /// <summary>What it covers, seen from above, in the working frame.</summary>
+    public Footprint In(PlanFrame frame) => Footprint.Of(Rings().Select(ring => (IReadOnlyList<Uv>)[.. ring.Select(frame.In)]));
 }

@@ -276,11 +276,8 @@ public sealed class CeilingSearch
     private (int, long, long, int) First(ChosenCeiling made) => (
         made.Layout.Division.Holes.Firm, made.Layout.Division.Slivers, made.Layout.Penalty, PostsCut(made) + HoleRows.Met(_room.KeepOuts.Firm, _rules, made.Lines));
 
-    private (int, long, long, int, long, int, long, int, int) Key(ChosenCeiling made) => (
-        made.Layout.Division.Holes.Firm,
-        made.Layout.Division.Slivers,
-        made.Layout.Penalty,
-        PostsCut(made) + HoleRows.Met(_room.KeepOuts.Firm, _rules, made.Lines),
+    private ((int, long, long, int) First, long, int, long, int, int) Key(ChosenCeiling made) => (
+        First(made),
         made.Layout.Cost,
         made.Layout.Division.Holes.Soft + HoleRows.Met(_room.KeepOuts.Soft, _rules, made.Lines),
         made.Layout.Division.Narrow,

@@ -1,3 +1,4 @@
+using LayoutService.Engine.Bulkheads;
 using LayoutService.Engine.Ceilings;
 using LayoutService.Engine.Cutting;
 using LayoutService.Engine.Measures;
@@ -12,8 +13,15 @@ public sealed record CutBoard(IReadOnlyList<(SheetStock Stock, SheetUse Use)> Sh
 public static class BoardCut
 {
     /// <summary>The boards of bulkheads as the cutter wants them: no edge of theirs has to be the factory's, and they may be turned.</summary>
-    public static IEnumerable<SheetWanted> OfBulkheads(CutBulkheads bulkheads) =>
-        bulkheads.Boards.Select(b => new SheetWanted(b.Width, b.Length, FactoryEdges.None, true));
+    public static IEnumerable<SheetWanted> OfBulkheads(IEnumerable<PlannedBoard> boards) =>
+        boards.Select(b => new SheetWanted(b.Width, b.Length, FactoryEdges.None, true));
+
+    /// <summary>A layout's pieces and the bulkheads' boards, to be cut together.</summary>
+    public static SheetProblem Problem(FramedRoom room, Sheets.SheetLayout layout, IEnumerable<SheetWanted> bulkheads, IReadOnlyList<SheetKind> stock) => new()
+    {
+        Wanted = [.. LayoutCosting.Wanted(room, layout).Select(b => new SheetWanted(b.Width, b.Length, (FactoryEdges)b.FactoryEdges)), .. bulkheads],
+        Stock = stock,
+    };
 
     public static (CutBoard? Cut, Finding? Obstacle) Of(FramedRoom room, IReadOnlyList<BoardPart> parts, CutBulkheads bulkheads)
     {
@@ -26,7 +34,7 @@ public static class BoardCut
                 Wanted =
                 [
                     .. parts.Select(p => new SheetWanted(p.CutWidth, p.CutLength, (FactoryEdges)p.FactoryEdges)),
-                    .. OfBulkheads(bulkheads),
+                    .. OfBulkheads(bulkheads.Boards),
                 ],
                 Stock = pricing.Kinds(),
             },

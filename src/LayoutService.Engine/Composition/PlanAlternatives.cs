@@ -89,16 +89,7 @@ public static class PlanAlternatives
 
     private static (decimal Cost, int Sheets) Cut(FramedRoom room, SheetLayout layout, CutBulkheads bulkheads, StockPrices prices)
     {
-        var wanted = LayoutCosting.Wanted(room, layout);
-        var problem = new SheetProblem
-        {
-            Wanted =
-            [
-                .. wanted.Select(b => new SheetWanted(b.Width, b.Length, (FactoryEdges)b.FactoryEdges)),
-                .. BoardCut.OfBulkheads(bulkheads),
-            ],
-            Stock = new SheetPricing(room.Survey.Sheets, prices).Kinds(),
-        };
+        var problem = BoardCut.Problem(room, layout, BoardCut.OfBulkheads(bulkheads.Boards), new SheetPricing(room.Survey.Sheets, prices).Kinds());
         return SheetCutter.Count(problem) is { } cut ? (cut.Cost / prices.PerUnit(room.Survey.Units), cut.Sheets) : (0, 0);
     }
 }

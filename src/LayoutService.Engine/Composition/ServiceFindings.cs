@@ -34,7 +34,7 @@ public static class ServiceFindings
     private static ServiceCover Cover(FramedRoom room, Service service)
     {
         // what of it is in a post or a chimney is nobody's to cover
-        var shape = room.Of(service).Meet(Footprint.Of([[.. room.Outline]])).Minus(Footprint.Of(room.OpeningRings));
+        var shape = service.In(room.Frame).Meet(Footprint.Of([[.. room.Outline]])).Minus(Footprint.Of(room.OpeningRings));
         var over = room.Solids.Where(s => !s.Wish.BoardedAbove && !s.Footprint.Meet(shape).Empty).ToList();
         var left = over.Aggregate(shape, (rest, s) => rest.Minus(s.Footprint));
         var bare = left.Area > 1e-4 * Math.Max(1, shape.Area);

@@ -1,5 +1,5 @@
 using LayoutService.Engine.Ceilings;
-using LayoutService.Engine.Measures;
+using LayoutService.Engine.Standards;
 using LayoutService.Engine.Takeoff;
 
 namespace LayoutService.Engine.Composition;
@@ -7,15 +7,14 @@ namespace LayoutService.Engine.Composition;
 /// <summary>How straps are fastened, in words. Common practice, no source.</summary>
 internal static class StrapFastening
 {
-    /// <summary>A 2-1/4 in ring nail, which holds where it reaches as far as the screw has to.</summary>
-    private static readonly Length RingNail = new(Length.PerInch / 4 * 9);
-
     /// <summary>The screw is the one that the takeoff counts for a crossing without packing.</summary>
     public static IReadOnlyList<Sentence> Of(FramedRoom room)
     {
         var (grip, through) = (RuleAllowances.Of(room.Survey).StrapScrewGrip, room.Survey.Strapping.Thickness + room.Survey.Room.Through);
         var screw = room.Say(ScrewLengths.ForStrap(through, grip).Length.Units);
-        var nail = through + grip <= RingNail ? $", or ring nail {room.Say(RingNail.Units)}" : string.Empty;
+        // NBC 2020, Table 9.23.3.4; it holds where it reaches as far as the screw has to
+        var ringNail = new RuleBook(PublishedTables.Current, room.Survey.Ruleset, room.Survey.RuleOverrides).Limit("strap-nail-default", room.Survey.Units == UnitSystem.Imperial).Value.Length;
+        var nail = through + grip <= ringNail ? $", or ring nail {room.Say(ringNail.Units)}" : string.Empty;
         return
         [
             Sentence.Of("two_per_crossing", "Two fasteners where a strap crosses a joist.", ("count", "2")),

@@ -21,7 +21,7 @@ internal static class TrueCosts
             return null;
         }
 
-        var boards = room.Solids.Count == 0 ? [] : BulkheadCut.Boards(room, chosen).Select(b => new SheetWanted(b.Width, b.Length, FactoryEdges.None, true)).ToList();
+        var boards = room.Solids.Count == 0 ? [] : BoardCut.OfBulkheads(BulkheadCut.Boards(room, chosen)).ToList();
         var kinds = new SheetPricing(room.Survey.Sheets, prices).Kinds();
         var seen = new HashSet<SheetLayout>(ReferenceEqualityComparer.Instance);
         var taste = room.Survey.Sheets.ButtCostPerMetre > 0 || room.Survey.Sheets.TaperedCostPerMetre > 0;
@@ -42,12 +42,7 @@ internal static class TrueCosts
         ((long Cost, long Butts, int Count) Ranked, long Sheets) Key(ChosenCeiling ceiling)
         {
             var layout = ceiling.Layout;
-            var problem = new SheetProblem
-            {
-                Wanted = [.. LayoutCosting.Wanted(room, layout).Select(b => new SheetWanted(b.Width, b.Length, (FactoryEdges)b.FactoryEdges)), .. boards],
-                Stock = kinds,
-            };
-            var cut = SheetCutter.Solve(problem, SheetCutter.QuickSteps);
+            var cut = SheetCutter.Solve(BoardCut.Problem(room, layout, boards, kinds), SheetCutter.QuickSteps);
             var sheets = cut.Unplaced.Count == 0 ? cut.Cost : layout.SheetCost;
             return ((layout.Cost - layout.SheetCost + sheets, layout.ButtLength, layout.ButtCount), sheets);
         }

@@ -21,7 +21,7 @@ internal static class BoardSteps
             list.Add(
                 Sentence.Of(
                     "check-sheets",
-                    $"Lay out {StepList.Count(cut.Sheets.Count, "sheet")} by the sheet cut plan. Cut each piece just before it is hung, face up; "
+                    $"Lay out {Counted.Of(cut.Sheets.Count, "sheet")} by the sheet cut plan. Cut each piece just before it is hung, face up; "
                     + "keep each offcut that the plan uses again and write its next piece on it. Sizes in these steps run to the walls; the cut plan's are less the gap left there.",
                     ("sheets", StepList.Number(cut.Sheets.Count))),
                 cut.Sheets.Select(sheet => new Touch(TouchKinds.SheetStock, sheet.Id)));

@@ -17,9 +17,6 @@ internal sealed class StepList
 
     public static string Number(int count) => count.ToString(CultureInfo.InvariantCulture);
 
-    /// <summary>Such as <c>1 sheet</c>, <c>3 sheets</c>.</summary>
-    public static string Count(int count, string one) => $"{Number(count)} {one}{(count == 1 ? string.Empty : "s")}";
-
     public static string Names(IEnumerable<string> ids) => string.Join(", ", ids);
 
     private void Add(Sentence sentence, IEnumerable<Touch> touches, bool hold) =>

@@ -30,7 +30,7 @@ internal static class BoxLines
                         ? prices.Packs(TakeoffCodes.BulkheadFrame, stock[0].StockId)
                         : prices.StockPacks(TakeoffCodes.BulkheadFrame, known.Id, known.Sku, known.PackSize, known.PackPrice),
                     KilogramsEach = section is { } cut ? facts.Masses.StickKilograms(cut.Thickness, cut.Face, stock[0].Length) : null,
-                    CountedFrom = $"{Number(stock.Count)} {(stock.Count == 1 ? "stick" : "sticks")} in the cut plan",
+                    CountedFrom = $"{Measures.Counted.Of(stock.Count, "stick")} in the cut plan",
                 };
                 lines.Add((need, Ordering.Order(need, prices.Currency)));
             }

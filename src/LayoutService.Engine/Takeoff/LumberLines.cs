@@ -106,6 +106,6 @@ internal static class LumberLines
         var board = LumberSections.BoardFeet(stick.Size, stick.Length.Inches / 12m, count);
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{count} {(count == 1 ? "stick" : "sticks")} in the cut plan{(board is null ? string.Empty : $", {board:0.##} board feet")}");
+            $"{Measures.Counted.Of(count, "stick")} in the cut plan{(board is null ? string.Empty : $", {board:0.##} board feet")}");
     }
 }

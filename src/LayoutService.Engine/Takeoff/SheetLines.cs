@@ -32,7 +32,7 @@ internal static class SheetLines
                 ? prices.Packs(TakeoffCodes.Sheet, first.StockId)
                 : prices.StockPacks(TakeoffCodes.Sheet, stock.Id, stock.Sku, stock.PackSize, stock.PackPrice),
             KilogramsEach = facts.Masses.SheetKilograms(wish.Type, wish.Thickness, first.Width, first.Length),
-            CountedFrom = string.Create(CultureInfo.InvariantCulture, $"{sheets.Count} {(sheets.Count == 1 ? "sheet" : "sheets")} in the cut plan"),
+            CountedFrom = $"{Measures.Counted.Of(sheets.Count, "sheet")} in the cut plan",
         };
     }
 }

@@ -109,7 +109,9 @@ internal static class BoxCovers
         var lines = plan.Json.Member("takeoff").Member("lines").Items().ToList();
         double Counted(string code) => lines.Where(l => l.Member("code").Text() == code).Sum(l => l.Member("counted").Double() ?? 0);
         var run = plan.Room.Imperial ? 304.8 : 1000;
-        var screws = plan.Bulkheads.Sum(b => b.Members.Sum(m => Screws(plan, b, m)));
+        var concrete = plan.Room.Json.Member("room").Member("walls").Items().Where(w => w.Member("kind").Text() == "concrete").Select(w => $"W{w.Member("edge").Decimal() + 1}").ToHashSet();
+        var spacing = plan.Room.Json.Member("rules").Items().Where(r => r.Member("id").Text() == "nailer-fastener-spacing").Select(r => r.Member("value").Length(unit)).FirstOrDefault() ?? 400;
+        var screws = plan.Bulkheads.Sum(b => b.Members.Sum(m => Screws(b, m, concrete, spacing)));
         if (lines.Count > 0 && (Counted("bulkhead-screw") != screws
             || Math.Abs((Counted("corner-bead") * run) - plan.Bulkheads.Sum(b => b.BeadLength) - WellEdges.Shown(plan) - OpenEdges.Length(plan)) > 0.01 * run))
         {
@@ -128,7 +130,7 @@ internal static class BoxCovers
     }
 
     // two at each end; what holds the frame two every 400 mm as well, into concrete another kind
-    private static int Screws(GivenPlan plan, GivenBulkhead box, GivenMember member)
+    private static int Screws(GivenBulkhead box, GivenMember member, HashSet<string> concrete, double spacing)
     {
         var held = box.Backing.Where(b => b.MemberId == member.Id).ToList();
         if (held.Count == 0)
@@ -136,12 +138,8 @@ internal static class BoxCovers
             return 4;
         }
 
-        var concrete = plan.Room.Json.Member("room").Member("walls").Items().Where(w => w.Member("kind").Text() == "concrete").Select(w => $"W{w.Member("edge").Decimal() + 1}").ToHashSet();
         return held[0].Kind == "wall" && held[0].Of.Count > 0 && held[0].Of.All(concrete.Contains)
             ? 0
-            : 2 * (int)(Math.Ceiling(Math.Round(member.Length / Spacing(plan), 6)) + 1);
+            : 2 * (int)(Math.Ceiling(Math.Round(member.Length / spacing, 6)) + 1);
     }
-
-    private static double Spacing(GivenPlan plan) =>
-        plan.Room.Json.Member("rules").Items().Where(r => r.Member("id").Text() == "nailer-fastener-spacing").Select(r => r.Member("value").Length(plan.Room.Unit)).FirstOrDefault() ?? 400;
 }

@@ -100,7 +100,7 @@ internal static class BoxFrames
             }
 
             var role = plan.Room.Floor.Walls.Any(w => w.Distance(middle) < Close && !plan.Room.IsOpen(middle)) ? "ledger" : "rail";
-            if (!box.Members.Any(m => m.Role == role && new Wall(0, m.From, m.To).Distance(middle) < 80))
+            if (!box.Members.Any(m => m.Role == role && m.Line.Distance(middle) < 80))
             {
                 report.Fault("boxes.sides", box.Id, $"no {role} along the side through {middle.U:F0}, {middle.V:F0}");
             }
@@ -145,7 +145,7 @@ internal static class BoxFrames
     // no place of the underside lies further than half the spacing from the edge of 38 mm wood
     private static void Carried(GivenPlan plan, GivenBulkhead box, AuditReport report)
     {
-        var wood = box.Members.Where(m => m.Role != "rung" && Math.Abs(m.Bottom - box.FrameBottom) < 0.01).Select(m => new Wall(0, m.From, m.To)).ToList();
+        var wood = box.Members.Where(m => m.Role != "rung" && Math.Abs(m.Bottom - box.FrameBottom) < 0.01).Select(m => m.Line).ToList();
         var around = box.Footprint.EnvelopeInternal;
         for (var u = around.MinX + 37; u < around.MaxX; u += 97)
         {

@@ -59,7 +59,7 @@ internal static class BoxJoints
     private static void Ends(GivenBulkhead box, AuditReport report)
     {
         var wood = box.Members.Where(m => m.Role is "rail" or "ledger" or "tie" && Math.Abs(m.Bottom - box.FrameBottom) < 0.01).ToList();
-        var ties = wood.Where(m => m.Role == "tie").Select(m => new Wall(0, m.From, m.To)).ToList();
+        var ties = wood.Where(m => m.Role == "tie").Select(m => m.Line).ToList();
         var boards = box.Boards.Where(b => !b.IsFace).Select(b => (b.Id, Border: Planes.Polygon([b.Outline]).Shell)).ToList();
         for (var i = 0; i < boards.Count; i++)
         {
@@ -78,7 +78,7 @@ internal static class BoxJoints
                     bool On(double share)
                     {
                         var place = new Uv(edge.A.U + ((edge.B.U - edge.A.U) * share), edge.A.V + ((edge.B.V - edge.A.V) * share));
-                        return wood.Any(m => new Wall(0, m.From, m.To).Distance(place) < (box.Face / 2) - Least);
+                        return wood.Any(m => m.Line.Distance(place) < (box.Face / 2) - Least);
                     }
                 }
             }
@@ -115,13 +115,13 @@ internal static class BoxJoints
     private static void Rails(GivenPlan plan, GivenBulkhead box, AuditReport report)
     {
         var rungs = box.Members.Where(m => m.Role == "rung").Select(m => m.From).ToList();
-        var rails = box.Members.Where(m => m.Role == "rail" && rungs.Exists(r => new Wall(0, m.From, m.To).Distance(r) < 5)).ToList();
+        var rails = box.Members.Where(m => m.Role == "rail" && rungs.Exists(r => m.Line.Distance(r) < 5)).ToList();
         for (var i = 0; i < rails.Count; i++)
         {
             for (var k = i + 1; k < rails.Count; k++)
             {
                 // in the way of a service there is none
-                if (Math.Abs(rails[i].Bottom - rails[k].Bottom) < 0.01 && Meet(new Wall(0, rails[i].From, rails[i].To), new Wall(0, rails[k].From, rails[k].To)) is { } at
+                if (Math.Abs(rails[i].Bottom - rails[k].Bottom) < 0.01 && Meet(rails[i].Line, rails[k].Line) is { } at
                     && !rungs.Exists(r => Planes.Apart(r, at) < (box.Face / 2) + 1) && !InWay(plan, at))
                 {
                     report.Fault("boxes.joints", rails[i].Id, $"is jointed to {rails[k].Id} at {at} where no rung stands");
@@ -154,7 +154,7 @@ internal static class BoxJoints
         {
             var unit = plan.Room.Unit;
             var (top, bottom) = (service.Member("top").Length(unit) ?? 0, service.Member("bottom").Length(unit) ?? 0);
-            var shape = Shape(plan, service).Grown(-8);
+            var shape = BoxSolids.Shape(service, plan.Room).Grown(-8);
             foreach (var member in box.Members.Where(m => m.Role != "blocking" && m.Top + 2 < bottom && top < m.Bottom - 2))
             {
                 var wood = member.Drawn > 0.01 ? Planes.Strip([member.From, member.To], (box.Face / 2) - 2) : Planes.Point(member.From).Grown(17);
@@ -168,9 +168,5 @@ internal static class BoxJoints
 
     /// <summary>True where a service goes through, with its clearance and a rung's width beside it.</summary>
     public static bool InWay(GivenPlan plan, Uv at) => plan.Room.Json.Member("services").Items()
-        .Any(s => Shape(plan, s).Distance(Planes.Point(at)) < (s.Member("clearance").Length(plan.Room.Unit) ?? 25.4) + 38.2);
-
-    private static Geometry Shape(GivenPlan plan, JsonElement service) => service.Member("path") is { ValueKind: JsonValueKind.Array } path
-        ? Planes.Strip(path.EnumerateArray().Select(plan.Room.Place), (service.Member("width").Length(plan.Room.Unit) ?? 0) / 2)
-        : Planes.Polygon([[.. service.Member("outline").Items().Select(plan.Room.Place)]]);
+        .Any(s => BoxSolids.Shape(s, plan.Room).Distance(Planes.Point(at)) < (s.Member("clearance").Length(plan.Room.Unit) ?? 25.4) + 38.2);
 }

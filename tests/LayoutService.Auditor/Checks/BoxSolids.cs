@@ -154,7 +154,7 @@ internal static class BoxSolids
         return plan.Room.Json.Member("services").Items().Where(s => ids.Contains(s.Member("id").Text()));
     }
 
-    private static Geometry Shape(JsonElement service, AskedRoom room) => service.Member("path") is { } path
+    internal static Geometry Shape(JsonElement service, AskedRoom room) => service.Member("path") is { } path
         ? Planes.Strip(path.EnumerateArray().Select(room.Place), (service.Member("width").Length(room.Unit) ?? 0) / 2)
         : Planes.Polygon([room.Points(service.GetProperty("outline"))]);
 

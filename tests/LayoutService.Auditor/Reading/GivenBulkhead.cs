@@ -85,6 +85,9 @@ public sealed class GivenMember
 
     public Uv Middle => new((From.U + To.U) / 2, (From.V + To.V) / 2);
     public double Drawn => Planes.Apart(From, To);
+
+    /// <summary>Its centre line in plan.</summary>
+    public Wall Line => new(0, From, To);
 }
 
 /// <summary>One piece of a bulkhead's board: a face as its line, an underside as its ring.</summary>

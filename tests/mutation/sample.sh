@@ -23,7 +23,7 @@ case $side in
     filter+='|FullyQualifiedName~MendedRooms|FullyQualifiedName~LayeredRooms|FullyQualifiedName~DirectRooms|FullyQualifiedName~OldCeilingRooms'
     filter+='|FullyQualifiedName~Every_random_room_is_planned' ;;
   rules) code=src/LayoutService.Api project=LayoutService.Api.csproj where='src/LayoutService.Api/*/Validation'
-    filter='FullyQualifiedName~RuleTests|FullyQualifiedName~PointerTests|FullyQualifiedName~HostileBody|FullyQualifiedName~LimitPairTests|FullyQualifiedName~LimitTests|FullyQualifiedName~ShownRuleTests|FullyQualifiedName~Tests.Orders' ;;
+    filter='FullyQualifiedName~RuleTests|FullyQualifiedName~PointerTests|FullyQualifiedName~HostileBody|FullyQualifiedName~LimitPairTests|FullyQualifiedName~LimitTests|FullyQualifiedName~Tests.Contract|FullyQualifiedName~Tests.Orders' ;;
 esac
 export AUDIT_ROOMS=${AUDIT_ROOMS:-40}
 copy=$(mktemp -d)

@@ -58,6 +58,9 @@ public sealed record Survey
     /// <summary>Stock that way in and crew keep from the plan. Set by the engine, never by a caller.</summary>
     public IReadOnlyList<StockLeftOut> LeftOut { get; init; } = [];
 
+    /// <summary>A thorough search was asked for and given up, and this is quick effort instead. Set by the engine, never by a caller.</summary>
+    public bool SearchGivenUp { get; init; }
+
     /// <summary>From the underside of the joists down to the back of the ceiling's board: an old ceiling that stays, and the straps.</summary>
     public Length JoistToBoard => Room.Through + Strapping.Depth;
 

@@ -18,9 +18,10 @@ internal sealed class CheckBench(RuleBook book, CheckFacts facts)
 
     public decimal Say(Length length) => decimal.Round(Imperial ? length.Inches : length.Millimetres, 6);
 
-    /// <summary>A length as a person reads it: <c>15.75 in</c>, <c>400 mm</c>.</summary>
+    /// <summary>A length as a person reads it: <c>15-3/4 in</c>, <c>0.866 in</c> where no mark of a tape is there, <c>400 mm</c>.</summary>
     public string Text(Length length) =>
-        string.Create(CultureInfo.InvariantCulture, $"{(Imperial ? decimal.Round(length.Inches, 3) : decimal.Round(length.Millimetres, 1)):0.###} {LengthUnit}");
+        Imperial && TapeText.WholeSixteenths(length) is { } marks ? $"{marks} {LengthUnit}"
+        : string.Create(CultureInfo.InvariantCulture, $"{(Imperial ? decimal.Round(length.Inches, 3) : decimal.Round(length.Millimetres, 1)):0.###} {LengthUnit}");
 
     /// <summary>A rule's own limit, or the caller's, as a length.</summary>
     public Cited<Length> Limit(string rule)

@@ -81,7 +81,7 @@ public static class PlanWriter
             Bulkheads = boxes,
             CutPlan = cutPlan,
             Takeoff = takeoff,
-            WrittenSteps = new(() => WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, insulation, fixtures, boxes, partitions, survey.Room.Existing, survey.Strapping.Direct, room.SayCut)),
+            WrittenSteps = new(() => WorkSteps.Write(strapping, sheets, cutPlan, joists, survey.Units, say, walls, insulation, fixtures, boxes, partitions, survey.Room.Existing, survey.Strapping.Direct, room.SayCut, survey.Crew)),
             Partitions = partitions,
             Unwished = (chosen.Layout.Penalty, lumber.UnwishedBreaks),
             CheckWithin = (whole, cut, board) => CheckWriter.Write(room, strapping, board, boxes, cut, joists, whole, covers, obstructions, fixtures, insulation),

@@ -83,7 +83,7 @@ internal sealed class RunWriter
             Takeoff = takeoff,
             Partitions = partitions,
             Parts = _parts,
-            WrittenSteps = new(() => WorkSteps.Write(strapping, sheets, _cut, joists, _survey.Units, say, walls, insulation, fixtures, boxes, partitions, _survey.Room.Existing, _survey.Strapping.Direct, room.SayCut)),
+            WrittenSteps = new(() => WorkSteps.Write(strapping, sheets, _cut, joists, _survey.Units, say, walls, insulation, fixtures, boxes, partitions, _survey.Room.Existing, _survey.Strapping.Direct, room.SayCut, _survey.Crew)),
         };
     }
 

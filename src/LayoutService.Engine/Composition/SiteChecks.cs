@@ -15,6 +15,13 @@ internal static class SiteChecks
         Note = "Worked out from the clear sizes given; try the first piece before the rest are cut.",
     };
 
+    private static readonly Caution GivenUp = new(
+        Sentence.Of(
+            "thorough_search_given_up",
+            "The thorough search takes more work than one call may here; this is the plan of quick effort. Plan parts of the room in calls of their own for a thorough one."),
+        new Citation { Document = "This service's limit of work on one call", Basis = Basis.Derived, Confidence = Confidence.High, Note = "Counted in steps, not in time: the same room ends at the same place each time." },
+        []);
+
     public static IEnumerable<Check> Checks(Survey survey, PlanSummary summary, IReadOnlyList<string> heaviest)
     {
         if (StockOnSite.MostLifted(survey) is { } most)
@@ -35,10 +42,11 @@ internal static class SiteChecks
         }
     }
 
-    public static IEnumerable<Caution> Cautions(Survey survey) => survey.LeftOut.Select(left => new Caution(
-        left.Why,
-        left.Why.Code == "stock_too_heavy" ? StockOnSite.MostLifted(survey)!.Source : Geometry,
-        [left.Id]));
+    public static IEnumerable<Caution> Cautions(Survey survey) =>
+    [
+        .. survey.LeftOut.Select(left => new Caution(left.Why, left.Why.Code == "stock_too_heavy" ? StockOnSite.MostLifted(survey)!.Source : Geometry, [left.Id])),
+        .. survey.SearchGivenUp ? [GivenUp] : Array.Empty<Caution>(),
+    ];
 
     private static decimal Said(decimal kilograms, bool imperial) => decimal.Round(imperial ? kilograms / 0.45359237m : kilograms, 3);
 }

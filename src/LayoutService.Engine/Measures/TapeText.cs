@@ -42,12 +42,18 @@ public static class TapeText
         return rest < 0 ? whole - 1 : whole;
     }
 
-    private static string Inches(long sixteenths)
+    /// <summary>A number of inches as the trade writes it where it is whole sixteenths, and not below nothing: <c>15-3/4</c>; else null.</summary>
+    public static string? WholeSixteenths(Length length) =>
+        length.Units >= 0 && length.Units % Length.PerSixteenth == 0 ? Number(length.Units / Length.PerSixteenth) : null;
+
+    private static string Inches(long sixteenths) => Number(sixteenths) + "\"";
+
+    private static string Number(long sixteenths)
     {
         var (whole, rest) = Math.DivRem(sixteenths, 16);
         if (rest == 0)
         {
-            return whole.ToString(CultureInfo.InvariantCulture) + "\"";
+            return whole.ToString(CultureInfo.InvariantCulture);
         }
 
         var below = 16L;
@@ -57,7 +63,7 @@ public static class TapeText
             below /= 2;
         }
 
-        var fraction = string.Create(CultureInfo.InvariantCulture, $"{rest}/{below}\"");
+        var fraction = string.Create(CultureInfo.InvariantCulture, $"{rest}/{below}");
         return whole == 0 ? fraction : string.Create(CultureInfo.InvariantCulture, $"{whole}-{fraction}");
     }
 }

@@ -20,6 +20,10 @@ public sealed class WorkMeter(long most, CancellationToken stop = default)
     [ThreadStatic]
     private static WorkMeter? onThread;
 
+    private readonly long most = most;
+
+    private long end = most;
+
     private long nextLook = Math.Min(BetweenLooks, most);
 
     /// <summary>Operations counted so far.</summary>
@@ -58,15 +62,47 @@ public sealed class WorkMeter(long most, CancellationToken stop = default)
         }
     }
 
+    /// <summary>Does the work with a part of the meter, so that something is left where it is not enough; null when it was not.</summary>
+    /// <param name="share">Of the whole meter, what was spent before counted too.</param>
+    public static T? Within<T>(decimal share, Func<T> work)
+        where T : class
+    {
+        if (onThread is not { } meter)
+        {
+            return work();
+        }
+
+        var outer = meter.end;
+        meter.EndAt(Math.Min(outer, (long)(meter.most * share)));
+        try
+        {
+            return work();
+        }
+        catch (SpentException) when (meter.Spent < outer)
+        {
+            return null;
+        }
+        finally
+        {
+            meter.EndAt(outer);
+        }
+    }
+
+    private void EndAt(long operations)
+    {
+        end = operations;
+        nextLook = Math.Min(Spent + BetweenLooks, end);
+    }
+
     private void Look()
     {
         stop.ThrowIfCancellationRequested();
-        if (Spent >= most)
+        if (Spent >= end)
         {
             throw new SpentException();
         }
 
-        nextLook = Math.Min(Spent + BetweenLooks, most);
+        nextLook = Math.Min(Spent + BetweenLooks, end);
     }
 
     private sealed class SpentException : Exception;

@@ -70,7 +70,7 @@ internal static class BoardSteps
             Sentence.Of(
                 "hang-course",
                 $"Course {course.Id}: hang {said}{(pieces.Count > 1 ? ", in this order" : string.Empty)}, long edges across the {trade.Carrier}s and butt ends on the middle of their {trade.Carrier}"
-                + $"{Backing(pieces)}. Two people and a lift; edges touch, none is forced.",
+                + $"{Backing(pieces)}. {trade.Hands}; edges touch, none is forced.",
                 ("course", course.Id),
                 ("pieces", said)),
             pieces.Select(Touched));

@@ -10,13 +10,17 @@ internal static class BoxSteps
     {
         foreach (var box in plan.Bulkheads.Where(b => b.BoardedAbove == below))
         {
+            // a rail neither at the top nor at the bottom
+            var headers = box.Members.Where(m => m.Role == MemberRole.Rail && m.Top > box.Top && m.Bottom < box.FrameBottom).Select(m => m.Id).ToList();
             list.Add(
                 Sentence.Of(
                     "frame-bulkhead",
                     $"Bulkhead {box.Id}: snap its outline, fasten blocking and wall ledgers, build the ladders on the floor, fasten their top rails "
                     + (below ? "through the board to the straps" : "to the joists and blocking")
-                    + ", then set the ties from the lowest point with a level.",
-                    ("bulkhead", box.Id)),
+                    + ", then set the ties from the lowest point with a level."
+                    + (headers.Count == 0 ? string.Empty : $" A ladder stays open where a service runs through it, over {(headers.Count == 1 ? "the header" : "the headers")} {StepList.Names(headers)}."),
+                    ("bulkhead", box.Id),
+                    ("headers", StepList.Names(headers))),
                 box.Members.Select(m => new Touch(TouchKinds.Member, m.Id)).Prepend(new Touch(TouchKinds.Bulkhead, box.Id)));
             if (box.Fireblocking.Count > 0)
             {

@@ -12,6 +12,13 @@ internal sealed record TradeText(UnitSystem Units, Func<Length, string> Tape)
     /// <summary>The words for a size to cut; those for a place where there are no others.</summary>
     public Func<Length, string>? CutTape { get; init; }
 
+    /// <summary>Who hangs the board; null when nobody said.</summary>
+    public Crew? Crew { get; init; }
+
+    /// <summary>Who hangs it, in words; two people and a lift where nobody said, common practice.</summary>
+    public string Hands => Crew is not { } crew ? "Two people and a lift"
+        : $"{(crew.People switch { 1 => "One person", 2 => "Two people", _ => $"{StepList.Number(crew.People)} people" })}{(crew.Lift ? " and a lift" : string.Empty)}";
+
     /// <summary>What carries the board.</summary>
     public string Carrier => Direct ? "joist" : "strap";
 

@@ -33,9 +33,10 @@ public static class WorkSteps
         IReadOnlyList<PlannedPartition>? partitions = null,
         ExistingCeiling? existing = null,
         bool direct = false,
-        Func<Length, string>? cutText = null)
+        Func<Length, string>? cutText = null,
+        Crew? crew = null)
     {
-        var trade = new TradeText(units, text) { Direct = direct, CutTape = cutText };
+        var trade = new TradeText(units, text) { Direct = direct, CutTape = cutText, Crew = crew };
         var list = new StepList();
         FirstSteps.Write(list, joists, trade);
         FirstSteps.OldCeiling(list, existing, joists);

@@ -49,7 +49,7 @@ internal static class BoxLines
                     Code = TakeoffCodes.BulkheadFrameCulls,
                     Description = $"Spare for culls: {lines[0].Need.Description}",
                     Counted = asked - spare,
-                    CountedFrom = string.Create(CultureInfo.InvariantCulture, $"{fraction * 100m:0.##} % of {size.Count()} sticks, at least one: {asked:0}"),
+                    CountedFrom = string.Create(CultureInfo.InvariantCulture, $"{fraction * 100m:0.##} % of {Measures.Counted.Of(size.Count(), "stick")}, at least one: {asked:0}"),
                 },
                 prices.Currency);
         }

@@ -97,7 +97,7 @@ internal static class LumberLines
             Description = $"Spare for culls: {longest.Description}",
             Counted = asked - spare,
             CountedFrom = string.Create(
-                CultureInfo.InvariantCulture, $"{fraction * 100m:0.##} % of {sticks} sticks, at least one: {due:0}{wanting}{already}"),
+                CultureInfo.InvariantCulture, $"{fraction * 100m:0.##} % of {Measures.Counted.Of(sticks, "stick")}, at least one: {due:0}{wanting}{already}"),
         };
     }
 

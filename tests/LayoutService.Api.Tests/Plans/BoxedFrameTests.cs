@@ -39,6 +39,12 @@ public sealed class BoxedFrameTests(Service service) : IClassFixture<Service>
         {
             Assert.Contains(members, m => Role(m) == "rung" && At(m, "from", 0) == post && m.GetProperty("top").GetDecimal() == 1.5m);
         }
+
+        // who frames it reads which member that is
+        var header = members.Single(m => m.GetProperty("top").GetDecimal() == 8 && m.GetProperty("length").GetDecimal() == 12).GetProperty("id").GetString();
+        var framing = plan.GetProperty("steps").EnumerateArray().Where(s => s.GetProperty("code").GetString() == "frame-bulkhead").Select(s => s.GetProperty("text").GetString()!).ToList();
+        Assert.Single(framing, text => text.EndsWith($"A ladder stays open where a service runs through it, over the header {header}.", StringComparison.Ordinal));
+        Assert.Single(framing, text => !text.Contains("header", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -69,7 +69,7 @@ public class CeilingChecksTests
         var canada = CeilingChecks.Of(Book("ca-nbc-2020"), facts).Find("strap-face");
         Assert.Equal((CheckStatus.Fail, 1.5m, 2.5m, "in"), (canada.Status, canada.Value, canada.Limit, canada.Unit));
         Assert.Equal("Table 9.29.3.1.", canada.Source.Clause);
-        Assert.Equal("Use a strap with a face of 2.5 in, set the rows closer, or block between the joists.", canada.Remedy!.Text);
+        Assert.Equal("Use a strap with a face of 2-1/2 in, set the rows closer, or block between the joists.", canada.Remedy!.Text);
         var states = CeilingChecks.Of(Book("us-irc-2024"), facts).Find("strap-face");
         Assert.Equal((CheckStatus.Pass, "R702.3.2"), (states.Status, states.Source.Clause));
     }

@@ -19,6 +19,17 @@ public class TapeTextTests
         Assert.Equal(text, TapeText.Imperial(Length.FromInches((decimal)inches), TapeRounding.Nearest));
 
     [Theory]
+    [InlineData(15.75, "15-3/4")]
+    [InlineData(24, "24")]
+    [InlineData(0.0625, "1/16")]
+    [InlineData(0, "0")]
+    [InlineData(0.03125, null)]
+    [InlineData(0.866, null)]
+    [InlineData(-1.5, null)]
+    public void Whole_sixteenths_have_a_number_in_fractions_and_nothing_else_has(double inches, string? text) =>
+        Assert.Equal(text, TapeText.WholeSixteenths(Length.FromInches((decimal)inches)));
+
+    [Theory]
     [InlineData(6350, "1/32 in is a half mark", "1/16\"", "0\"")]
     [InlineData(6349, "a little less", "0\"", "0\"")]
     [InlineData(12699, "just under a sixteenth", "1/16\"", "0\"")]

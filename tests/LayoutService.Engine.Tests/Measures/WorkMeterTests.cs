@@ -33,6 +33,37 @@ public class WorkMeterTests
     }
 
     [Fact]
+    public void A_thorough_search_that_is_too_much_work_gives_the_quick_plan_and_says_so()
+    {
+        var heavy = Room with { Effort = Effort.Thorough };
+        var (thorough, quick) = (new WorkMeter(long.MaxValue), new WorkMeter(long.MaxValue));
+        LayoutEngine.Plan(heavy, thorough);
+        var other = Assert.IsType<PlanOutcome.Made>(LayoutEngine.Plan(Room, quick)).Plan;
+        Assert.True(thorough.Spent > 20 * quick.Spent, $"{thorough.Spent} is not far above {quick.Spent}");
+        var given = Assert.IsType<PlanOutcome.Made>(LayoutEngine.Plan(heavy, new WorkMeter(10 * quick.Spent))).Plan;
+        Assert.Equal(JsonSerializer.Serialize(other.Strapping), JsonSerializer.Serialize(given.Strapping));
+        Assert.Equal(JsonSerializer.Serialize(other.CutPlan), JsonSerializer.Serialize(given.CutPlan));
+        Assert.Single(given.Cautions, c => c.Sentence.Code == "thorough_search_given_up");
+        Assert.DoesNotContain(other.Cautions, c => c.Sentence.Code == "thorough_search_given_up");
+    }
+
+    [Fact]
+    public void What_is_left_of_a_meter_is_there_after_a_part_of_it_was_spent()
+    {
+        var meter = new WorkMeter(1000);
+        var told = WorkMeter.Run(meter, () => (WorkMeter.Within(0.5m, () => Spent(600)), Spent(300), WorkMeter.Within(0.5m, () => Spent(1)), WorkMeter.Within(1, () => Spent(50))), () => ("over", "over", "over", "over"));
+        Assert.Equal((null, "spent", null, "spent"), told);
+        Assert.Equal("over", WorkMeter.Run(meter, () => Spent(50), () => "over"));
+        Assert.Equal("spent", WorkMeter.Within(0.5m, () => Spent(1)));
+
+        static string Spent(int operations)
+        {
+            WorkMeter.Spend(operations);
+            return "spent";
+        }
+    }
+
+    [Fact]
     public void Work_that_nobody_waits_for_is_given_up()
     {
         using var left = new CancellationTokenSource();

@@ -131,6 +131,19 @@ public class WorkStepsTests
     }
 
     [Fact]
+    public void Who_hangs_the_board_is_who_the_caller_said()
+    {
+        var facts = SmallCeiling.Facts();
+        Crew?[] crews = [null, new(1, true, null), new(2, false, null), new(4, true, 30)];
+        var said = crews.Select(crew => WorkSteps.Write(
+                facts.Strapping, facts.Sheets, facts.CutPlan, new JoistPlan([], []), UnitSystem.Imperial, facts.TapeText, crew: crew)
+            .First(step => step.Sentence.Code == "hang-course").Sentence.Text);
+        Assert.Equal(
+            ["Two people and a lift", "One person and a lift", "Two people", "4 people and a lift"],
+            said.Select(text => text[(text.LastIndexOf(". ", StringComparison.Ordinal) + 2)..text.IndexOf("; edges touch", StringComparison.Ordinal)]));
+    }
+
+    [Fact]
     public void Figures_of_practice_are_whole_in_the_callers_units()
     {
         var facts = SmallCeiling.Facts();

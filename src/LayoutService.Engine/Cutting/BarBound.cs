@@ -21,17 +21,6 @@ internal static class BarBound
             total += least[run.Graph];
         }
 
-        int best = 0;
-        StockKinds kinds = bars.Kinds;
-        for (int kind = 1; kind < kinds.Count; kind++)
-        {
-            if ((Int128)kinds.Cost[kind] * kinds.Usable[best] < (Int128)kinds.Cost[best] * kinds.Usable[kind])
-            {
-                best = kind;
-            }
-        }
-
-        Int128 usable = Math.Max(1, kinds.Usable[best]);
-        return kinds.RoundUp((long)((total * kinds.Cost[best] + usable - 1) / usable));
+        return LengthBound.ByRate(total, bars.Kinds);
     }
 }

@@ -213,7 +213,7 @@ internal sealed class BarWeaver(BarCase bars, LengthRelaxation relaxation, int[]
             }
         }
 
-        var dive = new StickDive([.. wanted.Select(length => bars.Lengths[length])], [.. wanted.Select(length => _demand[length])], bars.Kinds, PackSteps);
+        var dive = new StickDive([.. wanted.Select(length => bars.Lengths[length])], [.. wanted.Select(length => _demand[length])], bars.Kinds, PackSteps, divides: false);
         dive.Run();
         (Packed, Relaxed) = (dive.Work, dive.Relaxed);
         foreach (StickFilling filling in dive.Best)

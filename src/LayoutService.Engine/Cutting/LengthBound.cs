@@ -35,4 +35,20 @@ internal static class LengthBound
 
         return total <= 0 ? 0 : kinds.RoundUp((long)((total + scale - 1) / scale));
     }
+
+    /// <summary>The plainest: all of the length at the best rate that any kind offers, rounded up to the next cost that can occur.</summary>
+    public static long ByRate(Int128 total, StockKinds kinds)
+    {
+        int best = 0;
+        for (int kind = 1; kind < kinds.Count; kind++)
+        {
+            if ((Int128)kinds.Cost[kind] * kinds.Usable[best] < (Int128)kinds.Cost[best] * kinds.Usable[kind])
+            {
+                best = kind;
+            }
+        }
+
+        Int128 usable = Math.Max(1, kinds.Usable[best]);
+        return kinds.RoundUp((long)((total * kinds.Cost[best] + usable - 1) / usable));
+    }
 }

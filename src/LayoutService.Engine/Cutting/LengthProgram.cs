@@ -9,7 +9,7 @@ namespace LayoutService.Engine.Cutting;
 /// at most, columns of two to five entries, and the next column always at hand from a knapsack. Nothing that is
 /// reported rests on these floating-point figures: bounds are recomputed in whole numbers (see LengthPrices).
 /// </summary>
-internal sealed class LengthProgram
+internal sealed partial class LengthProgram
 {
     private const double Tolerance = 1e-9;
 
@@ -20,7 +20,6 @@ internal sealed class LengthProgram
     private readonly double _scale;
     private readonly double[] _inverse;
     private readonly double[] _alpha;
-    private readonly double[] _rhs;
     private readonly List<int> _promising = new(MostPromising + 1);
     private int[] _entryRow = new int[1024];
     private double[] _entryValue = new double[1024];
@@ -36,7 +35,7 @@ internal sealed class LengthProgram
         _rows = rows;
         _inverse = new double[rows * rows];
         _alpha = new double[rows];
-        _rhs = new double[rows];
+        _leavingRow = new double[rows];
         Value = new double[rows];
         Basis = new int[rows];
         Dual = new double[rows];
@@ -101,7 +100,6 @@ internal sealed class LengthProgram
         {
             double sign = ValuesOf(unitColumns[row])[0];
             _inverse[row * _rows + row] = sign;
-            _rhs[row] = rhs[row];
             Value[row] = rhs[row] * sign;
             Basis[row] = unitColumns[row];
             Dual[row] = _cost[unitColumns[row]] * sign;
@@ -229,12 +227,7 @@ internal sealed class LengthProgram
     public bool Enter(int column)
     {
         double reduced = Reduced(column);
-        Array.Clear(_alpha);
-        for (int e = _start[column]; e < _start[column + 1]; e++)
-        {
-            LengthVector.Subtract(_alpha, _inverse.AsSpan(_entryRow[e] * _rows, _rows), -_entryValue[e]);
-        }
-
+        Turn(column);
         int leaving = -1;
         double ratio = double.MaxValue;
         for (int row = 0; row < _rows; row++)
@@ -257,6 +250,16 @@ internal sealed class LengthProgram
 
         Pivot(column, leaving, ratio, reduced);
         return true;
+    }
+
+    // the column in terms of the basis
+    private void Turn(int column)
+    {
+        Array.Clear(_alpha);
+        for (int e = _start[column]; e < _start[column + 1]; e++)
+        {
+            LengthVector.Subtract(_alpha, _inverse.AsSpan(_entryRow[e] * _rows, _rows), -_entryValue[e]);
+        }
     }
 
     private void Pivot(int column, int leaving, double ratio, double reduced)

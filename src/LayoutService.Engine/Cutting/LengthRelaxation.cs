@@ -23,6 +23,7 @@ internal sealed class LengthRelaxation
     private readonly int[] _atMost;
     private readonly long[] _worth;
     private readonly bool _bars;
+    private bool _begun;
 
     public LengthRelaxation(long[] lengths, StockKinds kinds, BarGraph[] graphs, int[][]? caps = null)
     {
@@ -102,6 +103,15 @@ internal sealed class LengthRelaxation
         return Solve(new int[_lengths.Length], count, _kinds.Quantity, false, long.MaxValue, workLimit);
     }
 
+    /// <summary>Gives it fillings to begin with.</summary>
+    public void Know(IEnumerable<StickFilling> fillings)
+    {
+        foreach (StickFilling filling in fillings)
+        {
+            AddFilling(filling.Kind, filling.Lengths);
+        }
+    }
+
     private void AddUnits()
     {
         for (int i = 0; i < _lengths.Length; i++)
@@ -149,10 +159,14 @@ internal sealed class LengthRelaxation
 
         for (int column = 0; column < Program.Columns; column++)
         {
-            Program.Activate(column, !proper || Fits(column, demand));
+            Program.Activate(column, !proper || column < 2 * _lengths.Length || Fits(column, demand));
         }
 
-        Program.Begin(_rhs, _begin);
+        if (!_begun || !Program.Resume(_rhs))
+        {
+            Program.Begin(_rhs, _begin);
+            _begun = true;
+        }
     }
 
     private bool Fits(int column, ReadOnlySpan<int> demand)

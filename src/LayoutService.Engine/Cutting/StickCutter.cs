@@ -9,6 +9,9 @@ public static class StickCutter
     private const int MostToRepack = 500;
     private const long RepackStepsAPiece = 20_000;
 
+    /// <summary>Steps times pieces: a step of packing again is as long as there are pieces.</summary>
+    private const long RepackWork = 400_000_000;
+
     /// <summary>Enough steps for every published instance tried; about a second.</summary>
     public const int UsualSteps = 100_000_000;
 
@@ -60,7 +63,7 @@ public static class StickCutter
         var dive = new StickDive(lengths, demand, kinds, steps);
         dive.Run();
         StickPlan plan = Read(problem, kinds, dive, queues, missing);
-        return plan.ProvedOptimal || pieces > MostToRepack ? plan : Repacked(problem, plan, dive.LowerBound, Math.Min(pieces * RepackStepsAPiece, repack ?? steps / 10));
+        return plan.ProvedOptimal || pieces > MostToRepack ? plan : Repacked(problem, plan, dive.LowerBound, Math.Min(Math.Min(pieces * RepackStepsAPiece, RepackWork / pieces), repack ?? steps / 10));
     }
 
     /// <summary>

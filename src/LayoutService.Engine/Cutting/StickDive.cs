@@ -4,11 +4,17 @@ namespace LayoutService.Engine.Cutting;
 /// Problem: cutting stock in whole sticks. Method: column generation at every node, fix the fillings that the relaxation
 /// uses whole (else the largest fraction), solve the rest again; limited discrepancy search over the second and third
 /// choice, each node finished greedily as well and cut off by its own bound (diving with limited discrepancy, Sadykov and
-/// others 2019). Cost: one relaxation a node; steps bound the whole. Why this one: the rounding gap of this relaxation is
+/// others 2019); where the first relaxation does not come to its end, StickGroups. Cost: one relaxation a node, from the last one's basis; steps bound the whole. Why this one: the rounding gap of this relaxation is
 /// almost always below one stick, so a good dive ends at the bound and proves itself.
 /// </summary>
 internal sealed class StickDive
 {
+    /// <summary>As many times the steps there are for a relaxation, and it is not begun.</summary>
+    private const int FarTooFew = 4;
+
+    /// <summary>So many lengths are one hand however few the steps.</summary>
+    private const int NeverDivided = 100;
+
     private readonly int[] _demand;
     private readonly StockKinds _kinds;
     private readonly LengthRelaxation _relaxation;
@@ -18,10 +24,17 @@ internal sealed class StickDive
     private readonly List<int> _spent = [];
     private readonly long[] _lengths;
     private readonly long _steps;
+    private readonly bool _divides;
     private long _incumbent = long.MaxValue;
 
-    public StickDive(long[] lengths, int[] demand, StockKinds kinds, long steps)
+    /// <param name="lengths">Different lengths, ascending, with their kerf.</param>
+    /// <param name="demand">How many of each.</param>
+    /// <param name="kinds">What they are cut from.</param>
+    /// <param name="steps">When to stop.</param>
+    /// <param name="divides">Whether lengths that are too many may be divided.</param>
+    public StickDive(long[] lengths, int[] demand, StockKinds kinds, long steps, bool divides = true)
     {
+        _divides = divides;
         _lengths = lengths;
         _demand = demand;
         _kinds = kinds;
@@ -49,12 +62,52 @@ internal sealed class StickDive
         }
 
         Finish(_demand, _kinds.Quantity, 0);
-        LowerBound = _relaxation.Solve(_demand, [], _kinds.Quantity, true, _incumbent, _steps);
+        LowerBound = ByRate();
+        bool divides = _divides && _lengths.Length > NeverDivided && !_kinds.Limited;
+        if (divides && StickGroups.StepsFor(_lengths.Length) > FarTooFew * _steps)
+        {
+            Divide(_steps);
+            return;
+        }
+
+        _relaxation.Know(Best);
+        long forRoot = divides ? _steps / 4 * 3 : _steps;
+        LowerBound = Math.Max(LowerBound, _relaxation.Solve(_demand, [], _kinds.Quantity, true, _incumbent, forRoot));
         Relaxed = _relaxation.Program.Objective();
+        if (divides && Work >= forRoot && _incumbent > LowerBound)
+        {
+            Divide(_steps - Work);
+            return;
+        }
+
         for (int discrepancies = 0; discrepancies < 12 && _incumbent > LowerBound && Work < _steps; discrepancies++)
         {
             Dive(_demand, _kinds.Quantity, 0, discrepancies);
         }
+    }
+
+    // the relaxation does not come to its end
+    private void Divide(long steps)
+    {
+        List<StickFilling> plan = new StickGroups(_lengths, _demand, _kinds, steps).Run();
+        long cost = plan.Sum(s => _kinds.Cost[s.Kind]);
+        if (cost < _incumbent)
+        {
+            _incumbent = cost;
+            Best = plan;
+        }
+    }
+
+    // what the relaxation comes to at once, and does not where its steps run out before
+    private long ByRate()
+    {
+        Int128 total = 0;
+        for (int i = 0; i < _lengths.Length; i++)
+        {
+            total += (Int128)_lengths[i] * _demand[i];
+        }
+
+        return LengthBound.ByRate(total, _kinds);
     }
 
     private void Dive(int[] demand, int[] quantity, long spent, int discrepancies)

@@ -34,6 +34,7 @@ public class RuleTests(Service service) : IClassFixture<Service>
     [InlineData("partitions", "[{\"line\":[[1000,100],[1000,100]],\"thickness\":90}]", "#/partitions/0/line/1 path_corner_repeated: This corner is the same place as the one before it.")]
     [InlineData("partitions", "[{\"line\":[[1000,100],[1000,900]]}]", "#/partitions/0/thickness required: This member is needed.")]
     [InlineData("joistFields.0.undersides", "[{\"at\":[300,900],\"level\":2}]", "#/joistFields/0/undersides/0/at underside_off_joist: This underside was read at 300 mm across the joists; the nearest joist of the field is at 200 mm.")]
+    [InlineData("joistFields.0.undersides", "[{\"at\":[1150,900],\"level\":2}]", "#/joistFields/0/undersides/0/at underside_off_joist: This underside was read at 1150 mm across the joists; the nearest joist of the field is at 1000 mm.")]
     [InlineData("joistFields.0.undersides", "[{\"at\":[200,3900],\"level\":2}]", "#/joistFields/0/undersides/0/at underside_outside_field: This underside was read outside of the room or of its joist field.")]
     [InlineData("joistFields.0.undersides", "[{\"at\":[200,900]}]", "#/joistFields/0/undersides/0/level required: This member is needed.")]
     [InlineData("strapping.size", "{\"name\":\"1x3\",\"face\":64}", "#/strapping/size/name one_or_the_other: Give name, or thickness and face, not both.")]
@@ -42,6 +43,7 @@ public class RuleTests(Service service) : IClassFixture<Service>
     [InlineData("strapping.maxSpacing", "77", "#/strapping/maxSpacing rows_too_close: Rows of straps 64 mm wide need a clear gap of more than 13 mm; this spacing leaves less.")]
     [InlineData("strapping.jointsAllowed", "[\"scab\",\"scab\"]", "#/strapping/jointsAllowed/1 word_repeated: This word stands in the set already.")]
     [InlineData("strapping.stock", "[{\"length\":500}]", "#/strapping/stock/0/length stock_shorter_than_piece: No piece can be cut from this length: the shortest piece is 600 mm and the trim 3 mm.")]
+    [InlineData("strapping.stock", "[{\"length\":603},{\"length\":602}]", "#/strapping/stock/1/length stock_shorter_than_piece: No piece can be cut from this length: the shortest piece is 600 mm and the trim 3 mm.")]
     [InlineData("strapping.stock", "[{\"id\":\"\",\"length\":2400}]", "#/strapping/stock/0/id text_length: This text must have from 1 to 64 characters; it has 0.")]
     [InlineData("strapping.stock", "[{\"id\":\"a b\",\"length\":2400}]", "#/strapping/stock/0/id text_pattern: An id starts with a letter or digit, and holds letters, digits, dots, dashes, colons and underscores only.")]
     [InlineData("strapping.longestHandled", "300", "#/strapping/longestHandled stock_shorter_than_piece: The longest piece that can be handled is shorter than the shortest piece, 600 mm.")]
@@ -120,6 +122,42 @@ public class RuleTests(Service service) : IClassFixture<Service>
     [InlineData("room.walls", "[{\"edge\":3,\"kind\":\"concrete\"},{\"edge\":0,\"kind\":\"stud\"}]")]
     public async Task A_member_without_content_is_taken(string path, string json) =>
         Assert.Equal(200, (await service.PostAsync("/v1/plans", SmallRoom.With(path, json))).Status);
+
+    // a rule between members looks at what is sound, whatever is wrong elsewhere
+    [Theory]
+    [InlineData("sheets.stock", "[{\"width\":1300,\"length\":1200}]", "#/sheets/stock/0/width sheet_wider_than_long: A sheet is not wider than it is long; its length runs along the tapered edges.")]
+    [InlineData("insulation", "{\"bays\":\"region\",\"region\":[[9000,0],[9900,0],[9900,900]]}", "#/insulation/region region_outside_room: This region does not lie over the room.")]
+    [InlineData("insulation", "{\"bays\":\"region\",\"region\":[[9000,0],[9900,900],[9900,0],[9000,900]]}", "#/insulation/region/2 outline_crosses_itself: The edge from this corner meets the edge from corner 0; an outline does not cross or touch itself.")]
+    [InlineData("strapping.stock", "[{\"length\":602}]", "#/strapping/stock/0/length stock_shorter_than_piece: No piece can be cut from this length: the shortest piece is 600 mm and the trim 3 mm.")]
+    public async Task A_fault_elsewhere_hides_no_other(string path, string json, string fault)
+    {
+        var reply = await service.PostAsync("/v1/plans", SmallRoom.With(SmallRoom.With(path, json), "strapping.kerf", "-1"));
+        Assert.Equal(422, reply.Status);
+        Assert.Equal(new[] { "#/strapping/kerf out_of_range: This must be from 0 to 12 mm; it is -1 mm.", fault }.Order(StringComparer.Ordinal), reply.Faults.Order(StringComparer.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("", "[]", "#/joistFields/1/undersides undersides_missing: Another joist field has readings of its undersides; every field needs some then.")]
+    [InlineData("[]", "", "#/joistFields/0/undersides undersides_missing: Another joist field has readings of its undersides; every field needs some then.")]
+    [InlineData("[]", "[]", null)]
+    public async Task Undersides_are_read_in_every_field_or_in_none(string first, string second, string? fault)
+    {
+        var room = SmallRoom.With("joistFields", $$"""
+            [{"region":[[0,0],[1800,0],[1800,3000],[0,3000]],"run":"y","spacing":400,"first":200,"undersides":{{(first.Length == 0 ? "[{\"at\":[200,900],\"level\":2}]" : first)}}},
+             {"region":[[1800,0],[3600,0],[3600,3000],[1800,3000]],"run":"y","spacing":400,"first":2000,"undersides":{{(second.Length == 0 ? "[{\"at\":[2400,900],\"level\":2}]" : second)}}}]
+            """);
+        var reply = await service.PostAsync("/v1/plans/check", room);
+        Assert.Equal(fault is null ? [] : [fault], reply.Status == 422 ? reply.Faults : []);
+    }
+
+    [Fact]
+    public async Task The_figures_of_a_fault_stand_beside_its_sentence()
+    {
+        var reply = await service.PostAsync("/v1/plans", SmallRoom.With("strapping.kerf", "-1"));
+        var values = reply.Json.GetProperty("errors")[0].GetProperty("params").EnumerateObject().Select(p => $"{p.Name}={p.Value.GetString()}");
+        Assert.Equal(["least=0", "most=12", "unit=mm", "value=-1"], values.Order(StringComparer.Ordinal));
+        Assert.Equal("#", Api.Plans.Validation.FaultList.PointerOf(""));
+    }
 
     [Theory]
     [InlineData("units")]

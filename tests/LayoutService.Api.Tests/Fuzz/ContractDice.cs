@@ -14,6 +14,50 @@ internal sealed class ContractDice(JsonElement contract, int seed)
 
     public JsonNode? Valid(string schema) => Valid(Schema(schema), 0);
 
+    /// <summary>As little as a schema takes.</summary>
+    public JsonNode? Least(JsonElement schema) => Valid(schema, Deepest);
+
+    /// <summary>A value of a schema with one more at a place of it; what leads there and is not there is made as it goes.</summary>
+    public JsonNode With(string schema, string start, IReadOnlyList<string> place, JsonNode value)
+    {
+        var (at, root) = (Schema(schema), JsonNode.Parse(start)!);
+        var node = root;
+        for (var k = 0; k < place.Count; k++)
+        {
+            var last = k == place.Count - 1;
+            at = Resolved(at.TryGetProperty("items", out var items) ? items : at.GetProperty("properties").GetProperty(place[k]));
+            if (node is JsonArray list)
+            {
+                if (list.Count == 0)
+                {
+                    list.Add(null);
+                }
+
+                list[0] = last ? value.DeepClone() : list[0]?.DeepClone() ?? Least(at);
+                node = list[0]!;
+            }
+            else
+            {
+                var members = node.AsObject();
+                members[place[k]] = last ? value.DeepClone() : members[place[k]] ?? Least(at);
+                node = members[place[k]]!;
+            }
+        }
+
+        return root;
+    }
+
+    private JsonElement Resolved(JsonElement schema)
+    {
+        while (schema.TryGetProperty("$ref", out var reference))
+        {
+            var name = reference.GetString()!.Split('/')[^1];
+            schema = Schema(name == "PlanPart" ? "PlanRequest" : name);
+        }
+
+        return schema;
+    }
+
     /// <summary>The value with one thing wrong with it, most often by its schema; what remains valid all the same is for the caller to notice.</summary>
     public JsonNode? Bent(JsonNode? value)
     {

@@ -19,16 +19,27 @@ internal static class BulkheadRules
         for (var i = 0; i < bulkheads.Count; i++)
         {
             var at = $"#/bulkheads/{Number(i)}";
-            if (!faults.Sound(at))
+            var sound = faults.Sound(at);
+            if (sound)
             {
-                continue;
+                CheckPlace(bulkheads[i], at, faults);
             }
 
-            CheckPlace(bulkheads[i], at, faults);
-            if (room is not null && faults.Sound(at))
+            var placed = faults.Sound(at);
+            if (room is not null && faults.Sound($"{at}/edges"))
             {
-                CheckEdges(bulkheads[i], at, room, imperial, faults);
+                CheckEdges(bulkheads[i], at, room, faults);
+            }
+
+            if (room is not null && placed)
+            {
+                CheckWidth(bulkheads[i], at, room, imperial, faults);
                 CheckOutline(bulkheads[i], at, room, imperial, faults);
+            }
+
+            if (!sound)
+            {
+                continue;
             }
 
             CheckHides(bulkheads[i], at, services, faults);
@@ -63,7 +74,7 @@ internal static class BulkheadRules
         }
     }
 
-    private static void CheckEdges(BulkheadRequest bulkhead, string at, IReadOnlyList<Point> room, bool imperial, FaultList faults)
+    private static void CheckEdges(BulkheadRequest bulkhead, string at, IReadOnlyList<Point> room, FaultList faults)
     {
         var seen = new HashSet<int>();
         for (var e = 0; e < (bulkhead.Edges?.Count ?? 0); e++)
@@ -79,7 +90,10 @@ internal static class BulkheadRules
                 faults.Add($"{at}/edges/{Number(e)}", "edge_repeated", $"Edge {Number(edge)} stands in this list already.", ("value", Number(edge)));
             }
         }
+    }
 
+    private static void CheckWidth(BulkheadRequest bulkhead, string at, IReadOnlyList<Point> room, bool imperial, FaultList faults)
+    {
         var narrowest = Length.Min(room.Max(p => p.X) - room.Min(p => p.X), room.Max(p => p.Y) - room.Min(p => p.Y));
         if (bulkhead.Width is { } width && width.In(imperial) >= narrowest)
         {

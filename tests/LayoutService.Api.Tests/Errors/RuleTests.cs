@@ -114,6 +114,7 @@ public class RuleTests(Service service) : IClassFixture<Service>
     [InlineData("insulation", "{\"purpose\":\"none\"}")]
     [InlineData("insulation", "{\"purpose\":\"none\",\"batts\":[]}")]
     [InlineData("access", "{}")]
+    [InlineData("prices", "{\"items\":[],\"tax\":[]}")]
     [InlineData("document", "{}")]
     [InlineData("sheets.layers", "1")]
     [InlineData("sheets.layers", "1.0")]
@@ -134,6 +135,16 @@ public class RuleTests(Service service) : IClassFixture<Service>
         var reply = await service.PostAsync("/v1/plans", SmallRoom.With(SmallRoom.With(path, json), "strapping.kerf", "-1"));
         Assert.Equal(422, reply.Status);
         Assert.Equal(new[] { "#/strapping/kerf out_of_range: This must be from 0 to 12 mm; it is -1 mm.", fault }.Order(StringComparer.Ordinal), reply.Faults.Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_fault_of_item_ten_hides_none_of_item_one()
+    {
+        var stock = string.Join(',', Enumerable.Range(0, 11).Select(i => i == 1 ? """{"width":1300,"length":1200}""" : i == 10 ? """{"length":2400}""" : $$"""{"width":1200,"length":{{2400 + (10 * i)}}}"""));
+        var reply = await service.PostAsync("/v1/plans", SmallRoom.With("sheets.stock", $"[{stock}]"));
+        Assert.Equal(
+            ["#/sheets/stock/1/width sheet_wider_than_long", "#/sheets/stock/10/width required"],
+            reply.Faults.Select(f => f[..f.IndexOf(':', StringComparison.Ordinal)]));
     }
 
     [Theory]

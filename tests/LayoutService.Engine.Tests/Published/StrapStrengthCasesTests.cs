@@ -69,6 +69,17 @@ public class StrapStrengthCasesTests
         Assert.Equal("strap_sags_in_wide_bay", sag.Remedy!.Code);
     }
 
+    // One span of 60 in: 339 psi × (60/48)² is 530, over 450.
+    [Fact]
+    public void A_strap_over_two_missed_joists_is_stressed_too_far()
+    {
+        var facts = PlainRoom.Facts();
+        facts = facts with { Straps = facts.Straps! with { SupportSpacing = PlainRoom.In(60) } };
+        var bend = CeilingChecks.Of(PlainRoom.Book("us-irc-2024"), facts).Find("strap-bending");
+        Assert.Equal((CheckStatus.Fail, 450m, "strap_sags_in_wide_bay"), (bend.Status, bend.Limit, bend.Remedy!.Code));
+        Assert.InRange(bend.Value!.Value, 529m, 531m);
+    }
+
     // The same bay with the piece running on over another such bay: 2/5 of the sag.
     [Fact]
     public void A_piece_that_runs_on_sags_by_two_fifths_and_passes()

@@ -76,7 +76,7 @@ internal sealed class StickDive
         Relaxed = _relaxation.Program.Objective();
         if (divides && Work >= forRoot && _incumbent > LowerBound)
         {
-            Divide(_steps - Work);
+            Divide(_steps - forRoot);
             return;
         }
 

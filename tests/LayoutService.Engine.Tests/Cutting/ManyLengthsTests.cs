@@ -64,6 +64,22 @@ public sealed class ManyLengthsTests
         }
     }
 
+    // a knapsack for each of twenty kinds runs past the steps before anybody looks
+    [Theory]
+    [InlineData(120, 11_000_000)]
+    [InlineData(120, 1_000)]
+    [InlineData(200, 51_000_000)]
+    public void Steps_that_do_not_suffice_for_the_first_relaxation_still_give_a_whole_plan(int count, int steps)
+    {
+        StickWanted[] wanted = [.. Uniform(3, count, 20_000, 35_000).Distinct().Select(l => new StickWanted(l, 2))];
+        StickKind[] kinds = [.. Enumerable.Range(0, 20).Select(k => new StickKind(100_000 + (9_973 * k), 100_000 + (9_973 * k) + (31 * (k % 7))))];
+        var problem = new StickProblem(wanted, kinds, 3, 7);
+        StickPlan plan = StickCutter.Solve(problem, steps);
+        StickPlanCheck.Whole(problem, plan);
+        Assert.Empty(plan.Missing);
+        Assert.InRange(plan.Cost / (double)plan.LowerBound, 1, 1.02);
+    }
+
     private static int[] Uniform(int seed, int count, int least, int most)
     {
         var dice = new Random(seed);

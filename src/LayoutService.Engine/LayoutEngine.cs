@@ -59,7 +59,7 @@ public static class LayoutEngine
             outcome = Plan(FixtureRounds.Regardless(room), grid);
         }
 
-        return outcome is PlanOutcome.NotPossible none && Plentiful.Of(offered, none.Findings) is { } left ? PlanRun(left) : outcome;
+        return outcome is PlanOutcome.NotPossible none && Plentiful.Of(offered, none.Findings) is { } left ? Searched(left) : outcome;
     }
 
     private static PlanOutcome Plan((CeilingWithFixtures? Made, Finding? Obstacle) search, LaidGrid? grid)

@@ -12,22 +12,22 @@ public static class OrderBudget
     /// <summary>Fewer than a ceiling's sheets may take: any sizes may be asked for here, and small ones make long steps.</summary>
     private const int ThoroughSheetSteps = 3_000_000;
 
-    /// <summary>Above so many different lengths a step of the search is long where stock may run out.</summary>
-    private const int ManyLimitedLengths = 150;
-
-    /// <summary>Above so many different lengths it is long anyway; below it the dive needs more of them the more lengths there are.</summary>
-    private const int ManyLengths = 300;
-
+    /// <summary>Above so many different lengths the dive needs more steps; where stock may run out each is long there.</summary>
     private const int SomeLengths = 150;
+
+    /// <summary>Above so many different lengths a step of the search is long anyway.</summary>
+    private const int ManyLengths = 300;
 
     /// <summary>Under a millisecond, where the pieces are too many or too uneven to be proved at once.</summary>
     private const int QuickRoomSteps = 40_000;
 
     public static int StickSteps(Effort effort, int lengths, bool limited)
     {
-        var steps = limited && lengths > ManyLimitedLengths ? StickCutter.UsualSteps / 20 : lengths > ManyLengths ? StickCutter.UsualSteps / 2 : StickCutter.UsualSteps;
-        var hard = lengths is > SomeLengths and <= ManyLengths && !limited;
-        return (effort == Effort.Quick ? 1 : 2) * (hard ? 2 : 1) * steps;
+        var steps = lengths <= SomeLengths ? StickCutter.UsualSteps
+            : limited ? StickCutter.UsualSteps / 20
+            : lengths <= ManyLengths ? 2 * StickCutter.UsualSteps
+            : StickCutter.UsualSteps / 2;
+        return effort == Effort.Quick ? steps : 2 * steps;
     }
 
     /// <summary>Steps for packing a room's chosen strap pieces again: at quick effort little beside the greedy fillings, as the same time gains more in the choice of pieces.</summary>

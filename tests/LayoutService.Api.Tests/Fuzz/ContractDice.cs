@@ -47,7 +47,8 @@ internal sealed class ContractDice(JsonElement contract, int seed)
         return root;
     }
 
-    private JsonElement Resolved(JsonElement schema)
+    /// <summary>The schema that a reference leads to; a part of a plan is any part of a request.</summary>
+    public JsonElement Resolved(JsonElement schema)
     {
         while (schema.TryGetProperty("$ref", out var reference))
         {

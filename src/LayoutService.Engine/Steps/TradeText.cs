@@ -15,9 +15,9 @@ internal sealed record TradeText(UnitSystem Units, Func<Length, string> Tape)
     /// <summary>Who hangs the board; null when nobody said.</summary>
     public Crew? Crew { get; init; }
 
-    /// <summary>Who hangs it, in words; two people and a lift where nobody said, common practice.</summary>
-    public string Hands => Crew is not { } crew ? "Two people and a lift"
-        : $"{(crew.People switch { 1 => "One person", 2 => "Two people", _ => $"{StepList.Number(crew.People)} people" })}{(crew.Lift ? " and a lift" : string.Empty)}";
+    /// <summary>Who hangs it, in words; never fewer than two people, and a lift where nobody said or one is alone: common practice, no source.</summary>
+    public string Hands => Crew is not { People: >= 2 } crew ? "Two people and a lift"
+        : $"{(crew.People == 2 ? "Two" : StepList.Number(crew.People))} people{(crew.Lift ? " and a lift" : string.Empty)}";
 
     /// <summary>What carries the board.</summary>
     public string Carrier => Direct ? "joist" : "strap";

@@ -131,7 +131,7 @@ public class WorkStepsTests
     }
 
     [Fact]
-    public void Who_hangs_the_board_is_who_the_caller_said()
+    public void Who_hangs_the_board_is_who_the_caller_said_and_two_at_least()
     {
         var facts = SmallCeiling.Facts();
         Crew?[] crews = [null, new(1, true, null), new(2, false, null), new(4, true, 30)];
@@ -139,7 +139,7 @@ public class WorkStepsTests
                 facts.Strapping, facts.Sheets, facts.CutPlan, new JoistPlan([], []), UnitSystem.Imperial, facts.TapeText, crew: crew)
             .First(step => step.Sentence.Code == "hang-course").Sentence.Text);
         Assert.Equal(
-            ["Two people and a lift", "One person and a lift", "Two people", "4 people and a lift"],
+            ["Two people and a lift", "Two people and a lift", "Two people", "4 people and a lift"],
             said.Select(text => text[(text.LastIndexOf(". ", StringComparison.Ordinal) + 2)..text.IndexOf("; edges touch", StringComparison.Ordinal)]));
     }
 
